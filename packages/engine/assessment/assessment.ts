@@ -1,0 +1,166 @@
+import type { Layout } from '../families/layout.ts';
+import type { Stage } from '../model/medium.ts';
+
+/** Where a part of the pump's head goes. */
+export interface HeadShare {
+  readonly part: 'intake-hose' | 'outlet-hose' | 'fittings' | 'barbs' | 'openings' | 'beds' | 'lift';
+  /** Chamber, hose or opening id; the same `part` may stand in several places. */
+  readonly place: string;
+  readonly headM: number;
+  /** Share of the pump's head at the duty point, 0 to 1. */
+  readonly share: number;
+}
+
+/** A way from inlet to outlet. */
+export interface Route {
+  readonly id: string;
+  /** Share of the flow, 0 to 1; all shares, `rest` included, sum to 1. */
+  readonly share: number;
+  /** Beds in the order in which the water meets them, by bed id. */
+  readonly beds: readonly string[];
+  /** Ways taken beside beds, by id: gaps, leaks, overflows. */
+  readonly past: readonly string[];
+  /** Time in the pores of the beds on this route, s. */
+  readonly contactTimeS: number;
+}
+
+/** One bed at the duty point, in water order. */
+export interface BedState {
+  readonly id: string;
+  readonly chamber: string;
+  readonly medium: string;
+  readonly stage: Stage;
+  readonly depthM: number;
+  readonly volumeM3: number;
+  readonly flowM3PerS: number;
+  /** Superficial velocity, m/s. */
+  readonly velocityMPerS: number;
+  readonly contactTimeS: number;
+  readonly headM: number;
+  /** Deposit as share of the bed's pore volume, 0 to 1. */
+  readonly dirtFraction: number;
+  /** Dry solids held, kg. */
+  readonly dirtKg: number;
+  /** Share of the solids that reach the filter in one pass and stay in this bed, 0 to 1. */
+  readonly catchFraction: number;
+  /** Factor on the bacteria by organic carbon, 0.3 to 1. */
+  readonly carbonFactor: number;
+  /** Factor on the bacteria by what cleaning leaves on average, 0 to 1. */
+  readonly cleaningFactor: number;
+  /** TAN oxidised here at the carried load, kg N/s. */
+  readonly oxidisedKgNPerS: number;
+}
+
+export type BindingLimit =
+  | 'area'
+  | 'flow'
+  | 'oxygen'
+  | 'alkalinity'
+  | 'nitrite'
+  | 'ammonia-toxicity'
+  | 'none';
+
+/** What the packing can carry in one state. */
+export interface Carries {
+  /** Days since every bed was cleaned. */
+  readonly dayS: number;
+  /** Dry feed per second that can be carried, kg/s. */
+  readonly feedKgPerS: number;
+  /** TAN oxidised at that feed, kg N/s. */
+  readonly oxidisedKgNPerS: number;
+  readonly servedM3: { readonly light: number; readonly normal: number; readonly heavy: number };
+  readonly bindingLimit: BindingLimit;
+  /** Oxygen leaving the filter, kg/m³. */
+  readonly outletOxygenKgPerM3: number;
+  /** Flow at the tank in that state, m³/s. */
+  readonly flowM3PerS: number;
+  /** Nitrite in the tank at that feed, kg N/m³. */
+  readonly nitriteKgNPerM3: number;
+}
+
+/** The cleaning interval and what ends it. */
+export interface CleaningInterval {
+  readonly timeS: number;
+  /** True where nothing ended it within 365 days. */
+  readonly beyond: boolean;
+  readonly endedBy: 'bed-flow' | 'overflow' | 'limit' | 'none';
+  /** Bed or overflow that decides, by id. */
+  readonly place?: string;
+  /** Flow at the tank at the end against clean, 0 to 1. */
+  readonly flowRatio: number;
+  /** Beds that the usual pattern cleans at each interval. */
+  readonly cleanedEachTime: readonly string[];
+}
+
+/** Running cost in the job's currency. */
+export interface Cost {
+  readonly currency: string;
+  readonly energyJPerYear: number;
+  readonly energyPerYear: number;
+  readonly mediaPerYear: number;
+  readonly pricePerYear: number;
+  readonly perYear: number;
+  /** What was priced by medium, per year. */
+  readonly media: readonly {
+    readonly medium: string;
+    readonly perYear: number;
+    readonly because: 'clogs' | 'calendar';
+  }[];
+}
+
+/** A warning that a figure lies outside a law's range; codes are stable. */
+export interface Warning {
+  readonly code: string;
+  readonly place: string;
+  readonly says: string;
+}
+
+/** Everything computed about one filter, packing and tank, in SI units. */
+export interface Assessment {
+  /** Edition of the model: the same edition gives the same figures. */
+  readonly edition: string;
+  readonly layout: Layout;
+  /** The clean state. */
+  readonly dutyPoint: { readonly flowM3PerS: number; readonly headM: number };
+  readonly headBudget: readonly HeadShare[];
+  readonly routes: readonly Route[];
+  /** Share of the flow that meets no medium of the stage; 1 where there is none. */
+  readonly bypass: Readonly<Record<Stage, number>>;
+  /** Tank volumes per second. */
+  readonly turnoverPerS: number;
+  /** In water order along the main route; state of the comparison day. */
+  readonly beds: readonly BedState[];
+  /** Flow of every gap, leak, opening and weir, m³/s, by id; the gap past a chamber is `gap:<chamber>`. */
+  readonly wayFlowM3PerS: Readonly<Record<string, number>>;
+  readonly carries: { readonly clean: Carries; readonly day: Carries; readonly intervalEnd: Carries };
+  readonly cleaning: CleaningInterval;
+  readonly cost: Cost;
+  /** What the filter uses at the carried feed of the comparison day: alkalinity as CaCO3 kg/s, oxygen kg/s. */
+  readonly uses: { readonly alkalinityKgPerS: number; readonly oxygenKgPerS: number };
+  readonly warnings: readonly Warning[];
+}
+
+/** One fault or strength, with its effect by counterfactual. Figures in SI. */
+export interface Finding {
+  readonly id: string;
+  readonly severity: 'grave' | 'marked' | 'slight' | 'note' | 'strength';
+  /** Chamber, bed, hose or measurement that it points at. */
+  readonly place: string;
+  /** One sentence with its evidence. */
+  readonly says: string;
+  /** Difference between the filter with only this cured and as it is; absent where there is no cure to compute. */
+  readonly effect?: Effect;
+  readonly cure: string;
+}
+
+/** What a change does, on the comparison day. */
+export interface Effect {
+  readonly flow: { readonly beforeM3PerS: number; readonly afterM3PerS: number };
+  readonly feed: { readonly beforeKgPerS: number; readonly afterKgPerS: number };
+  readonly cleaningInterval: {
+    readonly beforeS: number;
+    readonly afterS: number;
+    readonly beforeBeyond: boolean;
+    readonly afterBeyond: boolean;
+  };
+}

@@ -1,0 +1,154 @@
+import type { Measurements } from '../model/model.ts';
+
+/** A point of the section drawing, m; x to the right, y upward, origin at the housing's lower left inside. */
+export interface Point {
+  readonly x: number;
+  readonly y: number;
+}
+
+/** A rectangle of the section drawing, m. */
+export interface Box {
+  readonly x: number;
+  readonly y: number;
+  readonly width: number;
+  readonly height: number;
+}
+
+/** A body of well-mixed water between chambers: a node of the network. */
+export interface Space {
+  readonly id: string;
+  readonly label: string;
+  readonly box: Box;
+}
+
+/** A plane slot that nobody meant: a way past the media. */
+export interface Gap {
+  /** Clear thickness of the slot, m. */
+  readonly thicknessM: number;
+  /** Extent across the flow, m. */
+  readonly widthM: number;
+  /** Extent along the flow, m. */
+  readonly lengthM: number;
+}
+
+/** A space that media can fill, between two spaces, with one gap past it. */
+export interface Chamber {
+  readonly id: string;
+  readonly label: string;
+  /** Water's order: `from` upstream, `to` downstream. */
+  readonly from: string;
+  readonly to: string;
+  /** Cross-section that the water passes, m². */
+  readonly areaM2: number;
+  /** Extent along the flow, m. */
+  readonly depthM: number;
+  readonly flow: 'up' | 'down' | 'left' | 'right';
+  /** True where the first bed as listed (top, or pump's side) is the first that the water meets. */
+  readonly listedInWaterOrder: boolean;
+  readonly gap: Gap;
+  /** Open share of the floor or grid that holds the media. */
+  readonly floorOpenFraction: number;
+  /** Smallest clear width across the flow, m: a piece wider than this does not fit. */
+  readonly widthM: number;
+  readonly box: Box;
+}
+
+/** A way between spaces that is meant: a hole, a slot or a window. */
+export interface Opening {
+  readonly id: string;
+  readonly label: string;
+  readonly from: string;
+  readonly to: string;
+  readonly areaM2: number;
+  /** True where water that takes it misses media that it should meet. */
+  readonly bypass: boolean;
+  readonly at: Point;
+}
+
+/** A gap between spaces that is not beside one chamber, such as a partition's edge. */
+export interface Leak extends Gap {
+  readonly id: string;
+  readonly label: string;
+  readonly from: string;
+  readonly to: string;
+  readonly at: Point;
+}
+
+/** An edge that water falls over into the tank once the level in `from` stands above its crest. */
+export interface Weir {
+  readonly id: string;
+  readonly label: string;
+  readonly from: string;
+  readonly crestWidthM: number;
+  /** Height of the crest above the tank's surface, m. */
+  readonly crestHeightM: number;
+  /** `outlet` is the normal way out; `overflow` opens when the media clog. */
+  readonly purpose: 'outlet' | 'overflow';
+  readonly at: Point;
+}
+
+/** A length to be shown on the drawing. */
+export interface DimensionLine {
+  readonly measurement: string;
+  readonly from: Point;
+  readonly to: Point;
+}
+
+/** What a family makes of its measurements: chambers, ways and geometry. All lengths in metres. */
+export interface Layout {
+  readonly spaces: readonly Space[];
+  readonly chambers: readonly Chamber[];
+  readonly openings: readonly Opening[];
+  readonly leaks: readonly Leak[];
+  readonly weirs: readonly Weir[];
+  /** Space into which the tank's water first comes (behind intake and, if first, pump). */
+  readonly inletSpace: string;
+  /** Space from which it leaves (to the pump, if last, and the outlet); with weirs, the last space before them. */
+  readonly outletSpace: string;
+  readonly pumpPlace: 'first' | 'last';
+  readonly drawing: {
+    readonly housing: readonly Box[];
+    readonly pump: Box;
+    /** Walls inside: partitions, tubes. */
+    readonly walls: readonly Box[];
+    /** The tank's water surface in the drawing's height, where the filter hangs in or on the tank. */
+    readonly waterLevelY?: number;
+    readonly inlet: Point;
+    readonly outlet: Point;
+    readonly dimensions: readonly DimensionLine[];
+    /** The way of the water by points, for each space and chamber in order of the main route. */
+    readonly mainPath: readonly Point[];
+  };
+}
+
+/** One measurement that a family asks for. */
+export interface Measurement {
+  readonly key: string;
+  readonly label: string;
+  readonly kind: 'length' | 'area' | 'count' | 'fraction' | 'yes-no';
+  /** SI value taken where the document is silent; absent where the family cannot do without. */
+  readonly assumed?: { readonly value: number; readonly doubtFactor?: number; readonly because: string };
+  readonly least: number;
+  readonly most: number;
+  /** How to take it, in one sentence. */
+  readonly how: string;
+}
+
+/** One kind of construction: adding a family is adding one file that exports one of these. */
+export interface Family {
+  readonly id: string;
+  readonly name: string;
+  /** The water's way in one sentence. */
+  readonly says: string;
+  readonly measurements: readonly Measurement[];
+  /** Shut-off head where the maker states none, m; from memory, wide. */
+  readonly assumedShutoffHeadM: number;
+  /** Which hose runs the family has. */
+  readonly hoses: { readonly intake: boolean; readonly outlet: boolean };
+  /** Alterations that make sense for the family, by id. */
+  readonly alterations: readonly string[];
+  /** What must never be done to it, one sentence each. */
+  readonly forbidden: readonly string[];
+  /** Ids of the chambers for these measurements, in the order in which they are listed (top down). */
+  layOut(measurements: Measurements): Layout;
+}

@@ -1,0 +1,57 @@
+import type { Figure } from './figure.ts';
+
+/** What a medium is for. */
+export type Stage = 'mechanical' | 'biological' | 'chemical';
+
+export const stages: readonly Stage[] = ['mechanical', 'biological', 'chemical'];
+
+/** How a medium looks in section; decides its hatching, not its figures. */
+export type Form = 'foam' | 'fibre' | 'grains' | 'rings' | 'plastic';
+
+/**
+ * What resists the water in a bed, and by which law.
+ * `foam`: open cells of diameter `cellM`; `fibre`: fibres of diameter `fibreM` filling `solidFraction`;
+ * `grains`: solid pieces of diameter `sizeM`; `hollow`: rings and shaped pieces of outer size `sizeM`
+ * whose outer surface is `surfacePerM` (m² per m³ of bed). `voidage` is the share of the bed that water
+ * can move through, without the pores inside the pieces.
+ */
+export type Resistance =
+  | { readonly law: 'foam'; readonly cellM: Figure; readonly voidage: Figure }
+  | { readonly law: 'fibre'; readonly fibreM: Figure; readonly solidFraction: Figure }
+  | { readonly law: 'grains'; readonly sizeM: Figure; readonly voidage: Figure }
+  | {
+      readonly law: 'hollow';
+      readonly sizeM: Figure;
+      readonly voidage: Figure;
+      readonly surfacePerM: Figure;
+    };
+
+/** What a chemical medium takes out of the water. */
+export type Substance = 'ammonium' | 'phosphate' | 'dissolved-organics' | 'hardness';
+
+/** One medium: what the shelf holds and what the models need, in SI units. */
+export interface Medium {
+  readonly id: string;
+  readonly name: string;
+  readonly stage: Stage;
+  readonly form: Form;
+  readonly resistance: Resistance;
+  /** Area open to nitrifying bacteria, m² per m³ of bed. */
+  readonly areaPerM: Figure;
+  /** Dry mass per volume of bed, kg/m³. */
+  readonly bulkDensityKgPerM3: Figure;
+  /** γ in J/J0 = (1 + γσ)², σ the deposit's share of the bed's volume; 1. */
+  readonly depositFactor: Figure;
+  /** Usual care when it has clogged: rinsed and put back, or replaced. */
+  readonly care: 'rinse' | 'replace';
+  /** Share of the bacteria left after the usual care, 0 to 1. */
+  readonly bacteriaKept: Figure;
+  /** Time after which it is replaced whatever its state, s; absent where it lasts. */
+  readonly lifeS?: Figure;
+  /** Placeholder price per m³ of bed in pounds sterling; the user's own file overrides it. */
+  readonly pricePerM3: Figure;
+  /** What it takes out of the water, and how much, kg per kg of dry medium. */
+  readonly removes?: { readonly substance: Substance; readonly capacityRatio: Figure };
+  /** One sentence each; shown where this medium is used. */
+  readonly cautions: readonly string[];
+}

@@ -1,0 +1,196 @@
+import type { Doubt } from './figure.ts';
+import type { Medium } from './medium.ts';
+
+/** The tank that the filter must serve, in SI units. */
+export interface Tank {
+  /** Net water volume, m³. */
+  readonly volumeM3: number;
+  readonly temperatureK: number;
+  /** Practical salinity, 1 (0 fresh, 35 sea water). */
+  readonly salinity: number;
+  readonly pH: number;
+  /** Alkalinity as CaCO3, kg/m³. */
+  readonly alkalinityKgPerM3: number;
+  /** Dry feed given, kg/s. */
+  readonly feedKgPerS: number;
+  /** Protein share of the dry feed, 0 to 1. */
+  readonly feedProteinFraction: number;
+  /** Share of the tank's volume changed per second, 1/s. */
+  readonly waterChangePerS: number;
+  readonly planted: boolean;
+  /** Oxygen in the tank as a share of saturation. */
+  readonly oxygenFraction: number;
+  /** Air pressure, Pa. */
+  readonly pressurePa: number;
+}
+
+/** Pump: two points of the curve, or measured points (flow rising, head falling). */
+export type PumpCurve =
+  | { readonly kind: 'two-point'; readonly shutoffHeadM: number; readonly freeFlowM3PerS: number }
+  | {
+      readonly kind: 'points';
+      readonly points: readonly { readonly flowM3PerS: number; readonly headM: number }[];
+    };
+
+export interface Pump {
+  readonly curve: PumpCurve;
+  /** Rated (free) flow as the maker states it, m³/s. */
+  readonly ratedFlowM3PerS: number;
+  /** Electrical power, W. */
+  readonly powerW: number;
+  /** Speed against the curve's own speed, 0 to 1. */
+  readonly speedRatio: number;
+}
+
+/** One hose run with what is in it. */
+export interface HoseRun {
+  readonly lengthM: number;
+  readonly boreM: number;
+  readonly roughnessM: number;
+  /** Bore of the barbs at its ends, m. */
+  readonly barbBoreM: number;
+  /** Fittings by catalogue id; one entry each. */
+  readonly fittings: readonly string[];
+  /** Extra loss of coils and kinks, in velocity heads of the hose. */
+  readonly extraK: number;
+}
+
+/** A bed as it lies in its chamber. */
+export interface Bed {
+  /** Unique within the packing. */
+  readonly id: string;
+  /** Key into the model's `media`. */
+  readonly medium: string;
+  /** Extent along the chamber's depth, m. */
+  readonly depthM: number;
+}
+
+/**
+ * The beds of each chamber in the order in which a hand meets them: from the top down in upright chambers,
+ * from the pump's side in slots. The way the water takes through them is the layout's business.
+ */
+export type Packing = Readonly<Record<string, readonly Bed[]>>;
+
+/** The family's measurements in SI units by the family's own keys; a yes/no is 1 or 0. */
+export type Measurements = Readonly<Record<string, number>>;
+
+export interface Filter {
+  readonly name: string;
+  readonly family: string;
+  readonly measurements: Measurements;
+  readonly pump: Pump;
+  /** Absent where the family has no hose on that side. */
+  readonly intake?: HoseRun;
+  readonly outlet?: HoseRun;
+  /** Height of the free outlet above the tank's surface, m; 0 where the outlet is under water. */
+  readonly outletLiftM: number;
+  /** Thickness of the gap past each chamber where it differs from the family's own, m, by chamber id. */
+  readonly chamberGapM: Readonly<Record<string, number>>;
+  /** Price in the job's currency; absent where it is not known. */
+  readonly price?: number;
+  /** Years over which the price is spread. */
+  readonly lifeYears: number;
+}
+
+/** Another filter on the same tank. */
+export interface OtherFilter {
+  readonly name: string;
+  /** Flow it gives, m³/s. */
+  readonly flowM3PerS: number;
+  /** Area open to bacteria, m². */
+  readonly areaM2: number;
+}
+
+/** Prices and rates in the job's one currency. */
+export interface Money {
+  /** ISO 4217 code. */
+  readonly currency: string;
+  /** Price of electricity per joule. */
+  readonly tariffPerJ: number;
+  /** Labour per second. */
+  readonly labourPerS: number;
+  /** Price per m³ of bed, by medium id: the user's, else the catalogue's placeholder. */
+  readonly mediumPricePerM3: Readonly<Record<string, number>>;
+  /** Price of a part of an alteration, by part id. */
+  readonly partPrice: Readonly<Record<string, number>>;
+}
+
+export type TestState = 'as-found' | 'clean-empty' | 'cleaned-original' | 'as-left';
+
+/** A bench test reduced to SI. `doubt` is the 95 % half-width. */
+export type BenchTest =
+  | {
+      readonly kind: 'timed-volume';
+      readonly id: string;
+      readonly state: TestState;
+      readonly flowM3PerS: number;
+      readonly doubtM3PerS: number;
+      readonly repeats: number;
+    }
+  | {
+      readonly kind: 'power';
+      readonly id: string;
+      readonly state: TestState;
+      readonly powerW: number;
+      readonly doubtW: number;
+    }
+  | {
+      readonly kind: 'shutoff-head';
+      readonly id: string;
+      readonly state: TestState;
+      readonly headM: number;
+      readonly doubtM: number;
+    }
+  | {
+      readonly kind: 'displacement';
+      readonly id: string;
+      readonly state: TestState;
+      readonly chamber: string;
+      readonly volumeM3: number;
+      readonly doubtM3: number;
+    };
+
+/** A permitted alteration: which one, and where it applies. */
+export interface PermittedAlteration {
+  /** Alteration id as declared by the family or in `planning/alterations`. */
+  readonly id: string;
+  /** Its own settings in SI units, such as a new bore. */
+  readonly settings: Readonly<Record<string, number>>;
+}
+
+/** A value that the document did not give, or gave with a doubt. */
+export interface Given {
+  /** Path in the job document, as `filter.pump.shutoffHead`. */
+  readonly path: string;
+  /** Path of the number in the model, as `filter.pump.curve.shutoffHeadM`. */
+  readonly modelPath: string;
+  /** SI value. */
+  readonly value: number;
+  /** The SI unit, for people. */
+  readonly unit: string;
+  readonly doubt?: Doubt;
+  /** Present where the value is a default: why this one. */
+  readonly assumedBecause?: string;
+}
+
+/** What the media shelf offers to plans: how much there is at most, m³ (absent: any amount). */
+export interface ShelfItem {
+  readonly medium: string;
+  readonly amountM3?: number;
+}
+
+/** One job, checked and in SI units: all that the engine needs. */
+export interface Model {
+  readonly tank: Tank;
+  readonly filter: Filter;
+  readonly packing: Packing;
+  readonly media: Readonly<Record<string, Medium>>;
+  readonly otherFilters: readonly OtherFilter[];
+  readonly tests: readonly BenchTest[];
+  readonly alterations: readonly PermittedAlteration[];
+  readonly shelf: readonly ShelfItem[];
+  readonly money: Money;
+  /** The maker's claims, verbatim. */
+  readonly claims: readonly string[];
+  readonly givens: readonly Given[];
+}

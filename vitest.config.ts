@@ -1,0 +1,22 @@
+import { defineConfig } from 'vitest/config';
+
+export default defineConfig({
+  test: {
+    projects: [
+      {
+        test: {
+          name: 'unit',
+          include: ['packages/**/*.test.ts', 'references/**/*.test.ts', 'scripts/**/*.test.ts'],
+          exclude: ['**/node_modules/**'],
+        },
+      },
+      { test: { name: 'program', include: ['test/**/*.test.ts'], testTimeout: 120_000 } },
+    ],
+    coverage: {
+      provider: 'v8',
+      include: ['packages/engine/**/*.ts'],
+      exclude: ['**/*.test.ts'],
+      reporter: ['text-summary', 'json-summary'],
+    },
+  },
+});
