@@ -1,0 +1,54 @@
+/** Which friction law a conduit follows. `swamee-jain-cubic` is there to compare with other solvers. */
+export type FrictionLaw = 'churchill' | 'swamee-jain-cubic';
+
+/**
+ * What a link takes from the water's head, as a strictly rising function of its flow Q (m³/s), in metres.
+ * `resistance`: linear·Q + quadratic·Q|Q|; `one-way` is the same but lets no water back.
+ * `conduit`: a hose, or with `laminarConstant` 96 and twice the thickness as diameter a plane slot; its
+ * `minorK` counts velocity heads of its own area and `linear` adds the part of fittings that grows with Q.
+ * `pump`: gives shutoffHeadM − coefficient·Q^exponent; `pump-points`: gives the head of a monotone curve.
+ * `weir`: a crest that passes coefficient·h^1.5 for a level h above it and nothing back.
+ */
+export type LinkLaw =
+  | { readonly kind: 'resistance' | 'one-way'; readonly linear: number; readonly quadratic: number }
+  | {
+      readonly kind: 'conduit';
+      readonly areaM2: number;
+      readonly hydraulicDiameterM: number;
+      readonly lengthM: number;
+      readonly relativeRoughness: number;
+      readonly minorK: number;
+      readonly linear: number;
+      readonly laminarConstant: 64 | 96;
+      readonly friction: FrictionLaw;
+    }
+  | {
+      readonly kind: 'pump';
+      readonly shutoffHeadM: number;
+      readonly coefficient: number;
+      readonly exponent: number;
+    }
+  | {
+      readonly kind: 'pump-points';
+      readonly flowM3PerS: readonly number[];
+      readonly headM: readonly number[];
+    }
+  | { readonly kind: 'weir'; readonly coefficient: number };
+
+export interface Link {
+  readonly id: string;
+  readonly from: string;
+  readonly to: string;
+  readonly law: LinkLaw;
+}
+
+/** A network as written: heads in metres of the water that flows in it. */
+export interface NetworkSpec {
+  /** Head of each node that holds its level whatever flows: tanks, crests. At least one. */
+  readonly fixedHeadsM: Readonly<Record<string, number>>;
+  readonly links: readonly Link[];
+  readonly kinematicViscosityM2PerS: number;
+  readonly gravityMPerS2: number;
+  /** A usual flow, m³/s: decides which links close the loops, not the answer. */
+  readonly usualFlowM3PerS: number;
+}

@@ -1,0 +1,184 @@
+import { factorise, solveFactorised } from '../numerics/ldl.ts';
+import type { CompiledNetwork } from './compile.ts';
+import { evaluateLinks, spreadChordFlows } from './evaluate.ts';
+
+/** How a solve went. `energyErrorM` is the largest head left over around a loop. */
+export interface SolveReport {
+  converged: boolean;
+  iterations: number;
+  energyErrorM: number;
+  /** Largest head across any link, the scale of `energyErrorM`. */
+  headScaleM: number;
+}
+
+const MOST_ITERATIONS = 200;
+const MOST_TRIALS = 60;
+
+const residuals = (net: CompiledNetwork): void => {
+  const { loopStart, loopLink, loopSign, drop, residual } = net;
+  for (let chord = 0; chord < residual.length; chord += 1) {
+    let sum = 0;
+    for (let at = loopStart[chord]!; at < loopStart[chord + 1]!; at += 1) {
+      sum += loopSign[at]! * drop[loopLink[at]!]!;
+    }
+    residual[chord] = sum;
+  }
+};
+
+const evaluate = (net: CompiledNetwork, chordFlow: Float64Array): void => {
+  spreadChordFlows(net, chordFlow);
+  evaluateLinks(net);
+  residuals(net);
+};
+
+/** Holds every one-way chord that stands still and would run back; lets the others go. */
+const holdShutWays = (net: CompiledNetwork): void => {
+  const { oneWayChord, chordFlow, residual, held } = net;
+  for (let chord = 0; chord < held.length; chord += 1) {
+    held[chord] = oneWayChord[chord] === 1 && chordFlow[chord]! <= 0 && residual[chord]! >= 0 ? 1 : 0;
+  }
+};
+
+const worstResidual = (net: CompiledNetwork): number => {
+  let worst = 0;
+  for (let chord = 0; chord < net.residual.length; chord += 1) {
+    if (net.held[chord] === 0) worst = Math.max(worst, Math.abs(net.residual[chord]!));
+  }
+  return worst;
+};
+
+const largestDrop = (net: CompiledNetwork): number => {
+  let largest = 0;
+  for (let link = 0; link < net.drop.length; link += 1)
+    largest = Math.max(largest, Math.abs(net.drop[link]!));
+  return largest;
+};
+
+const assemble = (net: CompiledNetwork): void => {
+  const { matrix, slope, entryStart, entrySlot, entrySign, held, diagonalSlot } = net;
+  const { values } = matrix;
+  values.fill(0);
+  for (let link = 0; link < slope.length; link += 1) {
+    const value = slope[link]!;
+    for (let at = entryStart[link]!; at < entryStart[link + 1]!; at += 1) {
+      const slot = entrySlot[at]!;
+      values[slot] = values[slot]! + entrySign[at]! * value;
+    }
+  }
+  // A held chord does not move: a pivot this stiff makes its step vanish beside the others'.
+  for (let chord = 0; chord < held.length; chord += 1) {
+    if (held[chord] === 1) values[diagonalSlot[chord]!] = 1e200;
+  }
+};
+
+const newtonStep = (net: CompiledNetwork): boolean => {
+  const { residual, negativeResidual, held, step, matrix } = net;
+  assemble(net);
+  for (let chord = 0; chord < residual.length; chord += 1) {
+    negativeResidual[chord] = held[chord] === 1 ? 0 : -residual[chord]!;
+  }
+  if (!factorise(matrix)) return false;
+  solveFactorised(matrix, negativeResidual, step);
+  for (let chord = 0; chord < held.length; chord += 1) if (held[chord] === 1) step[chord] = 0;
+  return true;
+};
+
+/** Longest step that takes no one-way chord below nothing. */
+const longestStep = (net: CompiledNetwork): number => {
+  let longest = 1;
+  for (let chord = 0; chord < net.step.length; chord += 1) {
+    const move = net.step[chord]!;
+    if (net.oneWayChord[chord] === 1 && move < 0) longest = Math.min(longest, -net.chordFlow[chord]! / move);
+  }
+  return longest;
+};
+
+const tryStep = (net: CompiledNetwork, length: number): number => {
+  const { chordFlow, trialFlow, step, oneWayChord, residual } = net;
+  for (let chord = 0; chord < step.length; chord += 1) {
+    const value = chordFlow[chord]! + length * step[chord]!;
+    trialFlow[chord] = oneWayChord[chord] === 1 && value < 1e-300 ? 0 : value;
+  }
+  evaluate(net, trialFlow);
+  let descent = 0;
+  for (let chord = 0; chord < step.length; chord += 1) descent += residual[chord]! * step[chord]!;
+  return descent;
+};
+
+/**
+ * Goes along the Newton step to where the slope of the content (whose gradient the residuals are, and which
+ * is convex because every law rises) has fallen well below its start: from any start this ends at the one
+ * minimum.
+ */
+const searchAlong = (net: CompiledNetwork): void => {
+  let start = 0;
+  for (let chord = 0; chord < net.step.length; chord += 1) start += net.residual[chord]! * net.step[chord]!;
+  let high = longestStep(net);
+  let atHigh = tryStep(net, high);
+  let low = 0;
+  let atLow = start;
+  for (let trial = 0; trial < MOST_TRIALS && atHigh > 0.5 * Math.abs(start); trial += 1) {
+    const secant = low + ((high - low) * -atLow) / (atHigh - atLow);
+    const middle = Number.isFinite(secant)
+      ? Math.min(Math.max(secant, low + 0.1 * (high - low)), high - 0.1 * (high - low))
+      : (low + high) / 2;
+    const atMiddle = tryStep(net, middle);
+    if (atMiddle < -0.5 * Math.abs(start)) {
+      low = middle;
+      atLow = atMiddle;
+    } else {
+      high = middle;
+      atHigh = atMiddle;
+    }
+  }
+  net.chordFlow.set(net.trialFlow);
+};
+
+const report: SolveReport = { converged: false, iterations: 0, energyErrorM: 0, headScaleM: 0 };
+
+/**
+ * Finds all flows and heads of a compiled network by Newton's method on its loops, from the flows of the
+ * last solve. The flows are unique because every law rises; mass closes by construction, energy to
+ * `energyTolerance` of the largest head.
+ * @returns the report, in one object that the next solve overwrites
+ */
+export const solveNetwork = (net: CompiledNetwork, energyTolerance = 1e-12): SolveReport => {
+  let best = Number.POSITIVE_INFINITY;
+  let stalled = 0;
+  evaluate(net, net.chordFlow);
+  for (report.iterations = 0; report.iterations < MOST_ITERATIONS; report.iterations += 1) {
+    holdShutWays(net);
+    report.energyErrorM = worstResidual(net);
+    report.headScaleM = largestDrop(net);
+    if (report.energyErrorM <= energyTolerance * report.headScaleM) break;
+    stalled = report.energyErrorM < 0.5 * best ? 0 : stalled + 1;
+    best = Math.min(best, report.energyErrorM);
+    // Rounding is all that is left where a small residual no longer halves.
+    if (stalled > 3 && report.energyErrorM <= 1e-10 * report.headScaleM) break;
+    if (!newtonStep(net)) break;
+    searchAlong(net);
+  }
+  report.converged = report.energyErrorM <= Math.max(energyTolerance, 1e-9) * report.headScaleM;
+  nodeHeads(net);
+  return report;
+};
+
+const nodeHeads = (net: CompiledNetwork): void => {
+  const { walk } = net.topology;
+  net.nodeHead[0] = 0;
+  for (const { link, node, parent, sign } of walk) {
+    net.nodeHead[node] = net.nodeHead[parent]! - sign * net.drop[link]!;
+  }
+};
+
+/** Starts the next solve from given chord flows, or from rest. */
+export const startFrom = (net: CompiledNetwork, chordFlow?: Float64Array): void => {
+  if (chordFlow) net.chordFlow.set(chordFlow);
+  else net.chordFlow.fill(0);
+};
+
+/** Flow of a link by its id, m³/s, after a solve. */
+export const flowOf = (net: CompiledNetwork, id: string): number => net.flow[net.linkIndex.get(id)!]!;
+
+/** Head that a link takes by its id, m, after a solve; negative where it gives head. */
+export const dropOf = (net: CompiledNetwork, id: string): number => net.drop[net.linkIndex.get(id)!]!;
