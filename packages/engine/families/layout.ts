@@ -89,14 +89,24 @@ export interface Weir {
 
 /** A length to be shown on the drawing. */
 export interface DimensionLine {
+  /** Key of the measurement, or the name of a length that follows from several. */
   readonly measurement: string;
   readonly from: Point;
   readonly to: Point;
 }
 
+/** The visible end of a hose or tube, drawn at its true bore. */
+export interface Stub {
+  readonly side: 'intake' | 'outlet';
+  readonly boreM: number;
+  /** Middle line in the water's order. */
+  readonly along: readonly Point[];
+}
+
 /** What a family makes of its measurements: chambers, ways and geometry. All lengths in metres. */
 export interface Layout {
   readonly spaces: readonly Space[];
+  /** In the order in which a hand meets them: from the top down, left before right, from the pump's side. */
   readonly chambers: readonly Chamber[];
   readonly openings: readonly Opening[];
   readonly leaks: readonly Leak[];
@@ -111,12 +121,14 @@ export interface Layout {
     readonly pump: Box;
     /** Walls inside: partitions, tubes. */
     readonly walls: readonly Box[];
+    /** Hose ends and tubes outside the chambers. */
+    readonly stubs: readonly Stub[];
     /** The tank's water surface in the drawing's height, where the filter hangs in or on the tank. */
     readonly waterLevelY?: number;
     readonly inlet: Point;
     readonly outlet: Point;
     readonly dimensions: readonly DimensionLine[];
-    /** The way of the water by points, for each space and chamber in order of the main route. */
+    /** The way of the water by points, from inlet to outlet through every space and chamber of the main route. */
     readonly mainPath: readonly Point[];
   };
 }
@@ -149,6 +161,9 @@ export interface Family {
   readonly alterations: readonly string[];
   /** What must never be done to it, one sentence each. */
   readonly forbidden: readonly string[];
-  /** Ids of the chambers for these measurements, in the order in which they are listed (top down). */
+  /**
+   * The layout for these measurements; a measurement that is not given takes its assumed value.
+   * Throws a RangeError where one is missing that has none: the document's reader reports that beforehand.
+   */
   layOut(measurements: Measurements): Layout;
 }

@@ -1,0 +1,317 @@
+import type { Measurements } from '../model/model.ts';
+import { floorM, gapAllRound, headHeight, innerWallM, upTo } from './geometry.ts';
+import type { Box, Chamber, Family, Layout, Measurement, Point, Space } from './layout.ts';
+import { floorOpenFraction, headSpace, measurementReader, wallGap } from './measuring.ts';
+
+const measurements = [
+  {
+    key: 'innerWidth',
+    label: 'inner width across both halves',
+    kind: 'length',
+    least: 0.08,
+    most: 0.8,
+    how: 'Measure inside the housing from wall to wall across the partition.',
+  },
+  {
+    key: 'innerDepth',
+    label: 'inner depth front to back',
+    kind: 'length',
+    least: 0.05,
+    most: 0.6,
+    how: 'Measure inside the housing from front to back, along the partition.',
+  },
+  {
+    key: 'innerHeight',
+    label: 'inner height under the head',
+    kind: 'length',
+    least: 0.1,
+    most: 0.8,
+    how: 'Measure from the floor to the rim and take off what the head reaches in.',
+  },
+  {
+    key: 'traysPerSide',
+    label: 'trays in each half',
+    kind: 'count',
+    least: 1,
+    most: 4,
+    how: 'Count the trays in one half.',
+  },
+  {
+    key: 'partitionFoot',
+    label: 'height of the opening at the foot of the partition',
+    kind: 'length',
+    assumed: {
+      value: 0.015,
+      doubtFactor: 1.5,
+      because: 'partitions usually end about 15 mm above the floor; from memory',
+    },
+    least: 0.002,
+    most: 0.05,
+    how: 'Measure from the floor up to the lower edge of the partition.',
+  },
+  {
+    key: 'partitionGap',
+    label: 'slot between the top edge of the partition and the head',
+    kind: 'length',
+    assumed: {
+      value: 0.0005,
+      doubtFactor: 2,
+      because: 'a partition without a seal leaves about half a millimetre; from memory',
+    },
+    least: 0,
+    most: 0.02,
+    how: 'Lay a roll of putty on the partition, close the head, open it and measure the putty; 0 where a seal touches all along.',
+  },
+  wallGap,
+  floorOpenFraction,
+  headSpace,
+  {
+    key: 'headTurned',
+    label: 'head turned by half a turn',
+    kind: 'yes-no',
+    assumed: { value: 0, because: 'the head is taken to sit as it left the works' },
+    least: 0,
+    most: 1,
+    how: 'Follow the intake port: yes where it opens over the right-hand half.',
+  },
+] as const satisfies readonly Measurement[];
+
+type Key = (typeof measurements)[number]['key'];
+type Reader = (key: Key) => number;
+type Side = 'left' | 'right';
+
+/** What a half is to the water: the first half is run through downwards, the second upwards. */
+interface Half {
+  readonly side: Side;
+  readonly first: boolean;
+  /** Left edge of the half, m. */
+  readonly x: number;
+  readonly width: number;
+}
+
+function halvesOf(size: Reader): readonly [left: Half, right: Half] {
+  const width = (size('innerWidth') - innerWallM) / 2;
+  const turned = size('headTurned') !== 0;
+  return [
+    { side: 'left', first: !turned, x: 0, width },
+    { side: 'right', first: turned, x: width + innerWallM, width },
+  ];
+}
+
+/** Height of one tray with its floor, m. */
+function stepOf(size: Reader): number {
+  return (size('innerHeight') - size('partitionFoot') - size('headSpace')) / size('traysPerSide');
+}
+
+function spaceAbove(side: Side, tray: number, count: number): string {
+  if (tray === 1) return `${side}-top`;
+  return tray > count ? `${side}-foot` : `${side}-between-${tray - 1}-${tray}`;
+}
+
+function trayAt(size: Reader, half: Half, tray: number): Chamber {
+  const gap = size('wallGap');
+  const width = half.width - 2 * gap;
+  const depth = size('innerDepth') - 2 * gap;
+  const step = stepOf(size);
+  const height = step - floorM;
+  const count = size('traysPerSide');
+  const above = spaceAbove(half.side, tray, count);
+  const below = spaceAbove(half.side, tray + 1, count);
+  return {
+    id: `${half.side}-${tray}`,
+    label: `${half.side} tray ${tray}${tray === 1 ? ' (top)' : ''}`,
+    from: half.first ? above : below,
+    to: half.first ? below : above,
+    areaM2: width * depth,
+    depthM: height,
+    flow: half.first ? 'down' : 'up',
+    listedInWaterOrder: half.first,
+    gap: gapAllRound({ widthM: width, depthM: depth, heightM: height, thicknessM: gap }),
+    floorOpenFraction: size('floorOpenFraction'),
+    widthM: Math.min(width, depth),
+    box: {
+      x: half.x + gap,
+      y: size('innerHeight') - size('headSpace') - tray * step + floorM,
+      width,
+      height,
+    },
+  };
+}
+
+function spacesOf(size: Reader, half: Half): readonly Space[] {
+  const { side, x, width } = half;
+  const count = size('traysPerSide');
+  const topY = size('innerHeight') - size('headSpace');
+  const between = upTo(count - 1).map((tray) => ({
+    id: spaceAbove(side, tray + 1, count),
+    label: `between ${side} trays ${tray} and ${tray + 1}`,
+    box: { x, y: topY - tray * stepOf(size), width, height: floorM },
+  }));
+  return [
+    {
+      id: `${side}-top`,
+      label: `space above the ${side} half`,
+      box: { x, y: topY, width, height: size('headSpace') },
+    },
+    ...between,
+    {
+      id: `${side}-foot`,
+      label: `space under the ${side} half`,
+      box: { x, y: 0, width, height: size('partitionFoot') },
+    },
+  ];
+}
+
+function middleOf(half: Half): number {
+  return half.x + half.width / 2;
+}
+
+/** The middle lines of the ports in the head and what stands around them, m. */
+interface Ports {
+  readonly first: Half;
+  readonly second: Half;
+  readonly inlet: Point;
+  readonly outlet: Point;
+  readonly pump: Box;
+}
+
+const portBoreM = 0.016;
+
+function portsOf(size: Reader, first: Half, second: Half): Ports {
+  const height = size('innerHeight');
+  const head = headHeight(size('innerWidth'));
+  const width = Math.min(0.7 * second.width, 0.09);
+  const endY = height + head + 0.04;
+  return {
+    first,
+    second,
+    inlet: { x: middleOf(first), y: endY },
+    outlet: { x: middleOf(second), y: endY },
+    pump: { x: middleOf(second) - width / 2, y: height + innerWallM, width, height: 0.6 * head },
+  };
+}
+
+/** The partition, and the floor of the head with the holes for the intake and the pump. */
+function wallsOf(size: Reader, ports: Ports): readonly Box[] {
+  const width = size('innerWidth');
+  const height = size('innerHeight');
+  const foot = size('partitionFoot');
+  const holes = [
+    { x: ports.inlet.x - portBoreM / 2, width: portBoreM },
+    { x: ports.pump.x, width: ports.pump.width },
+  ].toSorted((one, other) => one.x - other.x);
+  const edges = [0, ...holes.flatMap((hole) => [hole.x, hole.x + hole.width]), width];
+  const floor = [0, 2, 4].map((index) => {
+    const x = edges[index] ?? 0;
+    return { x, y: height, width: (edges[index + 1] ?? x) - x, height: innerWallM };
+  });
+  const partition = {
+    x: (width - innerWallM) / 2,
+    y: foot,
+    width: innerWallM,
+    height: height - foot - size('partitionGap'),
+  };
+  return [partition, ...floor];
+}
+
+function drawingOf(size: Reader, ports: Ports): Layout['drawing'] {
+  const { inlet, outlet, pump } = ports;
+  const width = size('innerWidth');
+  const height = size('innerHeight');
+  const right = width - size('wallGap');
+  const lowestY = size('partitionFoot') + floorM;
+  const trayTop = lowestY + stepOf(size) - floorM;
+  return {
+    housing: [
+      { x: 0, y: 0, width, height },
+      { x: 0, y: height, width, height: headHeight(width) },
+    ],
+    pump,
+    walls: wallsOf(size, ports),
+    stubs: [
+      { side: 'intake', boreM: portBoreM, along: [inlet, { x: inlet.x, y: height + innerWallM }] },
+      { side: 'outlet', boreM: portBoreM, along: [{ x: outlet.x, y: pump.y + pump.height }, outlet] },
+    ],
+    inlet,
+    outlet,
+    dimensions: [
+      { measurement: 'innerWidth', from: { x: 0, y: 0 }, to: { x: width, y: 0 } },
+      { measurement: 'innerHeight', from: { x: width, y: 0 }, to: { x: width, y: height } },
+      { measurement: 'trayHeight', from: { x: right, y: lowestY }, to: { x: right, y: trayTop } },
+    ],
+    mainPath: mainPath(size, ports),
+  };
+}
+
+function mainPath(size: Reader, ports: Ports): readonly Point[] {
+  const topY = size('innerHeight') - size('headSpace') / 2;
+  const footY = size('partitionFoot') / 2;
+  const down = middleOf(ports.first);
+  const up = middleOf(ports.second);
+  return [
+    ports.inlet,
+    { x: down, y: topY },
+    { x: down, y: footY },
+    { x: up, y: footY },
+    { x: up, y: topY },
+    ports.outlet,
+  ];
+}
+
+function layOut(given: Measurements): Layout {
+  const size = measurementReader(measurements, given);
+  const [left, right] = halvesOf(size);
+  const [first, second] = left.first ? [left, right] : [right, left];
+  const trays = upTo(size('traysPerSide'));
+  const partitionX = size('innerWidth') / 2;
+  return {
+    spaces: [...spacesOf(size, left), ...spacesOf(size, right)],
+    chambers: [left, right].flatMap((half) => trays.map((tray) => trayAt(size, half, tray))),
+    openings: [
+      {
+        id: 'partition-foot',
+        label: 'opening at the foot of the partition',
+        from: `${first.side}-foot`,
+        to: `${second.side}-foot`,
+        areaM2: size('partitionFoot') * size('innerDepth'),
+        bypass: false,
+        at: { x: partitionX, y: size('partitionFoot') / 2 },
+      },
+    ],
+    leaks: [
+      {
+        id: 'partition-top',
+        label: 'slot over the partition',
+        from: `${first.side}-top`,
+        to: `${second.side}-top`,
+        thicknessM: size('partitionGap'),
+        widthM: size('innerDepth'),
+        lengthM: innerWallM,
+        at: { x: partitionX, y: size('innerHeight') - size('partitionGap') / 2 },
+      },
+    ],
+    weirs: [],
+    inletSpace: `${first.side}-top`,
+    outletSpace: `${second.side}-top`,
+    pumpPlace: 'last',
+    drawing: drawingOf(size, portsOf(size, first, second)),
+  };
+}
+
+/** External canister whose partition sends the water down one half and up the other. */
+export const splitHousingCanister: Family = {
+  id: 'split-housing-canister',
+  name: 'canister with two halves',
+  says: 'Water runs down through one half, passes under the partition, rises through the other half, and the pump in the head sends it back; turning the head swaps the halves.',
+  measurements,
+  assumedShutoffHeadM: 1.2,
+  hoses: { intake: true, outlet: true },
+  alterations: ['turn-head', 'seal-gaps', 'hose-bore', 'shorten-hose', 'move-trays', 'lower-outlet'],
+  forbidden: [
+    'Never turn the head where a lug, a safety catch or the priming tube fits one way only.',
+    'Never turn the head where that leaves a float or heater port dry.',
+    'Never cut the housing wall, the face where the head seals, the hose ports or the motor chamber.',
+    'Never throttle the intake; slow the filter at the outlet only.',
+  ],
+  layOut,
+};
