@@ -1,0 +1,19 @@
+/** ISO 4217 codes in use, without funds, metals and test codes. */
+const codes =
+  'AED AFN ALL AMD AOA ARS AUD AWG AZN BAM BBD BDT BHD BIF BMD BND BOB BRL BSD BTN BWP BYN BZD CAD CDF CHF ' +
+  'CLP CNY COP CRC CUP CVE CZK DJF DKK DOP DZD EGP ERN ETB EUR FJD FKP GBP GEL GHS GIP GMD GNF GTQ GYD HKD ' +
+  'HNL HTG HUF IDR ILS INR IQD IRR ISK JMD JOD JPY KES KGS KHR KMF KPW KRW KWD KYD KZT LAK LBP LKR LRD LSL ' +
+  'LYD MAD MDL MGA MKD MMK MNT MOP MRU MUR MVR MWK MXN MYR MZN NAD NGN NIO NOK NPR NZD OMR PAB PEN PGK PHP ' +
+  'PKR PLN PYG QAR RON RSD RUB RWF SAR SBD SCR SDG SEK SGD SHP SLE SOS SRD SSP STN SYP SZL THB TJS TMT TND ' +
+  'TOP TRY TTD TWD TZS UAH UGX USD UYU UZS VES VND VUV WST XAF XCD XOF XPF YER ZAR ZMW';
+
+/** Every currency code that money can be written in. */
+export const currencyCodes: ReadonlySet<string> = new Set(codes.split(' '));
+
+/** Signs that stand for one currency, and parts of one, as the code and the share of it. */
+export const currencySigns: Readonly<Record<string, { readonly code: string; readonly share: number }>> = {
+  '£': { code: 'GBP', share: 1 },
+  '€': { code: 'EUR', share: 1 },
+  p: { code: 'GBP', share: 0.01 },
+  pence: { code: 'GBP', share: 0.01 },
+};
