@@ -1,5 +1,15 @@
 import type { Measurements } from '../model/model.ts';
-import { centreOf, floorM, gapAllRound, headHeight, innerWallM, roundArea, upTo } from './geometry.ts';
+import {
+  centreOf,
+  floorM,
+  floorWithHoles,
+  gapAllRound,
+  headHeight,
+  innerWallM,
+  portBoreM,
+  roundArea,
+  upTo,
+} from './geometry.ts';
 import type { Box, Chamber, Family, Layout, Measurement, Point, Space } from './layout.ts';
 import { floorOpenFraction, headSpace, measurementReader, wallGap } from './measuring.ts';
 
@@ -205,12 +215,11 @@ function drawingOf(size: Reader, frame: Frame): Layout['drawing'] {
     pump,
     walls: [
       { x: bore, y: size('baseHeight'), width: innerWallM, height: innerHeight - size('baseHeight') },
-      { x: bore, y: innerHeight, width: pump.x - bore, height: innerWallM },
-      { x: pump.x + pump.width, y: innerHeight, width: innerWidth - pump.x - pump.width, height: innerWallM },
+      ...floorWithHoles({ y: innerHeight, widthM: innerWidth, holes: [{ x: 0, width: bore }, pump] }),
     ],
     stubs: [
-      { side: 'intake', boreM: Math.min(bore, 0.016), along: [inlet, { x: bore / 2, y: innerHeight }] },
-      { side: 'outlet', boreM: 0.016, along: [{ x: outletX, y: pump.y + pump.height }, outlet] },
+      { side: 'intake', boreM: Math.min(bore, portBoreM), along: [inlet, { x: bore / 2, y: innerHeight }] },
+      { side: 'outlet', boreM: portBoreM, along: [{ x: outletX, y: pump.y + pump.height }, outlet] },
     ],
     inlet,
     outlet,

@@ -38,3 +38,22 @@ export function headHeight(innerWidthM: number): number {
 export function upTo(count: number): readonly number[] {
   return Array.from({ length: count }, (_, index) => index + 1);
 }
+
+/** Bore of the hose ends on the drawing, m: the usual 16 mm of medium canisters; from memory. */
+export const portBoreM = 0.016;
+
+/** The floor between housing and head with its holes, as the pieces of wall that stay. */
+export function floorWithHoles(floor: {
+  readonly y: number;
+  readonly widthM: number;
+  readonly holes: readonly { readonly x: number; readonly width: number }[];
+}): readonly Box[] {
+  const pieces: Box[] = [];
+  let x = 0;
+  for (const hole of floor.holes.toSorted((one, other) => one.x - other.x)) {
+    if (hole.x > x) pieces.push({ x, y: floor.y, width: hole.x - x, height: innerWallM });
+    x = Math.max(x, hole.x + hole.width);
+  }
+  if (floor.widthM > x) pieces.push({ x, y: floor.y, width: floor.widthM - x, height: innerWallM });
+  return pieces;
+}

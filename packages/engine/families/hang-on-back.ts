@@ -1,6 +1,6 @@
 import type { Measurements } from '../model/model.ts';
 import { innerWallM, upTo } from './geometry.ts';
-import type { Chamber, Family, Layout, Measurement, Space, Weir } from './layout.ts';
+import type { Chamber, DimensionLine, Family, Layout, Measurement, Space, Weir } from './layout.ts';
 import { floorOpenFraction, measurementReader } from './measuring.ts';
 
 const measurements = [
@@ -182,6 +182,15 @@ function weirsOf(size: Reader): readonly Weir[] {
   ];
 }
 
+function dimensionsOf(size: Reader): readonly DimensionLine[] {
+  const first = slotX(size, 1);
+  const behind = first + size('slotThickness');
+  return [
+    { measurement: 'slotThickness', from: { x: first, y: 0 }, to: { x: behind, y: 0 } },
+    { measurement: 'waterDepth', from: { x: 0, y: 0 }, to: { x: 0, y: size('waterDepth') } },
+  ];
+}
+
 function drawingOf(size: Reader): Layout['drawing'] {
   const length = innerLength(size);
   const depth = size('waterDepth');
@@ -199,23 +208,16 @@ function drawingOf(size: Reader): Layout['drawing'] {
     { x: pumpMiddle, y: pump.y + pump.height },
   ];
   const outlet = { x: length + 0.02, y: waterLevelY };
-  const first = slotX(size, 1);
   return {
     housing: [{ x: 0, y: 0, width: length, height }],
     pump,
-    walls: lip > depth ? [{ x: first - innerWallM, y: depth, width: innerWallM, height: lip - depth }] : [],
+    walls:
+      lip > depth ? [{ x: along.well - innerWallM, y: depth, width: innerWallM, height: lip - depth }] : [],
     stubs: [{ side: 'intake', boreM: 0.012, along: intake }],
     waterLevelY,
     inlet,
     outlet,
-    dimensions: [
-      {
-        measurement: 'slotThickness',
-        from: { x: first, y: 0 },
-        to: { x: first + size('slotThickness'), y: 0 },
-      },
-      { measurement: 'waterDepth', from: { x: 0, y: 0 }, to: { x: 0, y: depth } },
-    ],
+    dimensions: dimensionsOf(size),
     mainPath: [
       ...intake,
       { x: pumpMiddle, y: 0.5 * depth },

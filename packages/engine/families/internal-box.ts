@@ -1,6 +1,6 @@
 import type { Measurements } from '../model/model.ts';
 import { floorM, gapAllRound, roundArea, upTo } from './geometry.ts';
-import type { Chamber, Family, Layout, Measurement, Opening, Space } from './layout.ts';
+import type { Box, Chamber, DimensionLine, Family, Layout, Measurement, Opening, Space } from './layout.ts';
 import { floorOpenFraction, headSpace, measurementReader, wallGap } from './measuring.ts';
 
 const measurements = [
@@ -148,7 +148,7 @@ function spacesOf(size: Reader): readonly Space[] {
   ];
 }
 
-function pumpBox(size: Reader) {
+function pumpBox(size: Reader): Box {
   const width = Math.min(0.7 * size('innerWidth'), 0.07);
   return {
     x: (size('innerWidth') - width) / 2,
@@ -158,7 +158,7 @@ function pumpBox(size: Reader) {
   };
 }
 
-function nozzleBox(size: Reader) {
+function nozzleBox(size: Reader): Box {
   const pump = pumpBox(size);
   const bore = Math.min(size('nozzleBore'), pump.height);
   const x = pump.x + pump.width;
@@ -198,6 +198,21 @@ function openingsOf(size: Reader): readonly Opening[] {
   ];
 }
 
+function dimensionsOf(size: Reader): readonly DimensionLine[] {
+  const width = size('innerWidth');
+  const right = width - size('wallGap');
+  const lowestY = size('baseHeight') + floorM;
+  return [
+    { measurement: 'innerWidth', from: { x: 0, y: 0 }, to: { x: width, y: 0 } },
+    { measurement: 'innerHeight', from: { x: width, y: 0 }, to: { x: width, y: size('innerHeight') } },
+    {
+      measurement: 'chamberHeight',
+      from: { x: right, y: lowestY },
+      to: { x: right, y: lowestY + stepOf(size) - floorM },
+    },
+  ];
+}
+
 function drawingOf(size: Reader): Layout['drawing'] {
   const width = size('innerWidth');
   const top = size('innerHeight');
@@ -208,8 +223,6 @@ function drawingOf(size: Reader): Layout['drawing'] {
   const nozzleY = nozzle.y + nozzle.height / 2;
   const inlet = { x: -tankSideM, y: baseY };
   const outlet = { x: nozzle.x + nozzle.width, y: nozzleY };
-  const lowestY = size('baseHeight') + floorM;
-  const right = width - size('wallGap');
   return {
     housing: [
       { x: 0, y: 0, width, height: top },
@@ -227,15 +240,7 @@ function drawingOf(size: Reader): Layout['drawing'] {
     waterLevelY: top + pump.height + 0.03,
     inlet,
     outlet,
-    dimensions: [
-      { measurement: 'innerWidth', from: { x: 0, y: 0 }, to: { x: width, y: 0 } },
-      { measurement: 'innerHeight', from: { x: width, y: 0 }, to: { x: width, y: top } },
-      {
-        measurement: 'chamberHeight',
-        from: { x: right, y: lowestY },
-        to: { x: right, y: lowestY + stepOf(size) - floorM },
-      },
-    ],
+    dimensions: dimensionsOf(size),
     mainPath: [inlet, { x: middle, y: baseY }, { x: middle, y: nozzleY }, outlet],
   };
 }

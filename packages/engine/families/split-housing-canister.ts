@@ -1,5 +1,5 @@
 import type { Measurements } from '../model/model.ts';
-import { floorM, gapAllRound, headHeight, innerWallM, upTo } from './geometry.ts';
+import { floorM, floorWithHoles, gapAllRound, headHeight, innerWallM, portBoreM, upTo } from './geometry.ts';
 import type { Box, Chamber, Family, Layout, Measurement, Point, Space } from './layout.ts';
 import { floorOpenFraction, headSpace, measurementReader, wallGap } from './measuring.ts';
 
@@ -76,8 +76,7 @@ const measurements = [
   },
 ] as const satisfies readonly Measurement[];
 
-type Key = (typeof measurements)[number]['key'];
-type Reader = (key: Key) => number;
+type Reader = (key: (typeof measurements)[number]['key']) => number;
 type Side = 'left' | 'right';
 
 /** What a half is to the water: the first half is run through downwards, the second upwards. */
@@ -87,14 +86,16 @@ interface Half {
   /** Left edge of the half, m. */
   readonly x: number;
   readonly width: number;
+  readonly middle: number;
 }
 
 function halvesOf(size: Reader): readonly [left: Half, right: Half] {
   const width = (size('innerWidth') - innerWallM) / 2;
+  const rightX = width + innerWallM;
   const turned = size('headTurned') !== 0;
   return [
-    { side: 'left', first: !turned, x: 0, width },
-    { side: 'right', first: turned, x: width + innerWallM, width },
+    { side: 'left', first: !turned, x: 0, width, middle: width / 2 },
+    { side: 'right', first: turned, x: rightX, width, middle: rightX + width / 2 },
   ];
 }
 
@@ -112,11 +113,9 @@ function trayAt(size: Reader, half: Half, tray: number): Chamber {
   const gap = size('wallGap');
   const width = half.width - 2 * gap;
   const depth = size('innerDepth') - 2 * gap;
-  const step = stepOf(size);
-  const height = step - floorM;
-  const count = size('traysPerSide');
-  const above = spaceAbove(half.side, tray, count);
-  const below = spaceAbove(half.side, tray + 1, count);
+  const height = stepOf(size) - floorM;
+  const above = spaceAbove(half.side, tray, size('traysPerSide'));
+  const below = spaceAbove(half.side, tray + 1, size('traysPerSide'));
   return {
     id: `${half.side}-${tray}`,
     label: `${half.side} tray ${tray}${tray === 1 ? ' (top)' : ''}`,
@@ -131,7 +130,7 @@ function trayAt(size: Reader, half: Half, tray: number): Chamber {
     widthM: Math.min(width, depth),
     box: {
       x: half.x + gap,
-      y: size('innerHeight') - size('headSpace') - tray * step + floorM,
+      y: size('innerHeight') - size('headSpace') - tray * stepOf(size) + floorM,
       width,
       height,
     },
@@ -162,10 +161,6 @@ function spacesOf(size: Reader, half: Half): readonly Space[] {
   ];
 }
 
-function middleOf(half: Half): number {
-  return half.x + half.width / 2;
-}
-
 /** The middle lines of the ports in the head and what stands around them, m. */
 interface Ports {
   readonly first: Half;
@@ -175,8 +170,6 @@ interface Ports {
   readonly pump: Box;
 }
 
-const portBoreM = 0.016;
-
 function portsOf(size: Reader, first: Half, second: Half): Ports {
   const height = size('innerHeight');
   const head = headHeight(size('innerWidth'));
@@ -185,9 +178,9 @@ function portsOf(size: Reader, first: Half, second: Half): Ports {
   return {
     first,
     second,
-    inlet: { x: middleOf(first), y: endY },
-    outlet: { x: middleOf(second), y: endY },
-    pump: { x: middleOf(second) - width / 2, y: height + innerWallM, width, height: 0.6 * head },
+    inlet: { x: first.middle, y: endY },
+    outlet: { x: second.middle, y: endY },
+    pump: { x: second.middle - width / 2, y: height + innerWallM, width, height: 0.6 * head },
   };
 }
 
@@ -196,22 +189,14 @@ function wallsOf(size: Reader, ports: Ports): readonly Box[] {
   const width = size('innerWidth');
   const height = size('innerHeight');
   const foot = size('partitionFoot');
-  const holes = [
-    { x: ports.inlet.x - portBoreM / 2, width: portBoreM },
-    { x: ports.pump.x, width: ports.pump.width },
-  ].toSorted((one, other) => one.x - other.x);
-  const edges = [0, ...holes.flatMap((hole) => [hole.x, hole.x + hole.width]), width];
-  const floor = [0, 2, 4].map((index) => {
-    const x = edges[index] ?? 0;
-    return { x, y: height, width: (edges[index + 1] ?? x) - x, height: innerWallM };
-  });
+  const intake = { x: ports.inlet.x - portBoreM / 2, width: portBoreM };
   const partition = {
     x: (width - innerWallM) / 2,
     y: foot,
     width: innerWallM,
     height: height - foot - size('partitionGap'),
   };
-  return [partition, ...floor];
+  return [partition, ...floorWithHoles({ y: height, widthM: width, holes: [intake, ports.pump] })];
 }
 
 function drawingOf(size: Reader, ports: Ports): Layout['drawing'] {
@@ -244,18 +229,16 @@ function drawingOf(size: Reader, ports: Ports): Layout['drawing'] {
 }
 
 function mainPath(size: Reader, ports: Ports): readonly Point[] {
+  const { first, second, inlet, outlet } = ports;
   const topY = size('innerHeight') - size('headSpace') / 2;
   const footY = size('partitionFoot') / 2;
-  const down = middleOf(ports.first);
-  const up = middleOf(ports.second);
-  return [
-    ports.inlet,
-    { x: down, y: topY },
-    { x: down, y: footY },
-    { x: up, y: footY },
-    { x: up, y: topY },
-    ports.outlet,
+  const turns = [
+    { x: first.middle, y: topY },
+    { x: first.middle, y: footY },
+    { x: second.middle, y: footY },
+    { x: second.middle, y: topY },
   ];
+  return [inlet, ...turns, outlet];
 }
 
 function layOut(given: Measurements): Layout {
@@ -263,7 +246,7 @@ function layOut(given: Measurements): Layout {
   const [left, right] = halvesOf(size);
   const [first, second] = left.first ? [left, right] : [right, left];
   const trays = upTo(size('traysPerSide'));
-  const partitionX = size('innerWidth') / 2;
+  const middle = size('innerWidth') / 2;
   return {
     spaces: [...spacesOf(size, left), ...spacesOf(size, right)],
     chambers: [left, right].flatMap((half) => trays.map((tray) => trayAt(size, half, tray))),
@@ -275,7 +258,7 @@ function layOut(given: Measurements): Layout {
         to: `${second.side}-foot`,
         areaM2: size('partitionFoot') * size('innerDepth'),
         bypass: false,
-        at: { x: partitionX, y: size('partitionFoot') / 2 },
+        at: { x: middle, y: size('partitionFoot') / 2 },
       },
     ],
     leaks: [
@@ -287,7 +270,7 @@ function layOut(given: Measurements): Layout {
         thicknessM: size('partitionGap'),
         widthM: size('innerDepth'),
         lengthM: innerWallM,
-        at: { x: partitionX, y: size('innerHeight') - size('partitionGap') / 2 },
+        at: { x: middle, y: size('innerHeight') - size('partitionGap') / 2 },
       },
     ],
     weirs: [],

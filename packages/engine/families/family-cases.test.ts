@@ -1,0 +1,148 @@
+import { describe, expect, it } from 'vitest';
+import { basketStackCanister } from './basket-stack-canister.ts';
+import { hangOnBack } from './hang-on-back.ts';
+import { internalBox } from './internal-box.ts';
+import { splitHousingCanister } from './split-housing-canister.ts';
+import { chambersInWaterOrder, inWaterOrder } from './water-order.ts';
+
+const stack = { baskets: 3, basketWidth: 0.16, basketDepth: 0.16, basketHeight: 0.06 };
+const split = { innerWidth: 0.222, innerDepth: 0.15, innerHeight: 0.225, traysPerSide: 2 };
+const box = {
+  boxWidth: 0.1,
+  waterDepth: 0.12,
+  slots: 2,
+  slotThickness: 0.02,
+  weirWidth: 0.09,
+  overflowWidth: 0.05,
+};
+const internal = { innerWidth: 0.061, innerDepth: 0.041, innerHeight: 0.156, chambers: 2, slotArea: 0.0006 };
+
+describe('stack of baskets', () => {
+  const layout = basketStackCanister.layOut(stack);
+
+  it('lists baskets from the top down and meets them from the lowest up', () => {
+    expect(layout.chambers.map((chamber) => chamber.id)).toEqual(['basket-3', 'basket-2', 'basket-1']);
+    expect(chambersInWaterOrder(layout).map((chamber) => chamber.id)).toEqual([
+      'basket-1',
+      'basket-2',
+      'basket-3',
+    ]);
+    expect(inWaterOrder(layout.chambers[0]!, ['floss', 'rings'])).toEqual(['rings', 'floss']);
+  });
+
+  it('holds a litre and a half of media in each basket', () => {
+    for (const chamber of layout.chambers) expect(chamber.areaM2 * chamber.depthM).toBeCloseTo(1.536e-3, 12);
+  });
+
+  it('leaves a slot of the basket perimeter', () => {
+    expect(layout.chambers[0]?.gap).toEqual({ thicknessM: 0.0005, widthM: 0.64, lengthM: 0.06 });
+  });
+
+  it('fills the housing from floor to head and from wall to wall', () => {
+    const body = layout.drawing.housing[0]!;
+    // base 15 + three baskets of 60 with floors of 3 + head space 10
+    expect(body.height).toBeCloseTo(0.015 + 3 * 0.063 + 0.01, 12);
+    // tube 20 + its wall 2 + basket 160 + two gaps of 0.5
+    expect(body.width).toBeCloseTo(0.02 + 0.002 + 0.16 + 2 * 0.0005, 12);
+  });
+
+  it('passes the foot of the tube with the area of its bore', () => {
+    expect(layout.openings[0]?.areaM2).toBeCloseTo(Math.PI * 0.01 ** 2, 12);
+  });
+});
+
+describe('two halves', () => {
+  const asBuilt = splitHousingCanister.layOut(split);
+  const turned = splitHousingCanister.layOut({ ...split, headTurned: 1 });
+
+  it('runs down the left and up the right as built', () => {
+    expect(chambersInWaterOrder(asBuilt).map((chamber) => chamber.id)).toEqual([
+      'left-1',
+      'left-2',
+      'right-2',
+      'right-1',
+    ]);
+  });
+
+  it('runs down the right and up the left with the head turned: the order of the trays is reversed', () => {
+    const before = chambersInWaterOrder(asBuilt).map((chamber) => chamber.id);
+    const after = chambersInWaterOrder(turned).map((chamber) => chamber.id);
+    expect(after).toEqual(before.toReversed());
+    for (const chamber of turned.chambers) {
+      const same = asBuilt.chambers.find((one) => one.id === chamber.id)!;
+      expect([chamber.from, chamber.to]).toEqual([same.to, same.from]);
+      expect(chamber.listedInWaterOrder).toBe(!same.listedInWaterOrder);
+      expect(chamber.box).toEqual(same.box);
+    }
+  });
+
+  it('moves the ports but not the trays when the head is turned', () => {
+    expect(turned.drawing.inlet).toEqual(asBuilt.drawing.outlet);
+    expect(turned.drawing.outlet).toEqual(asBuilt.drawing.inlet);
+  });
+
+  it('shares the height among foot, trays and head space', () => {
+    // (225 − 15 − 10) / 2 trays, each with a floor of 3
+    expect(asBuilt.chambers[0]?.depthM).toBeCloseTo(0.097, 12);
+  });
+
+  it('shares the width between two trays, four gaps and the partition', () => {
+    // (222 − 2) / 2 − 2 × 0.5 = 109, deep 150 − 2 × 0.5 = 149
+    expect(asBuilt.chambers[0]?.areaM2).toBeCloseTo(0.109 * 0.149, 12);
+  });
+
+  it('leaks over the partition from the first half to the second', () => {
+    expect(asBuilt.leaks[0]).toMatchObject({
+      from: 'left-top',
+      to: 'right-top',
+      widthM: 0.15,
+      thicknessM: 0.0005,
+    });
+    expect(turned.leaks[0]).toMatchObject({ from: 'right-top', to: 'left-top' });
+    expect(asBuilt.leaks[0]?.from).toBe(asBuilt.inletSpace);
+    expect(asBuilt.leaks[0]?.to).toBe(asBuilt.outletSpace);
+  });
+});
+
+describe('hang-on-back', () => {
+  const layout = hangOnBack.layOut(box);
+
+  it('has the pump first and crosses the slots from its side', () => {
+    expect(layout.pumpPlace).toBe('first');
+    expect(chambersInWaterOrder(layout).map((chamber) => chamber.id)).toEqual(['slot-1', 'slot-2']);
+    expect(layout.chambers.map((chamber) => chamber.flow)).toEqual(['right', 'right']);
+  });
+
+  it('meets a slot over its wetted face, with a gap beside and under it', () => {
+    expect(layout.chambers[0]?.areaM2).toBeCloseTo(0.012, 12);
+    expect(layout.chambers[0]?.gap).toMatchObject({ thicknessM: 0.001, lengthM: 0.02 });
+    expect(layout.chambers[0]?.gap.widthM).toBeCloseTo(0.34, 12);
+  });
+
+  it('leaves by the outlet edge and spills from the well over a higher lip', () => {
+    const [outlet, overflow] = layout.weirs;
+    expect(outlet).toMatchObject({ from: 'last', purpose: 'outlet', crestHeightM: 0.01, crestWidthM: 0.09 });
+    expect(overflow).toMatchObject({ from: 'well', purpose: 'overflow', crestWidthM: 0.05 });
+    expect(overflow!.crestHeightM).toBeGreaterThan(outlet!.crestHeightM);
+    expect(overflow!.at.y - outlet!.at.y).toBeCloseTo(overflow!.crestHeightM - outlet!.crestHeightM, 12);
+  });
+});
+
+describe('internal box', () => {
+  it('rises from the slots at the base to the pump on top', () => {
+    const layout = internalBox.layOut(internal);
+    expect(chambersInWaterOrder(layout).map((chamber) => chamber.id)).toEqual(['chamber-1', 'chamber-2']);
+    expect(layout.openings.find((opening) => opening.id === 'base-slots')?.areaM2).toBe(0.0006);
+    // (156 − 6 − 10) / 2 with a grid of 3
+    expect(layout.chambers[0]?.depthM).toBeCloseTo(0.067, 12);
+  });
+
+  it('has a bypass to the pump only where there are upper slots', () => {
+    const closed = internalBox.layOut(internal);
+    const open = internalBox.layOut({ ...internal, upperSlotArea: 0.0002 });
+    expect(closed.openings.some((opening) => opening.bypass)).toBe(false);
+    expect(open.openings.filter((opening) => opening.bypass)).toMatchObject([
+      { from: 'tank-side', to: 'pump-space', areaM2: 0.0002 },
+    ]);
+  });
+});
