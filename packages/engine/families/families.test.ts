@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import type { Measurements } from '../model/model.ts';
 import { families, familyById } from './families.ts';
 import type { Box, Family, Layout, Measurement } from './layout.ts';
-import { chambersInWaterOrder } from './water-order.ts';
+import { chambersInWaterOrder } from './waterOrder.ts';
 
 function anyValue(measurement: Measurement): fc.Arbitrary<number> {
   if (measurement.kind === 'count' || measurement.kind === 'yes-no') {

@@ -1,8 +1,8 @@
-import { basketStackCanister } from './basket-stack-canister.ts';
-import { hangOnBack } from './hang-on-back.ts';
-import { internalBox } from './internal-box.ts';
+import { basketStackCanister } from './basketStackCanister.ts';
+import { hangOnBack } from './hangOnBack.ts';
+import { internalBox } from './internalBox.ts';
 import type { Family } from './layout.ts';
-import { splitHousingCanister } from './split-housing-canister.ts';
+import { splitHousingCanister } from './splitHousingCanister.ts';
 
 /** Every family that the engine knows, in the order in which they are offered. */
 export const families: readonly Family[] = [

@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest';
-import { basketStackCanister } from './basket-stack-canister.ts';
-import { hangOnBack } from './hang-on-back.ts';
-import { internalBox } from './internal-box.ts';
-import { splitHousingCanister } from './split-housing-canister.ts';
-import { chambersInWaterOrder, inWaterOrder } from './water-order.ts';
+import { basketStackCanister } from './basketStackCanister.ts';
+import { hangOnBack } from './hangOnBack.ts';
+import { internalBox } from './internalBox.ts';
+import { splitHousingCanister } from './splitHousingCanister.ts';
+import { chambersInWaterOrder, inWaterOrder } from './waterOrder.ts';
 
 const stack = { baskets: 3, basketWidth: 0.16, basketDepth: 0.16, basketHeight: 0.06 };
 const split = { innerWidth: 0.222, innerDepth: 0.15, innerHeight: 0.225, traysPerSide: 2 };
