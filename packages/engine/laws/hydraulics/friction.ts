@@ -127,7 +127,7 @@ export const frictionFactorHaaland1983 = (flow: BoreFlow): number =>
  * @returns Darcy friction factor, 1
  * Accuracy: within 3 % of Colebrook.
  * @source Swamee & Jain 1976, J. Hydraul. Div. ASCE 102, 657–664
- * @example frictionFactorSwameeJain1976({ reynolds: 1e5, relativeRoughness: 1e-4 }) // 0.0184524244319
+ * @example frictionFactorSwameeJain1976({ reynolds: 1e5, relativeRoughness: 1e-4 }) // 0.0184524453
  */
 export const frictionFactorSwameeJain1976 = (flow: BoreFlow): number =>
   0.25 / Math.log10(flow.relativeRoughness / 3.7 + 5.74 / flow.reynolds ** 0.9) ** 2;

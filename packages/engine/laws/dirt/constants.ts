@@ -1,0 +1,80 @@
+import type { Figure } from '../../model/figure.ts';
+
+const DAY_S = 86_400;
+
+/** Figures of the dirt models with doubt and source; the constants below are their values. */
+export const dirtFigures = {
+  solidsPerFeedRatio: {
+    value: 0.25,
+    doubt: { kind: 'factor', size: 1.5 },
+    source: {
+      kind: 'secondary',
+      text: 'Timmons & Ebeling, Recirculating Aquaculture: 0.2–0.4 kg suspended solids per kg dry feed',
+    },
+  },
+  sizeExponent: {
+    value: 3.4,
+    doubt: { kind: 'plus-minus', size: 0.5 },
+    source: {
+      kind: 'secondary',
+      text: 'power law of number by size in recirculating water; above 94 % of particles under 20 µm (Fernandes et al. 2014)',
+    },
+  },
+  depositDryDensityKgPerM3: {
+    value: 50,
+    doubt: { kind: 'factor', size: 3 },
+    source: {
+      kind: 'memory',
+      text: 'floc is 1–5 % dry matter; a published run of a sand bed implies 160 for sand',
+    },
+  },
+  excessDensityKgPerM3: {
+    value: 60,
+    doubt: { kind: 'factor', size: 2 },
+    source: { kind: 'memory', text: 'wet fish solids over the water they settle in' },
+  },
+  stickingFraction: {
+    value: 0.3,
+    doubt: { kind: 'factor', size: 3 },
+    source: { kind: 'memory', text: 'between repelling clay (0.01) and well-flocculated dirt (1)' },
+  },
+  cakeResistanceMPerKg: {
+    value: 1e10,
+    doubt: { kind: 'factor', size: 10 },
+    source: { kind: 'memory', text: 'soft biological solids, 1e9–1e12 m/kg' },
+  },
+  solidsNitrogenFraction: {
+    value: 0.04,
+    doubt: { kind: 'factor', size: 1.5 },
+    source: { kind: 'memory', text: 'organic nitrogen of dry fish solids' },
+  },
+  solidsDecayPerS: {
+    value: 0.055 / DAY_S,
+    doubt: { kind: 'factor', size: 1.9 },
+    source: { kind: 'memory', text: '0.03–0.1 per day at 25 °C, middle of the range in logarithms' },
+  },
+  depositFactor: {
+    value: 17,
+    doubt: { kind: 'factor', size: 3.5 },
+    source: { kind: 'memory', text: 'no published value outside sand, where 53 fits; 5–60 taken' },
+  },
+} as const satisfies Readonly<Record<string, Figure>>;
+
+/** Suspended solids made per dry feed given, kg/kg. */
+export const SOLIDS_PER_FEED_RATIO = dirtFigures.solidsPerFeedRatio.value;
+/** β in n(d) ∝ d^−β, number of particles by size; 1. */
+export const SIZE_EXPONENT = dirtFigures.sizeExponent.value;
+/** Dry mass of caught solids per volume they fill, kg/m³. */
+export const DEPOSIT_DRY_DENSITY_KG_PER_M3 = dirtFigures.depositDryDensityKgPerM3.value;
+/** Density of wet suspended solids above that of water, kg/m³. */
+export const EXCESS_DENSITY_KG_PER_M3 = dirtFigures.excessDensityKgPerM3.value;
+/** Share of contacts with a piece or fibre that hold; 0 to 1. */
+export const STICKING_FRACTION = dirtFigures.stickingFraction.value;
+/** Resistance of a mat per dry mass on an area, m/kg. */
+export const CAKE_RESISTANCE_M_PER_KG = dirtFigures.cakeResistanceMPerKg.value;
+/** Organic nitrogen in dry solids, kg/kg. */
+export const SOLIDS_NITROGEN_FRACTION = dirtFigures.solidsNitrogenFraction.value;
+/** Decay of caught solids at 25 °C, 1/s. */
+export const SOLIDS_DECAY_PER_S = dirtFigures.solidsDecayPerS.value;
+/** γ in J/J₀ = (1 + γσ)² where nothing better is known; 1. */
+export const DEPOSIT_FACTOR = dirtFigures.depositFactor.value;
