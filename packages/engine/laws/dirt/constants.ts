@@ -43,7 +43,7 @@ export const dirtFigures = {
     doubt: { kind: 'factor', size: 10 },
     source: { kind: 'memory', text: 'soft biological solids, 1e9–1e12 m/kg' },
   },
-  solidsNitrogenFraction: {
+  solidsNitrogenRatio: {
     value: 0.04,
     doubt: { kind: 'factor', size: 1.5 },
     source: { kind: 'memory', text: 'organic nitrogen of dry fish solids' },
@@ -53,6 +53,24 @@ export const dirtFigures = {
     doubt: { kind: 'factor', size: 1.9 },
     source: { kind: 'memory', text: '0.03–0.1 per day at 25 °C, middle of the range in logarithms' },
   },
+  carbonPerSolidsRatio: {
+    value: 0.4,
+    doubt: { kind: 'factor', size: 1.25 },
+    source: { kind: 'memory', text: 'organic carbon of dry fish solids' },
+  },
+  carbonAvailableFraction: {
+    value: 0.3,
+    doubt: { kind: 'factor', size: 2 },
+    source: { kind: 'memory', text: 'ours: share of caught carbon that comes into solution and competes' },
+  },
+  oxygenPerSolidsRatio: {
+    value: 1.07,
+    doubt: { kind: 'factor', size: 1.4 },
+    source: {
+      kind: 'computed',
+      text: 'carbon of the solids (0.4) burnt to carbon dioxide, 32/12 kg oxygen per kg; nitrification counted apart',
+    },
+  },
   depositFactor: {
     value: 17,
     doubt: { kind: 'factor', size: 3.5 },
@@ -60,8 +78,6 @@ export const dirtFigures = {
   },
 } as const satisfies Readonly<Record<string, Figure>>;
 
-/** Suspended solids made per dry feed given, kg/kg. */
-export const SOLIDS_PER_FEED_RATIO = dirtFigures.solidsPerFeedRatio.value;
 /** β in n(d) ∝ d^−β, number of particles by size; 1. */
 export const SIZE_EXPONENT = dirtFigures.sizeExponent.value;
 /** Dry mass of caught solids per volume they fill, kg/m³. */
@@ -73,8 +89,14 @@ export const STICKING_FRACTION = dirtFigures.stickingFraction.value;
 /** Resistance of a mat per dry mass on an area, m/kg. */
 export const CAKE_RESISTANCE_M_PER_KG = dirtFigures.cakeResistanceMPerKg.value;
 /** Organic nitrogen in dry solids, kg/kg. */
-export const SOLIDS_NITROGEN_FRACTION = dirtFigures.solidsNitrogenFraction.value;
+export const SOLIDS_NITROGEN_RATIO = dirtFigures.solidsNitrogenRatio.value;
 /** Decay of caught solids at 25 °C, 1/s. */
-export const SOLIDS_DECAY_PER_S = dirtFigures.solidsDecayPerS.value;
+export const DECAY_PER_S = dirtFigures.solidsDecayPerS.value;
 /** γ in J/J₀ = (1 + γσ)² where nothing better is known; 1. */
 export const DEPOSIT_FACTOR = dirtFigures.depositFactor.value;
+/** Organic carbon in dry solids, kg/kg. */
+export const CARBON_PER_SOLIDS_RATIO = dirtFigures.carbonPerSolidsRatio.value;
+/** Share of that carbon that competes with nitrification, 0 to 1. */
+export const CARBON_AVAILABLE_FRACTION = dirtFigures.carbonAvailableFraction.value;
+/** Oxygen that dry solids use as they rot, without their nitrogen, kg/kg. */
+export const DIRT_OXYGEN_RATIO = dirtFigures.oxygenPerSolidsRatio.value;

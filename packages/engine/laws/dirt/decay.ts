@@ -1,5 +1,5 @@
 import type { ValidRange } from '../range.ts';
-import { SOLIDS_DECAY_PER_S, SOLIDS_NITROGEN_FRACTION } from './constants.ts';
+import { DECAY_PER_S, SOLIDS_NITROGEN_RATIO } from './constants.ts';
 
 const WARM_K = 298.15;
 
@@ -24,7 +24,7 @@ export const solidsDecayRange = {
 export const solidsDecayRate = (solids: {
   readonly temperatureK: number;
   readonly warmPerS?: number;
-}): number => (solids.warmPerS ?? SOLIDS_DECAY_PER_S) * PER_KELVIN ** (solids.temperatureK - WARM_K);
+}): number => (solids.warmPerS ?? DECAY_PER_S) * PER_KELVIN ** (solids.temperatureK - WARM_K);
 
 /** Solids that come in evenly and rot. */
 export interface Rotting {
@@ -58,13 +58,13 @@ export const solidsLeft = (bed: Rotting): number => {
  *
  * @param bed.solidsKg dry solids, kg; 0 or more
  * @param bed.decayPerS rate, 1/s
- * @param bed.nitrogenFraction organic nitrogen of the dry solids, kg/kg; 0.04 when left out
+ * @param bed.nitrogenRatio organic nitrogen of the dry solids, kg/kg; 0.04 when left out
  * @returns ammonia nitrogen, kg N/s
- * Accuracy: that of rate and share, ×/÷ 2.
+ * Accuracy: that of rate and ratio, ×/÷ 2.
  * @source first-order balance
  */
 export const nitrogenReturned = (bed: {
   readonly solidsKg: number;
   readonly decayPerS: number;
-  readonly nitrogenFraction?: number;
-}): number => bed.solidsKg * bed.decayPerS * (bed.nitrogenFraction ?? SOLIDS_NITROGEN_FRACTION);
+  readonly nitrogenRatio?: number;
+}): number => bed.solidsKg * bed.decayPerS * (bed.nitrogenRatio ?? SOLIDS_NITROGEN_RATIO);

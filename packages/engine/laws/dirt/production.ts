@@ -1,4 +1,7 @@
-import { SOLIDS_PER_FEED_RATIO } from './constants.ts';
+import { dirtFigures } from './constants.ts';
+
+/** Suspended solids made per dry feed given, kg/kg. */
+export const SOLIDS_PER_FEED_RATIO = dirtFigures.solidsPerFeedRatio.value;
 
 /**
  * Suspended solids that feeding makes.
