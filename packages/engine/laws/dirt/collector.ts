@@ -40,7 +40,8 @@ export interface GrainCollector {
  * η_I = (3/2)(d/d_c)², never above (1 + d/d_c)², all that the water brings within reach.
  *
  * @returns contacts over what flows at the grain's own cross-section, 1
- * Accuracy: within 2 for particles far smaller than the grain.
+ * Accuracy: right for a grain alone; an order of magnitude too small in a bed, where neighbours press the water
+ * to the grain: `interceptionTufenkjiElimelech2004`.
  * @source Yao, Habibian & O'Melia 1971, Environ. Sci. Technol. 5, 1105–1112
  */
 export const interceptionYao1971 = (pair: GrainCollector): number => {
@@ -93,17 +94,50 @@ export const singleCollectorTufenkjiElimelech2004Range = {
 /** Hamaker constant of organic particles on glass in water, J; 1e-20 within 3e-21 to 4e-20. From memory. */
 export const HAMAKER_J = 1e-20;
 
+/**
+ * What neighbours do to the flow around a grain, by Happel's cell.
+ *
+ * A_s = 2(1−γ⁵)/(2−3γ+3γ⁵−2γ⁶), γ = (1−ε)^⅓.
+ *
+ * @param bed.voidage ε, 1; above 0, to 1
+ * @returns A_s, 1; 1 for a grain alone, 38 at a voidage of 0.4
+ * Accuracy: exact for creeping flow in the cell.
+ * @source Happel 1958, AIChE J. 4, 197–201
+ */
+export const crowdingHappel1958 = (bed: { readonly voidage: number }): number => {
+  const g = Math.cbrt(1 - bed.voidage);
+  return (2 * (1 - g ** 5)) / (2 - 3 * g + 3 * g ** 5 - 2 * g ** 6);
+};
+
+/** What decides contact by interception in Tufenkji and Elimelech's correlation. */
+export type Interception = GrainCollector & {
+  /** Share of the bed that is water, 1. */
+  readonly voidage: number;
+  readonly viscosityPaS: number;
+  /** Superficial velocity, m/s; above 0. */
+  readonly velocityMPerS: number;
+  /** Hamaker constant, J; 1e-20 when left out. */
+  readonly hamakerJ?: number;
+};
+
+/**
+ * Contact of particles with one grain of a bed by their own size.
+ *
+ * η_I = 0.55 A_s N_R^1.675 N_A^0.125, N_R = d/d_c, N_A = A/(3πµd²U); never above (1 + N_R)², all within reach.
+ *
+ * @returns contacts over what flows at the grain's own cross-section, 1
+ * Accuracy: about 20 % for particles up to 10 µm; carried on above that, ×/÷ 3.
+ * @source Tufenkji & Elimelech 2004, Environ. Sci. Technol. 38, 529–536
+ */
+export const interceptionTufenkjiElimelech2004 = (pair: Interception): number => {
+  const NR = pair.sizeM / pair.collectorM;
+  const NA =
+    (pair.hamakerJ ?? HAMAKER_J) / (3 * Math.PI * pair.viscosityPaS * pair.sizeM ** 2 * pair.velocityMPerS);
+  return Math.min(0.55 * crowdingHappel1958(pair) * NR ** 1.675 * NA ** 0.125, (1 + NR) ** 2);
+};
+
 /** What meets in Tufenkji and Elimelech's correlation. */
-export type Collection = Particle &
-  GrainCollector & {
-    /** Share of the bed that is water, 1. */
-    readonly voidage: number;
-    /** Superficial velocity, m/s; above 0. */
-    readonly velocityMPerS: number;
-    readonly temperatureK: number;
-    /** Hamaker constant, J; 1e-20 when left out. */
-    readonly hamakerJ?: number;
-  };
+export type Collection = Particle & Interception & { readonly temperatureK: number };
 
 /** Parts of a single collector's contact efficiency; each 1. */
 export interface ContactParts {
@@ -116,8 +150,7 @@ export interface ContactParts {
  * Contact of particles with one grain of a bed: diffusion, interception and settling.
  *
  * η₀ = 2.4 A_s^⅓ N_R^−0.081 N_Pe^−0.715 N_vdW^0.052 + 0.55 A_s N_R^1.675 N_A^0.125 + 0.22 N_R^−0.24 N_G^1.11 N_vdW^0.053,
- * A_s = 2(1−γ⁵)/(2−3γ+3γ⁵−2γ⁶), γ = (1−ε)^⅓; N_R = d/d_c, N_Pe = Ud_c/D, N_vdW = A/kT, N_A = A/(3πµd²U),
- * N_G = Δρ g d²/(18µU), D = kT/(3πµd).
+ * N_R = d/d_c, N_Pe = Ud_c/D, N_vdW = A/kT, N_A = A/(3πµd²U), N_G = Δρ g d²/(18µU), D = kT/(3πµd); A_s by Happel.
  *
  * @returns the three parts of η₀; their sum is η₀
  * Accuracy: about 20 % of exact trajectories within its range; outside it a neighbour only. Negative excess
@@ -125,20 +158,15 @@ export interface ContactParts {
  * @source Tufenkji & Elimelech 2004, Environ. Sci. Technol. 38, 529–536
  */
 export const singleCollectorTufenkjiElimelech2004 = (pair: Collection): ContactParts => {
-  const { sizeM: d, collectorM, viscosityPaS, velocityMPerS: U } = pair;
   const thermalJ = BOLTZMANN * pair.temperatureK;
-  const hamakerJ = pair.hamakerJ ?? HAMAKER_J;
-  const diffusivity = thermalJ / (3 * Math.PI * viscosityPaS * d);
-  const g = Math.cbrt(1 - pair.voidage);
-  const As = (2 * (1 - g ** 5)) / (2 - 3 * g + 3 * g ** 5 - 2 * g ** 6);
-  const NR = d / collectorM;
-  const NPe = (U * collectorM) / diffusivity;
-  const NvdW = hamakerJ / thermalJ;
-  const NA = hamakerJ / (3 * Math.PI * viscosityPaS * d ** 2 * U);
-  const NG = settlingVelocityStokes1851(pair) / U;
+  const diffusivity = thermalJ / (3 * Math.PI * pair.viscosityPaS * pair.sizeM);
+  const NR = pair.sizeM / pair.collectorM;
+  const NPe = (pair.velocityMPerS * pair.collectorM) / diffusivity;
+  const NvdW = (pair.hamakerJ ?? HAMAKER_J) / thermalJ;
+  const NG = settlingVelocityStokes1851(pair) / pair.velocityMPerS;
   return {
-    diffusion: 2.4 * Math.cbrt(As) * NR ** -0.081 * NPe ** -0.715 * NvdW ** 0.052,
-    interception: 0.55 * As * NR ** 1.675 * NA ** 0.125,
+    diffusion: 2.4 * Math.cbrt(crowdingHappel1958(pair)) * NR ** -0.081 * NPe ** -0.715 * NvdW ** 0.052,
+    interception: interceptionTufenkjiElimelech2004(pair),
     settling: 0.22 * NR ** -0.24 * NG ** 1.11 * NvdW ** 0.053,
   };
 };
