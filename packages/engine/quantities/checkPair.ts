@@ -1,4 +1,5 @@
 import { dimensionFacts, dimensions, nounOf, sameExponents } from './dimensions.ts';
+import type { NumberReading } from './numberText.ts';
 import { readNumber } from './numberText.ts';
 import type { PairSlip, Side } from './pairSlips.ts';
 import { findSlip } from './pairSlips.ts';
@@ -6,18 +7,19 @@ import type { QuantityProblem } from './problem.ts';
 import { quantityProblem, quoted } from './problem.ts';
 import type { Unit } from './units.ts';
 import { plainNumber, readUnit, toSi } from './units.ts';
+import type { Written } from './written.ts';
 import { takeApart } from './written.ts';
 
 /** How two ways of writing one figure stand to each other. */
 export interface PairCheck {
   readonly ok: true;
-  /** True where both can be the same figure, rounded as written. Never true with a gallon that is not labelled. */
+  /** True where both can be the same figure, rounded as written; never where one may be meant in two ways. */
   readonly agrees: boolean;
   /** First over second, both in SI. */
   readonly ratio: number;
   /** What explains the pair best. */
   readonly likely: 'same' | PairSlip;
-  /** With a unit that is not labelled: the unit that the numbers fit, if one does. */
+  /** Where the text may mean more than one figure: the one that fits, if one does. */
   readonly fits?: string;
 }
 
@@ -32,47 +34,68 @@ export function overlap(one: Side, other: Side): boolean {
   return low <= otherHigh && otherLow <= high;
 }
 
-function unitsOf(text: string): { ok: true; units: readonly Unit[]; asked: boolean } | QuantityProblem {
-  if (text === '') return { ok: true, units: [plainNumber], asked: false };
+function unitsOf(text: string): { ok: true; units: readonly Unit[] } | QuantityProblem {
+  if (text === '') return { ok: true, units: [plainNumber] };
   const reading = readUnit(text);
-  if (reading.ok) return { ok: true, units: [reading.unit], asked: false };
+  if (reading.ok) return { ok: true, units: [reading.unit] };
   if (reading.why !== 'ambiguous')
     return quantityProblem('unknown-unit', `${quoted(text)} is not a unit that we know`, 'L/h, mm, US gal…');
   const units = reading.alternatives.flatMap((each) => {
     const choice = readUnit(each);
     return choice.ok ? [choice.unit] : [];
   });
-  return { ok: true, units, asked: true };
+  return { ok: true, units };
 }
 
 interface Sides {
   readonly ok: true;
-  /** One side for each unit that the text may mean. */
+  /** One side for each number and unit that the text may mean. */
   readonly sides: readonly Side[];
   readonly asked: boolean;
+}
+
+/** The numbers that a text may mean: two where its sign may stand before decimals or between thousands. */
+function numbersOf(text: string, sign?: '.' | ','): readonly NumberReading[] | QuantityProblem {
+  const number = readNumber(text, sign);
+  if (number.ok) return [number];
+  const bothWays = ([',', '.'] as const).map((each) => readNumber(text, each));
+  const read = bothWays.filter((each) => each.ok);
+  return number.code === 'ambiguous-number' && read.length > 0 ? read : number;
+}
+
+/** Half-width of the doubt as written, in the number's unit; 0 where there is none. */
+function writtenHalfWidth(apart: Written, number: number): number {
+  if (apart.doubt?.kind !== 'plus-minus') return 0;
+  const doubt = readNumber(apart.doubt.number, apart.decimalSign);
+  if (!doubt.ok) return 0;
+  return apart.doubt.unit === '%' && apart.unit !== '%'
+    ? (Math.abs(number) * doubt.value) / 100
+    : doubt.value;
+}
+
+function makeSide(apart: Written, number: NumberReading, unit: Unit): Side {
+  const dimension = dimensions.find((each) => sameExponents(unit.exponents, dimensionFacts[each].exponents));
+  const side = {
+    text: `${number.value} ${unit.spelled}`.trim(),
+    number: number.value,
+    halfWidth: Math.max(number.lastDigit / 2, writtenHalfWidth(apart, number.value)),
+    unit,
+    dimension: dimension ?? ('count' as const),
+  };
+  return number.fraction
+    ? side
+    : { ...side, decimals: Math.max(0, -Math.round(Math.log10(number.lastDigit))) };
 }
 
 function readSides(text: string): Sides | QuantityProblem {
   const apart = takeApart(text);
   if ('ok' in apart) return apart;
-  const number = readNumber(apart.number, apart.decimalSign);
-  if (!number.ok) return number;
+  const numbers = numbersOf(apart.number, apart.decimalSign);
+  if ('ok' in numbers) return numbers;
   const units = unitsOf(apart.unit || (apart.doubt?.unit ?? ''));
   if (!units.ok) return units;
-  const doubt =
-    apart.doubt?.kind === 'plus-minus' ? readNumber(apart.doubt.number, apart.decimalSign) : undefined;
-  if (doubt && !doubt.ok) return doubt;
-  const share = apart.doubt?.unit === '%' && apart.unit !== '%' ? Math.abs(number.value) / 100 : 1;
-  const halfWidth = Math.max(number.lastDigit / 2, doubt ? doubt.value * share : 0);
-  const decimals = Math.max(0, -Math.round(Math.log10(number.lastDigit)));
-  const sides = units.units.map((unit): Side => {
-    const dimension = dimensions.find((each) =>
-      sameExponents(unit.exponents, dimensionFacts[each].exponents),
-    );
-    const side = { text, number: number.value, halfWidth, unit, dimension: dimension ?? ('count' as const) };
-    return number.fraction ? side : { ...side, decimals };
-  });
-  return { ok: true, sides, asked: units.asked };
+  const sides = numbers.flatMap((number) => units.units.map((unit) => makeSide(apart, number, unit)));
+  return { ok: true, sides, asked: sides.length > 1 };
 }
 
 function differentKinds(one: Side, other: Side): QuantityProblem | undefined {
@@ -94,21 +117,25 @@ function holdSides(one: Side, other: Side): PairCheck {
   return { ok: true, agrees, ratio, likely: agrees ? 'same' : findSlip(one, other, overlap) };
 }
 
-const gallon = (side: Side) =>
-  side.unit.spelled.includes('imp ') ? ('imperial-gallon' as const) : ('us-gallon' as const);
+const unlabelled = (sides: Sides) => new Set(sides.sides.map(({ unit }) => unit.spelled)).size > 1;
 
-function holdAsked(pairs: readonly (readonly [Side, Side])[]): PairCheck {
-  const held = pairs.map(([one, other]) => ({ one, other, check: holdSides(one, other) }));
+function holdAsked(first: Sides, second: Sides): PairCheck {
+  const held = first.sides.flatMap((one) =>
+    second.sides.map((other) => ({ one, other, check: holdSides(one, other) })),
+  );
   const fitting = held.find(({ check }) => check.agrees);
   if (!fitting) {
-    // Whatever is meant, it does not fit: a slip in the digits under either gallon is the best that can be said.
-    const digits = held.find(({ check }) => !/gallon$|unrelated/.test(check.likely)) ?? held[0]!;
-    const likely = /gallon$/.test(digits.check.likely) ? 'unrelated' : digits.check.likely;
-    return { ...digits.check, likely };
+    // Neither meaning fits, so the gallons explain nothing; a slip in the digits may.
+    const explains = ({ check }: { check: PairCheck }) => !/gallon$|unrelated/.test(check.likely);
+    const { check } = held.find(explains) ?? held[0]!;
+    return { ...check, likely: /gallon$/.test(check.likely) ? 'unrelated' : check.likely };
   }
   const { one, other, check } = fitting;
-  const side = /US |imp /.test(other.unit.spelled) ? other : one;
-  return { ok: true, agrees: false, ratio: check.ratio, likely: gallon(side), fits: side.unit.spelled };
+  const fits = [first.asked ? [one.text] : [], second.asked ? [other.text] : []].flat().join(' and ');
+  const gallon = unlabelled(second) ? other : unlabelled(first) ? one : undefined;
+  const likely =
+    gallon === undefined ? 'same' : gallon.unit.spelled.includes('imp ') ? 'imperial-gallon' : 'us-gallon';
+  return { ok: true, agrees: false, ratio: check.ratio, likely, fits };
 }
 
 /**
@@ -116,8 +143,9 @@ function holdAsked(pairs: readonly (readonly [Side, Side])[]): PairCheck {
  *
  * They agree where they overlap within the rounding of what is written: half a unit of the last written digit on
  * each side (a fraction such as 5/8 in is taken as exact), or the written doubt. Where they do not, `likely`
- * names the slip that explains them best. A gallon without a label is tried as both; `fits` says which the
- * numbers fit, and `agrees` stays false, because the text does not say so.
+ * names the slip that explains them best. A gallon without a label, or a sign that may stand before decimals or
+ * between thousands, is tried in every meaning; `fits` says which one fits, and `agrees` stays false, because the
+ * text does not say so.
  *
  * @returns the verdict, or a problem where a side cannot be read or the two measure different things
  */
@@ -126,9 +154,8 @@ export function checkPair(a: string, b: string): PairCheck | QuantityProblem {
   if (!first.ok) return first;
   const second = readSides(b);
   if (!second.ok) return second;
-  const pairs = first.sides.flatMap((one) => second.sides.map((other) => [one, other] as const));
-  const [one, other] = pairs[0]!;
+  const [one, other] = [first.sides[0]!, second.sides[0]!];
   const wrong = differentKinds(one, other);
   if (wrong) return wrong;
-  return first.asked || second.asked ? holdAsked(pairs) : holdSides(one, other);
+  return first.asked || second.asked ? holdAsked(first, second) : holdSides(one, other);
 }

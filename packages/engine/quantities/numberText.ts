@@ -91,7 +91,9 @@ export function readNumber(text: string, decimalKnown?: '.' | ','): NumberReadin
   const fraction = readFraction(text);
   if (fraction) return fraction;
   const match = /^([+-]?)\s?([\d., ]+)(?:[eE]([+-]?\d+))?$/.exec(text);
-  const plain = match ? withoutSeparators(match[2]!.replaceAll(' ', ''), decimalKnown) : 'bad';
+  // Thousands are not written in powers of ten: in 1.000e6 the point is a decimal point.
+  const scientific = match?.[3] === undefined ? undefined : /[.,]/.exec(text)?.[0];
+  const plain = match ? withoutSeparators(match[2]!.replaceAll(' ', ''), decimalKnown ?? scientific) : 'bad';
   if (plain === 'ambiguous') return askAboutSeparator(text);
   if (plain === 'bad' || !match)
     return quantityProblem('not-a-number', `${quoted(text)} is not a number`, 'numbers such as 12.5 or 1/2');

@@ -69,12 +69,14 @@ function rewritten(side: Side, texts: readonly string[]): readonly Side[] {
 function swaps(text: string): readonly string[] {
   const digits = [...text.replace('.', '')];
   const point = text.indexOf('.');
-  return digits.slice(1).map((digit, at) => {
+  return digits.slice(1).flatMap((digit, at) => {
+    // A leading nought is no digit that a hand swaps: 0.6 for 6.0 is a slip of the point.
+    if (at === 0 && (digits[0] === '0' || digit === '0')) return [];
     const swapped = digits
       .with(at, digit)
       .with(at + 1, digits[at]!)
       .join('');
-    return point < 0 ? swapped : `${swapped.slice(0, point)}.${swapped.slice(point)}`;
+    return [point < 0 ? swapped : `${swapped.slice(0, point)}.${swapped.slice(point)}`];
   });
 }
 

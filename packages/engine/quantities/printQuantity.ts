@@ -70,8 +70,10 @@ function printAlone(shown: Shown): string {
   if (doubt?.kind === 'plus-minus' && doubt.size > 0) {
     const size = fromSi(doubt.size, shown.unit, 'temperature-difference');
     const place = placeOfDoubt(size);
-    const text = `${printToPlace(shown.number, place)} ± ${printToPlace(size, place)}`;
-    return withUnit(text, shown.unit);
+    const [value, width] = [printToPlace(shown.number, place), printToPlace(size, place)];
+    // "35 ± 5 %" would leave open whether the 35 is in % too.
+    const first = shown.unit.spelled === '%' ? `${value} %` : value;
+    return withUnit(`${first} ± ${width}`, shown.unit);
   }
   return withUnit(printToPlace(shown.number, plainPlace(shown)), shown.unit);
 }

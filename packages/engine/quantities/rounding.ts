@@ -8,9 +8,8 @@ export function lastPlace(number: number, digits: number): number {
 
 /** Power of ten to which a figure of this doubt is printed: the doubt keeps one digit, two where it starts with 1 or 2. */
 export function placeOfDoubt(halfWidth: number): number {
-  const place = lastPlace(halfWidth, 1);
-  const lead = Math.round(Number(halfWidth.toPrecision(1)) / 10 ** place);
-  return lead <= 2 ? lastPlace(halfWidth, 2) : place;
+  const startsSmall = /^[12]/.test(halfWidth.toExponential(3));
+  return lastPlace(halfWidth, startsSmall ? 2 : 1);
 }
 
 /**

@@ -65,7 +65,10 @@ export function takeApart(text: string): Written | QuantityProblem {
   const doubt = half(doubtful.behind);
   if (!doubt)
     return quantityProblem('bad-doubt', `${quoted(plain)} has a doubt without a number`, numberAllowed);
-  const decimalSign = decimalSignOf(main.number) ?? decimalSignOf(doubt.number);
+  // No factor of doubt runs to thousands, so a sign in it stands before decimals.
+  const inFactor = doubtful.kind === 'factor' ? /[.,]/.exec(doubt.number)?.[0] : undefined;
+  const certain = inFactor === '.' || inFactor === ',' ? inFactor : undefined;
+  const decimalSign = decimalSignOf(main.number) ?? decimalSignOf(doubt.number) ?? certain;
   const apart = { ...main, doubt: { kind: doubtful.kind, ...doubt } };
   return decimalSign === undefined ? apart : { ...apart, decimalSign };
 }
