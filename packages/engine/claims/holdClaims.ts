@@ -1,0 +1,38 @@
+import { holdAgainstOurs } from './againstOurs.ts';
+import type { Computed, Holding } from './holding.ts';
+import { holdAgainstEarlier, holdPairs } from './pairs.ts';
+import type { Claim } from './readClaims.ts';
+
+function notChecked(claim: Claim): Holding {
+  const { says, subject, quantities } = claim;
+  const asks = quantities.find((each) => each.asks !== undefined)?.asks;
+  const nothing =
+    quantities.length === 0
+      ? 'No quantity was found in it.'
+      : 'There is nothing measured or computed to hold it against.';
+  return { says, subject, verdict: 'not-checked', detail: asks ?? nothing };
+}
+
+/**
+ * Holds a maker's statements against themselves, each other and what was measured or computed.
+ *
+ * A quantity given twice in one statement, or in two statements on one subject and under the same conditions, must
+ * agree within the rounding of what is written. Ours meets a claim within a tenth (`claimTolerance`). An area above
+ * 3 m² per litre is explained as one that bacteria cannot use.
+ *
+ * @returns at least one entry for each statement, in their order
+ */
+export function holdClaims(request: {
+  readonly claims: readonly Claim[];
+  readonly computed: Computed;
+}): readonly Holding[] {
+  const { claims, computed } = request;
+  return claims.flatMap((claim, at) => {
+    const held = [
+      ...holdPairs(claim),
+      ...holdAgainstEarlier(claim, claims.slice(0, at)),
+      ...holdAgainstOurs(claim, computed),
+    ];
+    return held.length > 0 ? held : [notChecked(claim)];
+  });
+}

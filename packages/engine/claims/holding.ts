@@ -1,0 +1,30 @@
+import type { Subject } from './subjects.ts';
+
+/** How a maker's statement stands. */
+export type Verdict = 'agrees' | 'contradicts-itself' | 'differs-from-ours' | 'not-checked';
+
+/** One statement held against itself, against another, or against what was measured or computed. */
+export interface Holding {
+  /** The statement, verbatim. */
+  readonly says: string;
+  readonly subject: Subject;
+  readonly verdict: Verdict;
+  readonly detail: string;
+  /** First of the pair over second, or ours over the claim. */
+  readonly ratio?: number;
+}
+
+/** What was measured or computed, in SI; what is not known is left out. */
+export interface Computed {
+  /** Flow at the tank, at the duty point. */
+  readonly flowM3PerS?: number;
+  /** Flow of the pump alone, at no head. */
+  readonly ratedFlowM3PerS?: number;
+  readonly shutoffHeadM?: number;
+  readonly powerW?: number;
+  /** True where the power was measured at the plug. */
+  readonly powerMeasured?: boolean;
+  readonly mediaVolumeM3?: number;
+  /** Tank volume that the packing can serve at each stock. */
+  readonly servedM3?: { readonly light: number; readonly normal: number; readonly heavy: number };
+}
