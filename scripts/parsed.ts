@@ -1,0 +1,41 @@
+import { type ParserOptions, parseSync, Visitor, type VisitorObject } from 'oxc-parser';
+import { lineAt } from './breach.ts';
+import type { Source } from './sources.ts';
+
+/** One import of another module, type imports and dynamic ones included. */
+export interface ImportedModule {
+  /** What the import names; undefined where it is computed at run time. */
+  readonly specifier: string | undefined;
+  readonly line: number;
+}
+
+const options: ParserOptions = { lang: 'ts', sourceType: 'module' };
+
+/** Parses a source and walks its tree; throws where the text is no TypeScript. */
+export function walkSource(source: Source, visitor: VisitorObject): void {
+  const parsed = parseSync(source.path, source.text, options);
+  const [error] = parsed.errors;
+  if (error !== undefined) throw new Error(`${source.path}: ${error.message}`);
+  new Visitor(visitor).visit(parsed.program);
+}
+
+/** Every module that a source imports or re-exports, in order of appearance. */
+export function importedModules(source: Source): ImportedModule[] {
+  const found: { specifier: string | undefined; start: number }[] = [];
+  const add = (node: { value: string; start: number }) =>
+    found.push({ specifier: node.value, start: node.start });
+  walkSource(source, {
+    ImportDeclaration: (node) => add(node.source),
+    ExportAllDeclaration: (node) => add(node.source),
+    ExportNamedDeclaration: (node) => {
+      if (node.source !== null) add(node.source);
+    },
+    TSImportType: (node) => add(node.source),
+    ImportExpression: (node) => {
+      const { source: named } = node;
+      const literal = named.type === 'Literal' && typeof named.value === 'string' ? named.value : undefined;
+      found.push({ specifier: literal, start: node.start });
+    },
+  });
+  return found.map(({ specifier, start }) => ({ specifier, line: lineAt(source.text, start) }));
+}
