@@ -1,5 +1,5 @@
 import { type LdlPlan, planLdl, slotOf } from '../numerics/ldl.ts';
-import type { Link, LinkLaw, NetworkSpec } from './links.ts';
+import type { LinkLaw, NetworkSpec } from './links.ts';
 import { layTopology, type Topology, type TopologyProblem } from './topology.ts';
 
 export const LINK_KIND = {
@@ -29,6 +29,12 @@ export interface CompiledNetwork {
   /** Points of `pump-points` curves: flow, head, slope in turn. */
   readonly tables: Float64Array;
   readonly resistanceRatio: Float64Array;
+  /** Head slope at the usual flow, s/m²: the first step from rest takes it instead of the slope at rest. */
+  readonly usualSlope: Float64Array;
+  /** Least head slope that the loop matrix is given, s/m²: keeps it positive definite where a law is flat. */
+  readonly leastSlope: Float64Array;
+  /** Largest head that is given whatever flows, m: the heads of pumps at no flow and the fixed heads. */
+  readonly givenHeadM: number;
   readonly oneWayChord: Uint8Array;
   /** Loops as flat arrays: links and senses by chord. */
   readonly loopStart: Int32Array;
@@ -52,10 +58,15 @@ export interface CompiledNetwork {
   readonly nodeHead: Float64Array;
 }
 
-/** Head slope of a law at a usual flow, s/m², to rank the links by. */
-const usualSlope = (law: LinkLaw, flow: number, gravity: number): number => {
+/** Part of its usual slope that a link keeps in the loop matrix at least, and the least of all, s/m². */
+const LEAST_SLOPE_RATIO = 1e-9;
+const LEAST_SLOPE = 1e-30;
+
+/** Head slope of a law at a usual flow, s/m². */
+const usualSlopeOf = (law: LinkLaw, flow: number, gravity: number): number => {
   switch (law.kind) {
     case 'resistance':
+    case 'one-way':
       return law.linear + 2 * law.quadratic * flow;
     case 'conduit': {
       const k = (0.04 * law.lengthM) / law.hydraulicDiameterM + law.minorK;
@@ -64,11 +75,20 @@ const usualSlope = (law: LinkLaw, flow: number, gravity: number): number => {
     case 'pump':
       return law.coefficient * law.exponent * flow ** (law.exponent - 1);
     case 'pump-points':
-      return 0;
-    default:
-      return Number.POSITIVE_INFINITY;
+      return (law.headM[0]! - law.headM.at(-1)!) / (law.flowM3PerS.at(-1)! - law.flowM3PerS[0]!);
+    case 'weir':
+      return ((2 / 3) * (flow / law.coefficient) ** (2 / 3)) / flow;
   }
 };
+
+const givenHead = (spec: NetworkSpec): number => {
+  const pumps = spec.links.map(({ law }) =>
+    law.kind === 'pump' ? law.shutoffHeadM : law.kind === 'pump-points' ? law.headM[0]! : 0,
+  );
+  return Math.max(...pumps.map(Math.abs), ...Object.values(spec.fixedHeadsM).map(Math.abs));
+};
+
+const isOneWay = (law: LinkLaw): boolean => law.kind === 'weir' || law.kind === 'one-way';
 
 const conduitParameters = (law: Extract<LinkLaw, { kind: 'conduit' }>, spec: NetworkSpec): number[] => [
   1 / law.areaM2,
@@ -162,8 +182,9 @@ const layLoops = (topology: Topology, linkCount: number) => {
 export const compileNetwork = (
   spec: NetworkSpec,
 ): { ok: true; network: CompiledNetwork } | { ok: false; problem: TopologyProblem } => {
-  const laid = layTopology(spec, (link: Link) =>
-    usualSlope(link.law, spec.usualFlowM3PerS, spec.gravityMPerS2),
+  const slopes = spec.links.map(({ law }) => usualSlopeOf(law, spec.usualFlowM3PerS, spec.gravityMPerS2));
+  const laid = layTopology(spec, (link, place) =>
+    isOneWay(link.law) ? Number.POSITIVE_INFINITY : slopes[place]!,
   );
   if (!laid.ok) return laid;
   const { topology } = laid;
@@ -178,6 +199,8 @@ export const compileNetwork = (
   const { kind, parameters, tables } = fillParameters(spec, linkCount);
   const oneWay = (link: number): boolean =>
     kind[link] === LINK_KIND.weir || kind[link] === LINK_KIND['one-way'];
+  const usualSlope = new Float64Array(linkCount);
+  usualSlope.set(slopes);
   const numbers = (length: number): Float64Array => new Float64Array(length);
   return {
     ok: true,
@@ -189,6 +212,9 @@ export const compileNetwork = (
       parameters,
       tables,
       resistanceRatio: numbers(linkCount).fill(1),
+      usualSlope,
+      leastSlope: usualSlope.map((slope) => Math.max(LEAST_SLOPE, LEAST_SLOPE_RATIO * slope)),
+      givenHeadM: givenHead(spec),
       oneWayChord: Uint8Array.from(topology.chords, (link) => (oneWay(link) ? 1 : 0)),
       loopStart,
       loopLink: Int32Array.from(flat, ({ link }) => link),

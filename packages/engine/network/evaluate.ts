@@ -1,14 +1,14 @@
 import { type CompiledNetwork, LINK_KIND, PARAMETER_STRIDE } from './compile.ts';
 import { churchill, type FrictionCell, swameeJainCubic } from './conduit.ts';
 
-/** Least head slope, s/m²: keeps the loop matrix positive definite where a law is flat; no answer feels it. */
-const LEAST_SLOPE = 1e-6;
+/**
+ * What a one-way link in the tree takes from water that would run back, s/m². One that closes a loop is held
+ * at exactly nothing instead; only where one-way links alone join a part to the rest must one stand in the tree.
+ */
+const SHUT = 1e10;
 
-/** What a one-way link in the tree takes from water that would run back, s/m². */
-const SHUT = 1e15;
-
-/** Below this flow, m³/s, a weir's law runs straight to zero: its slope there would be infinite. */
-const WEIR_START = 1e-12;
+/** Below this flow, m³/s, a law whose slope at zero would be infinite runs straight to zero. */
+const STRAIGHT_BELOW = 1e-12;
 
 const cell: FrictionCell = { factor: 0, slope: 0 };
 
@@ -26,14 +26,14 @@ const conduit = (net: CompiledNetwork, link: number): void => {
   const linear = p[at + 8]!;
   if (Re < 1e-9) {
     net.drop[link] = ratio * (laminarSlope + linear) * flow;
-    net.slope[link] = ratio * (laminarSlope + linear) + LEAST_SLOPE;
+    net.slope[link] = ratio * (laminarSlope + linear);
     return;
   }
   if (p[at + 6] === 0) churchillAt(p, at, Re);
   else swameeJainCubic(Re, p[at + 4]!, cell);
   const k = cell.factor * reach + minor;
   net.drop[link] = ratio * (k * velocityHead * size + linear) * flow;
-  net.slope[link] = ratio * (velocityHead * size * (2 * k + cell.slope * Re * reach) + linear) + LEAST_SLOPE;
+  net.slope[link] = ratio * (velocityHead * size * (2 * k + cell.slope * Re * reach) + linear);
 };
 
 const shape = { relativeRoughness: 0, laminarConstant: 64 };
@@ -57,7 +57,7 @@ const pumpPoints = (net: CompiledNetwork, link: number): void => {
   const end = flow < t[start]! ? start : flow > t[last]! ? last : -1;
   if (end >= 0) {
     net.drop[link] = -(t[end + 1]! + t[end + 2]! * (flow - t[end]!));
-    net.slope[link] = -t[end + 2]! + LEAST_SLOPE;
+    net.slope[link] = -t[end + 2]!;
     return;
   }
   const u = (flow - x0) / width;
@@ -68,7 +68,7 @@ const pumpPoints = (net: CompiledNetwork, link: number): void => {
   const c2 = 3 * rise - 2 * m0 - m1;
   const c3 = m0 + m1 - 2 * rise;
   net.drop[link] = -(y0 + u * (m0 + u * (c2 + u * c3)));
-  net.slope[link] = -(m0 + u * (2 * c2 + u * 3 * c3)) / width + LEAST_SLOPE;
+  net.slope[link] = -(m0 + u * (2 * c2 + u * 3 * c3)) / width;
 };
 
 const weir = (net: CompiledNetwork, link: number): void => {
@@ -77,8 +77,8 @@ const weir = (net: CompiledNetwork, link: number): void => {
   if (flow < 0) {
     net.drop[link] = SHUT * flow;
     net.slope[link] = SHUT;
-  } else if (flow < WEIR_START) {
-    const slope = (WEIR_START / coefficient) ** (2 / 3) / WEIR_START;
+  } else if (flow < STRAIGHT_BELOW) {
+    const slope = (STRAIGHT_BELOW / coefficient) ** (2 / 3) / STRAIGHT_BELOW;
     net.drop[link] = slope * flow;
     net.slope[link] = slope;
   } else {
@@ -101,7 +101,7 @@ const resistance = (net: CompiledNetwork, link: number, oneWay: boolean): void =
     return;
   }
   net.drop[link] = ratio * (linear + quadratic * size) * flow;
-  net.slope[link] = ratio * (linear + 2 * quadratic * size) + LEAST_SLOPE;
+  net.slope[link] = ratio * (linear + 2 * quadratic * size);
 };
 
 const pump = (net: CompiledNetwork, link: number): void => {
@@ -109,9 +109,16 @@ const pump = (net: CompiledNetwork, link: number): void => {
   const flow = net.flow[link]!;
   const size = Math.abs(flow);
   const exponent = net.parameters[at + 2]!;
-  const power = net.parameters[at + 1]! * size ** (exponent - 1);
+  const coefficient = net.parameters[at + 1]!;
+  if (exponent < 1 && size < STRAIGHT_BELOW) {
+    const slope = coefficient * STRAIGHT_BELOW ** (exponent - 1);
+    net.drop[link] = slope * flow - net.parameters[at]!;
+    net.slope[link] = slope;
+    return;
+  }
+  const power = coefficient * (exponent === 2 ? size : size ** (exponent - 1));
   net.drop[link] = power * flow - net.parameters[at]!;
-  net.slope[link] = exponent * power + LEAST_SLOPE;
+  net.slope[link] = exponent * power;
 };
 
 /** Head taken by every link at `flow`, and its slope, into `drop` and `slope`. */

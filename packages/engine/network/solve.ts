@@ -7,12 +7,14 @@ export interface SolveReport {
   converged: boolean;
   iterations: number;
   energyErrorM: number;
-  /** Largest head across any link, the scale of `energyErrorM`. */
+  /** Largest head across any link or given by a pump at no flow, the scale of `energyErrorM`. */
   headScaleM: number;
 }
 
 const MOST_ITERATIONS = 200;
 const MOST_TRIALS = 60;
+/** What is left of a one-way flow when a step takes it to nothing. */
+const ROUNDING = 1e-13;
 
 const residuals = (net: CompiledNetwork): void => {
   const { loopStart, loopLink, loopSign, drop, residual } = net;
@@ -47,39 +49,80 @@ const worstResidual = (net: CompiledNetwork): number => {
   return worst;
 };
 
-const largestDrop = (net: CompiledNetwork): number => {
-  let largest = 0;
+const largestHead = (net: CompiledNetwork): number => {
+  let largest = net.givenHeadM;
   for (let link = 0; link < net.drop.length; link += 1)
     largest = Math.max(largest, Math.abs(net.drop[link]!));
   return largest;
 };
 
-const assemble = (net: CompiledNetwork): void => {
-  const { matrix, slope, entryStart, entrySlot, entrySign, held, diagonalSlot } = net;
+const largestFlow = (net: CompiledNetwork): number => {
+  let largest = 0;
+  for (let link = 0; link < net.flow.length; link += 1)
+    largest = Math.max(largest, Math.abs(net.flow[link]!));
+  return largest;
+};
+
+const isAtRest = (net: CompiledNetwork): boolean => {
+  for (let chord = 0; chord < net.chordFlow.length; chord += 1) if (net.chordFlow[chord] !== 0) return false;
+  return true;
+};
+
+/** Slopes for a first step from rest, where a quadratic law would be flat: those of the usual flow. */
+const takeUsualSlopes = (net: CompiledNetwork): void => {
+  const { slope, usualSlope, resistanceRatio } = net;
+  for (let link = 0; link < slope.length; link += 1) slope[link] = usualSlope[link]! * resistanceRatio[link]!;
+};
+
+const assemble = (net: CompiledNetwork, stiffening: number): void => {
+  const { matrix, slope, leastSlope, entryStart, entrySlot, entrySign, held, diagonalSlot } = net;
   const { values } = matrix;
   values.fill(0);
   for (let link = 0; link < slope.length; link += 1) {
-    const value = slope[link]!;
+    const value = Math.max(slope[link]!, leastSlope[link]!);
     for (let at = entryStart[link]!; at < entryStart[link + 1]!; at += 1) {
       const slot = entrySlot[at]!;
       values[slot] = values[slot]! + entrySign[at]! * value;
     }
   }
-  // A held chord does not move: a pivot this stiff makes its step vanish beside the others'.
   for (let chord = 0; chord < held.length; chord += 1) {
-    if (held[chord] === 1) values[diagonalSlot[chord]!] = 1e200;
+    const slot = diagonalSlot[chord]!;
+    // A held chord does not move: a pivot this stiff makes its step vanish beside the others'.
+    values[slot] = held[chord] === 1 ? 1e200 : values[slot]! * (1 + stiffening);
   }
 };
 
+/** Holds every one-way chord that stands still and that the step would run back; tells whether there was one. */
+const holdBackwardWays = (net: CompiledNetwork): boolean => {
+  const { oneWayChord, chordFlow, step, held } = net;
+  let found = false;
+  for (let chord = 0; chord < held.length; chord += 1) {
+    if (oneWayChord[chord] === 1 && held[chord] === 0 && chordFlow[chord] === 0 && step[chord]! < 0) {
+      held[chord] = 1;
+      found = true;
+    }
+  }
+  return found;
+};
+
+/** Newton's step of all chords that may move. Each turn of the loop holds a chord more, so that it ends. */
 const newtonStep = (net: CompiledNetwork): boolean => {
   const { residual, negativeResidual, held, step, matrix } = net;
-  assemble(net);
-  for (let chord = 0; chord < residual.length; chord += 1) {
-    negativeResidual[chord] = held[chord] === 1 ? 0 : -residual[chord]!;
-  }
-  if (!factorise(matrix)) return false;
-  solveFactorised(matrix, negativeResidual, step);
-  for (let chord = 0; chord < held.length; chord += 1) if (held[chord] === 1) step[chord] = 0;
+  do {
+    let stiffening = 0;
+    assemble(net, stiffening);
+    while (!factorise(matrix)) {
+      // Rounding alone takes a pivot below nothing, where slopes differ by more than numbers have digits.
+      stiffening = Math.max(1e-14, 100 * stiffening);
+      if (!(stiffening < 1e6)) return false;
+      assemble(net, stiffening);
+    }
+    for (let chord = 0; chord < residual.length; chord += 1) {
+      negativeResidual[chord] = held[chord] === 1 ? 0 : -residual[chord]!;
+    }
+    solveFactorised(matrix, negativeResidual, step);
+    for (let chord = 0; chord < held.length; chord += 1) if (held[chord] === 1) step[chord] = 0;
+  } while (holdBackwardWays(net));
   return true;
 };
 
@@ -96,8 +139,9 @@ const longestStep = (net: CompiledNetwork): number => {
 const tryStep = (net: CompiledNetwork, length: number): number => {
   const { chordFlow, trialFlow, step, oneWayChord, residual } = net;
   for (let chord = 0; chord < step.length; chord += 1) {
-    const value = chordFlow[chord]! + length * step[chord]!;
-    trialFlow[chord] = oneWayChord[chord] === 1 && value < 1e-300 ? 0 : value;
+    const before = chordFlow[chord]!;
+    const value = before + length * step[chord]!;
+    trialFlow[chord] = oneWayChord[chord] === 1 && value < ROUNDING * before ? 0 : value;
   }
   evaluate(net, trialFlow);
   let descent = 0;
@@ -109,8 +153,9 @@ const tryStep = (net: CompiledNetwork, length: number): number => {
  * Goes along the Newton step to where the slope of the content (whose gradient the residuals are, and which
  * is convex because every law rises) has fallen well below its start: from any start this ends at the one
  * minimum.
+ * @returns the error in a chord's flow to be expected after it, m³/s
  */
-const searchAlong = (net: CompiledNetwork): void => {
+const searchAlong = (net: CompiledNetwork): number => {
   let start = 0;
   for (let chord = 0; chord < net.step.length; chord += 1) start += net.residual[chord]! * net.step[chord]!;
   let high = longestStep(net);
@@ -131,7 +176,20 @@ const searchAlong = (net: CompiledNetwork): void => {
       atHigh = atMiddle;
     }
   }
+  const unsettled = unsettledFlow(net);
   net.chordFlow.set(net.trialFlow);
+  return unsettled;
+};
+
+/** Error that Newton's quadratic convergence leaves after a move, m³/s: the move's square over the flow. */
+const unsettledFlow = (net: CompiledNetwork): number => {
+  let unsettled = 0;
+  for (let chord = 0; chord < net.step.length; chord += 1) {
+    const move = Math.abs(net.trialFlow[chord]! - net.chordFlow[chord]!);
+    const flow = Math.max(Math.abs(net.trialFlow[chord]!), move);
+    if (flow > 0) unsettled = Math.max(unsettled, move * (move / flow));
+  }
+  return unsettled;
 };
 
 const report: SolveReport = { converged: false, iterations: 0, energyErrorM: 0, headScaleM: 0 };
@@ -139,24 +197,31 @@ const report: SolveReport = { converged: false, iterations: 0, energyErrorM: 0, 
 /**
  * Finds all flows and heads of a compiled network by Newton's method on its loops, from the flows of the
  * last solve. The flows are unique because every law rises; mass closes by construction, energy to
- * `energyTolerance` of the largest head.
+ * `energyTolerance` of the largest head, and the flows, by the size of the last step, to about as much of the
+ * largest flow, so that ways that take next to no head are settled too.
+ * @param energyTolerance largest head left over round a loop, over the largest head; 1e-12 to 1e-3
  * @returns the report, in one object that the next solve overwrites
  */
 export const solveNetwork = (net: CompiledNetwork, energyTolerance = 1e-12): SolveReport => {
   let best = Number.POSITIVE_INFINITY;
   let stalled = 0;
+  let unsettled = Number.POSITIVE_INFINITY;
+  let leastUnsettled = unsettled;
   evaluate(net, net.chordFlow);
+  if (isAtRest(net)) takeUsualSlopes(net);
   for (report.iterations = 0; report.iterations < MOST_ITERATIONS; report.iterations += 1) {
     holdShutWays(net);
     report.energyErrorM = worstResidual(net);
-    report.headScaleM = largestDrop(net);
-    if (report.energyErrorM <= energyTolerance * report.headScaleM) break;
-    stalled = report.energyErrorM < 0.5 * best ? 0 : stalled + 1;
+    report.headScaleM = largestHead(net);
+    const closed = report.energyErrorM <= energyTolerance * report.headScaleM;
+    if (closed && unsettled <= energyTolerance * largestFlow(net)) break;
+    stalled = report.energyErrorM < 0.5 * best || unsettled < 0.75 * leastUnsettled ? 0 : stalled + 1;
     best = Math.min(best, report.energyErrorM);
-    // Rounding is all that is left where a small residual no longer halves.
+    leastUnsettled = Math.min(leastUnsettled, unsettled);
+    // Rounding is all that is left where neither a small residual nor the step shrinks any more.
     if (stalled > 3 && report.energyErrorM <= 1e-10 * report.headScaleM) break;
     if (!newtonStep(net)) break;
-    searchAlong(net);
+    unsettled = searchAlong(net);
   }
   report.converged = report.energyErrorM <= Math.max(energyTolerance, 1e-9) * report.headScaleM;
   nodeHeads(net);

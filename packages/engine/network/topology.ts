@@ -124,7 +124,7 @@ const loopOf = (
  */
 export const layTopology = (
   spec: NetworkSpec,
-  resistance: (link: Link) => number,
+  resistance: (link: Link, place: number) => number,
 ): { ok: true; topology: Topology } | { ok: false; problem: TopologyProblem } => {
   const { nodes, index } = numberNodes(spec);
   const fixed = Object.keys(spec.fixedHeadsM).sort();
@@ -139,7 +139,7 @@ export const layTopology = (
   const tree = new Set<number>();
   const ties = fixed.map((_, place) => spec.links.length + place);
   const ranked = spec.links
-    .map((link, place) => ({ place, weight: resistance(link) }))
+    .map((link, place) => ({ place, weight: resistance(link, place) }))
     .sort((a, b) => a.weight - b.weight || a.place - b.place)
     .map(({ place }) => place);
   for (const link of [...ties, ...ranked]) if (joined.join(from[link]!, to[link]!)) tree.add(link);
