@@ -110,7 +110,7 @@ function times(one: Unit, other: Unit): Unit {
 function readFactor(text: string): Unit | undefined {
   const atom = findAtom(text);
   if (atom) return atom;
-  const match = /^(.*[^\s^])\^?([+-]?[1-9])$/.exec(text);
+  const match = /^(.*[^\s^+-])\^?([+-]?[1-9])$/.exec(text);
   const base = match && findAtom(match[1]!);
   return base ? raised(base, Number(match[2])) : undefined;
 }
