@@ -9,10 +9,11 @@ export type Doubt =
 /**
  * Where a figure comes from.
  * `published`: read in the source itself; `secondary`: seen quoted elsewhere; `memory`: from memory;
- * `common-practice`: common practice, no source; `computed`: follows from other figures by a named law.
+ * `common-practice`: common practice, no source; `computed`: follows from other figures by a named law;
+ * `stated`: stated by the technician in the job.
  */
 export interface Source {
-  readonly kind: 'published' | 'secondary' | 'memory' | 'common-practice' | 'computed';
+  readonly kind: 'published' | 'secondary' | 'memory' | 'common-practice' | 'computed' | 'stated';
   readonly text: string;
 }
 

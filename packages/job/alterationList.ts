@@ -1,0 +1,53 @@
+import type { Draft } from './draft.ts';
+import type { FieldPath } from './fieldPath.ts';
+import { isFields } from './schema/walk.ts';
+
+type DraftAlterations = NonNullable<Draft['alterations']>;
+
+/** Settings that an alteration may carry, and their names in the model. */
+export const alterationSettings = { bore: 'boreM', length: 'lengthM' } as const;
+
+export type AlterationSetting = keyof typeof alterationSettings;
+
+/** Which settings which alteration takes. */
+export const settingsOf: Readonly<Record<string, readonly AlterationSetting[]>> = {
+  'hose-bore': ['bore'],
+  'shorten-hose': ['length'],
+};
+
+/** One alteration as the document lists it. */
+export interface ListedAlteration {
+  readonly id: string;
+  readonly path: FieldPath;
+  readonly settings: Partial<Readonly<Record<AlterationSetting, unknown>>>;
+}
+
+/** The alterations of a document in one shape, whichever way they are written. */
+export function listAlterations(alterations: DraftAlterations): {
+  /** Absent where only forbidden ones are listed. */
+  readonly permitted?: readonly ListedAlteration[];
+  readonly forbidden: readonly ListedAlteration[];
+} {
+  if (isPlainList(alterations)) return { permitted: listed(alterations, ['alterations']), forbidden: [] };
+  const { permitted, forbidden } = alterations;
+  return {
+    ...(permitted === undefined ? {} : { permitted: listed(permitted, ['alterations', 'permitted']) }),
+    forbidden: listed(forbidden ?? [], ['alterations', 'forbidden']),
+  };
+}
+
+type Entries = Extract<DraftAlterations, readonly unknown[]>;
+
+function isPlainList(alterations: DraftAlterations): alterations is Entries {
+  return Array.isArray(alterations);
+}
+
+function listed(entries: Entries, path: FieldPath): readonly ListedAlteration[] {
+  return entries.flatMap((entry, index) => {
+    const at = [...path, index];
+    if (typeof entry === 'string') return [{ id: entry, path: at, settings: {} }];
+    if (!isFields(entry) || entry.change === undefined) return [];
+    const { change, ...settings } = entry;
+    return [{ id: change, path: at, settings }];
+  });
+}

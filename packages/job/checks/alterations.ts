@@ -1,0 +1,68 @@
+import { families } from '@fettle/engine/families/families.ts';
+import { nearestWord } from '@fettle/engine/quantities/spelling.ts';
+import {
+  type AlterationSetting,
+  type ListedAlteration,
+  listAlterations,
+  settingsOf,
+} from '../alterationList.ts';
+import type { Context } from '../context.ts';
+import type { Draft } from '../draft.ts';
+import { type Problem, problem } from '../problems.ts';
+import { shown } from '../schema/issues.ts';
+
+/** Alterations that the family knows, none both permitted and forbidden, none twice alike. */
+export function checkAlterations(draft: Draft, context: Context): readonly Problem[] {
+  if (draft.alterations === undefined) return [];
+  const { permitted = [], forbidden } = listAlterations(draft.alterations);
+  const permittedIds = permitted.map(({ id }) => id);
+  return [
+    ...[...permitted, ...forbidden].flatMap((each) => checkKnown(each, context)),
+    ...permitted.flatMap(checkSettings),
+    ...repeated(permitted),
+    ...repeated(forbidden),
+    ...forbidden
+      .filter(({ id }) => permittedIds.includes(id))
+      .map(({ id, path }) => problem('alteration-contradiction', path, { facts: { found: shown(id) } })),
+  ];
+}
+
+function checkKnown({ id, path }: ListedAlteration, { family }: Context): readonly Problem[] {
+  const everywhere = new Set(families.flatMap((each) => each.alterations));
+  const here = family?.alterations ?? [...everywhere];
+  if (here.includes(id)) return [];
+  const allowed = here.join(', ');
+  if (family !== undefined && everywhere.has(id)) {
+    return [
+      problem('alteration-not-here', path, { facts: { found: shown(id), family: family.name }, allowed }),
+    ];
+  }
+  const facts = { found: shown(id), what: 'known alteration', nearest: nearestWord(id, here) };
+  return [problem('not-among', path, { facts, allowed })];
+}
+
+function checkSettings({ id, path, settings }: ListedAlteration): readonly Problem[] {
+  const known: readonly AlterationSetting[] = settingsOf[id] ?? [];
+  const missing = known
+    .filter((name) => !(name in settings))
+    .map((name) => problem('setting-missing', [...path, name], { facts: { found: shown(id) } }));
+  const strange = Object.keys(settings)
+    .filter((name) => !known.some((each) => each === name))
+    .map((name) =>
+      problem('setting-not-here', [...path, name], {
+        facts: { found: shown(id) },
+        allowed: known.length === 0 ? 'no settings' : known.join(', '),
+      }),
+    );
+  return [...missing, ...strange];
+}
+
+function repeated(entries: readonly ListedAlteration[]): readonly Problem[] {
+  const seen = new Set<string>();
+  return entries.flatMap(({ id, path, settings }) => {
+    const alike = JSON.stringify([id, Object.entries(settings).toSorted()]);
+    const twice = seen.has(alike);
+    seen.add(alike);
+    return twice ? [problem('listed-twice', path, { facts: { found: shown(id) } })] : [];
+  });
+}

@@ -1,0 +1,67 @@
+import { nearestWord } from '@fettle/engine/quantities/spelling.ts';
+import { fittingIds } from '../catalogue.ts';
+import type { Context } from '../context.ts';
+import type { Draft } from '../draft.ts';
+import { type Problem, problem } from '../problems.ts';
+import { readField } from '../schema/fields.ts';
+import { curvePointSchema } from '../schema/filter.ts';
+import { shown } from '../schema/issues.ts';
+import { checkChamber } from './names.ts';
+
+/** Pump, hoses and gaps against the family. */
+export function checkFilter(draft: Draft, context: Context): readonly Problem[] {
+  return [
+    ...checkPump(draft),
+    ...checkHose(draft, context, 'intake'),
+    ...checkHose(draft, context, 'outlet'),
+    ...Object.keys(draft.filter?.gaps ?? {}).flatMap((id) =>
+      checkChamber(id, ['filter', 'gaps', id], context),
+    ),
+  ];
+}
+
+function checkPump(draft: Draft): readonly Problem[] {
+  const pump = draft.filter?.pump;
+  if (pump === undefined) return [];
+  // A field that was refused still stands in the draft, empty: it is wrong, not missing.
+  if (!('ratedFlow' in pump) && !('curve' in pump)) {
+    const allowed = 'filter.pump.ratedFlow such as 900 L/h, or filter.pump.curve';
+    return [problem('flow-missing', ['filter', 'pump', 'ratedFlow'], { facts: {}, allowed })];
+  }
+  return pump.curve === undefined ? [] : checkCurve(pump.curve);
+}
+
+type Curve = NonNullable<NonNullable<NonNullable<Draft['filter']>['pump']>['curve']>;
+
+function checkCurve(curve: Curve): readonly Problem[] {
+  const path = ['filter', 'pump', 'curve'];
+  if (curve.length < 2) return [problem('list-too-short', path, { facts: { least: 2 } })];
+  const points = curve.map((point) => ({
+    flow: readField(curvePointSchema.shape.flow, point?.flow),
+    head: readField(curvePointSchema.shape.head, point?.head),
+  }));
+  const problems: Problem[] = [];
+  points.forEach((point, index) => {
+    const before = points[index - 1];
+    if (before === undefined || !point.flow.ok || !point.head.ok || !before.flow.ok || !before.head.ok)
+      return;
+    const pair = `${point.flow.written} at ${point.head.written} after ${before.flow.written} at ${before.head.written}`;
+    if (point.flow.value > before.flow.value && point.head.value < before.head.value) return;
+    problems.push(problem('curve-not-falling', [...path, index], { facts: { detail: pair } }));
+  });
+  return problems;
+}
+
+function checkHose(draft: Draft, { family }: Context, side: 'intake' | 'outlet'): readonly Problem[] {
+  const hose = draft.filter?.hoses?.[side];
+  if (hose === undefined) return [];
+  const path = ['filter', 'hoses', side];
+  if (family !== undefined && !family.hoses[side]) {
+    return [problem('not-in-family', path, { facts: { what: `an ${side} hose`, family: family.name } })];
+  }
+  return (hose.fittings ?? []).flatMap((fitting, index) => {
+    if (fitting === undefined || fittingIds.includes(fitting)) return [];
+    const facts = { found: shown(fitting), what: 'known fitting', nearest: nearestWord(fitting, fittingIds) };
+    return [problem('not-among', [...path, 'fittings', index], { facts, allowed: fittingIds.join(', ') })];
+  });
+}

@@ -1,0 +1,35 @@
+import { nearestWord } from '@fettle/engine/quantities/spelling.ts';
+import type { Context } from '../context.ts';
+import type { FieldPath } from '../fieldPath.ts';
+import { type Problem, problem } from '../problems.ts';
+import { shown } from '../schema/issues.ts';
+
+/** Checks that a short name is one of the known media. */
+export function checkMedium(id: string | undefined, path: FieldPath, context: Context): readonly Problem[] {
+  if (id === undefined || Object.hasOwn(context.media, id)) return [];
+  const ids = Object.keys(context.media);
+  const facts = { found: shown(id), nearest: nearestWord(id, ids) };
+  return [problem('unknown-medium', path, { facts, allowed: ids.join(', ') })];
+}
+
+/** Checks that a short name is a chamber of the filter. */
+export function checkChamber(id: string | undefined, path: FieldPath, context: Context): readonly Problem[] {
+  if (id === undefined || context.layout === undefined) return [];
+  const ids = context.layout.chambers.map((chamber) => chamber.id);
+  if (ids.includes(id)) return [];
+  const facts = { found: shown(id), nearest: nearestWord(id, ids) };
+  return [problem('unknown-chamber', path, { facts, allowed: ids.join(', ') })];
+}
+
+/** Names every entry that stands in a list for a second time. */
+export function checkTwice(
+  entries: readonly { readonly id: string | undefined; readonly path: FieldPath }[],
+): readonly Problem[] {
+  const seen = new Set<string>();
+  return entries.flatMap(({ id, path }) => {
+    if (id === undefined) return [];
+    const twice = seen.has(id);
+    seen.add(id);
+    return twice ? [problem('listed-twice', path, { facts: { found: shown(id) } })] : [];
+  });
+}

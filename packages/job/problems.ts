@@ -1,0 +1,266 @@
+import type { QuantityProblem, QuantityProblemCode } from '@fettle/engine/quantities/problem.ts';
+import { type FieldPath, writtenPath } from './fieldPath.ts';
+
+/** One thing that is wrong with a job document. */
+export interface Problem {
+  /** Stable: see `problemWordings`. */
+  readonly code: ProblemCode;
+  /** Where, as `filter.pump.ratedFlow` or `packing.basket-1[0].depth`; empty where it is the whole file. */
+  readonly path: string;
+  /** One sentence: which field, what is wrong with it. */
+  readonly says: string;
+  /** What is allowed, where that can be listed. */
+  readonly allowed?: string;
+  /** Where in the text, counted from 1; absent where the document did not come from text. */
+  readonly at?: { readonly line: number; readonly column: number };
+}
+
+/** Something to know about a document that reads well. */
+export interface Note {
+  readonly code: NoteCode;
+  readonly path: string;
+  readonly says: string;
+}
+
+/** A quantity as it was found, and what is wrong with it. */
+interface QuantityFacts {
+  readonly found: string;
+  readonly detail: string;
+}
+
+/** What each wording is told beside the field's path. */
+interface ProblemFacts {
+  'file-too-large': { readonly bytes: number; readonly most: number };
+  'file-empty': object;
+  'file-not-utf8': object;
+  'file-utf16': object;
+  'file-control-character': { readonly character: string };
+  'yaml-syntax': { readonly detail: string };
+  'yaml-several-documents': { readonly count: number };
+  'yaml-version': { readonly version: string };
+  'yaml-alias': { readonly mark: string };
+  'yaml-tag': { readonly tag: string };
+  'yaml-key': object;
+  'nested-too-deep': { readonly most: number };
+  'too-many-parts': { readonly most: number };
+  'duplicate-field': object;
+  'root-not-fields': { readonly found: string };
+  'edition-missing': { readonly current: number };
+  'edition-newer': { readonly found: string; readonly current: number };
+  'edition-wrong': { readonly found: string };
+  'unknown-field': { readonly nearest: string | undefined };
+  'missing-field': object;
+  'empty-field': object;
+  'wrong-kind': { readonly found: string; readonly wanted: string };
+  'not-among': {
+    readonly found: string;
+    readonly what: string;
+    readonly nearest: string | undefined;
+  };
+  'bad-id': { readonly found: string };
+  'text-too-long': { readonly most: number };
+  'bad-date': { readonly found: string };
+  'list-too-long': { readonly most: number };
+  'list-too-short': { readonly least: number };
+  'number-out-of-range': { readonly found: string };
+  'not-a-quantity': QuantityFacts;
+  'no-unit': QuantityFacts;
+  'unknown-unit': QuantityFacts;
+  'wrong-dimension': QuantityFacts;
+  'ambiguous-quantity': QuantityFacts;
+  'out-of-bounds': QuantityFacts;
+  'bad-doubt': QuantityFacts;
+  'one-of-fields': { readonly fields: string; readonly found: string };
+  'measurement-missing': { readonly how: string };
+  'measurements-impossible': { readonly detail: string };
+  'not-in-family': { readonly what: string; readonly family: string };
+  'unknown-chamber': { readonly found: string; readonly nearest: string | undefined };
+  'unknown-medium': { readonly found: string; readonly nearest: string | undefined };
+  'chamber-overfull': {
+    readonly beds: string;
+    readonly chamber: string;
+    readonly over: string;
+  };
+  'piece-too-large': {
+    readonly medium: string;
+    readonly piece: string;
+    readonly chamber: string;
+  };
+  'listed-twice': { readonly found: string };
+  'alteration-contradiction': { readonly found: string };
+  'alteration-not-here': { readonly found: string; readonly family: string };
+  'setting-missing': { readonly found: string };
+  'setting-not-here': { readonly found: string };
+  'bad-currency': { readonly found: string };
+  'currency-mismatch': { readonly found: string; readonly currency: string };
+  'curve-not-falling': { readonly detail: string };
+  'dates-reversed': object;
+  'not-for-this-medium': { readonly medium: string };
+  'flow-missing': object;
+}
+
+/** Stable code of a problem. */
+export type ProblemCode = keyof ProblemFacts;
+
+const near = (nearest: string | undefined) => (nearest === undefined ? '' : ` (nearest: ${nearest})`);
+
+/** A quantity's problem comes with its own words from the reader of quantities. */
+const quantityWording = (path: string, { found, detail }: QuantityFacts) =>
+  `${path} says ${found}: ${detail}.`;
+
+/** The wording of every problem, by code. */
+export const problemWordings: {
+  readonly [C in ProblemCode]: (path: string, facts: ProblemFacts[C]) => string;
+} = {
+  'file-too-large': (_path, { bytes, most }) =>
+    `The file has ${bytes} bytes, more than the ${most} that a job file may have.`,
+  'file-empty': () => 'The file is empty.',
+  'file-not-utf8': () => 'The file is not text in UTF-8.',
+  'file-utf16': () => 'The file is text in UTF-16; save it as UTF-8.',
+  'file-control-character': (_path, { character }) =>
+    `The file holds the control character ${character}, which a text file does not have.`,
+  'yaml-syntax': (_path, { detail }) => `The file does not read as YAML: ${detail}.`,
+  'yaml-several-documents': (_path, { count }) =>
+    `The file holds ${count} documents parted by ---, and a job file holds one.`,
+  'yaml-version': (_path, { version }) => `The file says it is YAML ${version}, and job files are YAML 1.2.`,
+  'yaml-alias': (_path, { mark }) =>
+    `The file uses ${mark}, a YAML anchor or alias, which job files do not have; write the value out.`,
+  'yaml-tag': (_path, { tag }) =>
+    `The file uses the YAML tag ${tag}, which job files do not have; leave it out.`,
+  'yaml-key': () => 'The file has a field name that is not plain text.',
+  'nested-too-deep': (_path, { most }) => `The file nests fields deeper than ${most} levels.`,
+  'too-many-parts': (_path, { most }) => `The file has more than ${most} names, values and signs.`,
+  'duplicate-field': (path) => `${path} stands twice; keep one.`,
+  'root-not-fields': (_path, { found }) => `The file holds ${found} and not the fields of a job.`,
+  'edition-missing': (_path, { current }) =>
+    `fettle is missing, so the edition of the format is not known; write fettle: ${current}.`,
+  'edition-newer': (_path, { found, current }) =>
+    `fettle says edition ${found}, newer than edition ${current}, the newest that this version reads.`,
+  'edition-wrong': (_path, { found }) => `fettle says ${found}, which is no edition of the format.`,
+  'unknown-field': (path, { nearest }) => `${path} is not a field of a job${near(nearest)}.`,
+  'missing-field': (path) => `${path} is missing, and nothing can be assumed for it.`,
+  'empty-field': (path) => `${path} is empty; write a value or leave the field out.`,
+  'wrong-kind': (path, { found, wanted }) => `${path} is ${found} where ${wanted} is needed.`,
+  'not-among': (path, { found, what, nearest }) =>
+    `${path} says ${found}, which is no ${what}${near(nearest)}.`,
+  'bad-id': (path, { found }) =>
+    `${path} uses ${found} as a short name; short names are of small letters, digits and hyphens and begin with a letter.`,
+  'text-too-long': (path, { most }) => `${path} is longer than ${most} characters.`,
+  'bad-date': (path, { found }) => `${path} says ${found}, which is no date; write it as 2026-11-02.`,
+  'list-too-long': (path, { most }) => `${path} lists more than ${most} entries.`,
+  'list-too-short': (path, { least }) =>
+    `${path} lists fewer than ${least} ${least === 1 ? 'entry' : 'entries'}.`,
+  'number-out-of-range': (path, { found }) => `${path} says ${found}, which is outside what it may be.`,
+  'not-a-quantity': quantityWording,
+  'no-unit': quantityWording,
+  'unknown-unit': quantityWording,
+  'wrong-dimension': quantityWording,
+  'ambiguous-quantity': quantityWording,
+  'out-of-bounds': quantityWording,
+  'bad-doubt': quantityWording,
+  'one-of-fields': (path, { fields, found }) => `${path} needs exactly one of ${fields}, and has ${found}.`,
+  'measurement-missing': (path, { how }) =>
+    `${path} is missing, and the family cannot do without it: ${how}.`,
+  'measurements-impossible': (path, { detail }) => `${path} do not fit together: ${detail}.`,
+  'not-in-family': (path, { what, family }) => `${path} gives ${what}, which the ${family} does not have.`,
+  'unknown-chamber': (path, { found, nearest }) =>
+    `${path} names ${found}, which is no chamber of this filter${near(nearest)}.`,
+  'unknown-medium': (path, { found, nearest }) =>
+    `${path} names ${found}, which is no known medium${near(nearest)}.`,
+  'chamber-overfull': (path, { beds, chamber, over }) =>
+    `${path} holds beds of ${beds} together in a chamber ${chamber} deep: ${over} too much.`,
+  'piece-too-large': (path, { medium, piece, chamber }) =>
+    `${path} puts ${medium}, in pieces of ${piece}, into a chamber only ${chamber} wide.`,
+  'listed-twice': (path, { found }) => `${path} names ${found} a second time.`,
+  'alteration-contradiction': (path, { found }) => `${path} both permits and forbids ${found}.`,
+  'alteration-not-here': (path, { found, family }) =>
+    `${path} names ${found}, which is not made on the ${family}.`,
+  'setting-missing': (path, { found }) => `${path} is missing: ${found} needs it.`,
+  'setting-not-here': (path, { found }) => `${path} is a setting that ${found} does not have.`,
+  'bad-currency': (path, { found }) => `${path} says ${found}, which is no currency code.`,
+  'currency-mismatch': (path, { found, currency }) =>
+    `${path} is in ${found}, and the job's one currency is ${currency}.`,
+  'curve-not-falling': (path, { detail }) => `${path} must fall as the flow rises: ${detail}.`,
+  'dates-reversed': (path) => `${path} is before the day on which the filter was received.`,
+  'not-for-this-medium': (path, { medium }) => `${path} is a figure that ${medium} does not have.`,
+  'flow-missing': (path) => `${path} needs ratedFlow or a curve, and has neither.`,
+};
+
+/** The code of each way in which a quantity may be wrong. */
+const quantityCodes = {
+  'not-text': 'not-a-quantity',
+  empty: 'not-a-quantity',
+  'too-long': 'not-a-quantity',
+  'not-a-number': 'not-a-quantity',
+  'too-large': 'not-a-quantity',
+  range: 'not-a-quantity',
+  'ambiguous-number': 'ambiguous-quantity',
+  'ambiguous-unit': 'ambiguous-quantity',
+  'no-unit': 'no-unit',
+  'unknown-unit': 'unknown-unit',
+  'unknown-basis': 'unknown-unit',
+  'wrong-dimension': 'wrong-dimension',
+  'bad-doubt': 'bad-doubt',
+  'below-absolute-zero': 'out-of-bounds',
+  'below-least': 'out-of-bounds',
+  'above-most': 'out-of-bounds',
+  'not-above': 'out-of-bounds',
+} as const satisfies Readonly<Record<QuantityProblemCode, ProblemCode>>;
+
+/** Makes a problem of a quantity that could not be taken. */
+export function problemOfQuantity(
+  path: FieldPath,
+  found: string,
+  wrong: Pick<QuantityProblem, 'code' | 'says' | 'allowed'>,
+): Problem {
+  const [says = ''] = wrong.says.split('; allowed: ');
+  const detail = says.replace(/^(?:The|This|A)\b/, (word) => word.toLowerCase()).replace(/\.$/, '');
+  return problem(quantityCodes[wrong.code], path, { facts: { found, detail }, allowed: wrong.allowed });
+}
+
+/** What a note is told. */
+interface NoteFacts {
+  'kept-not-used': { readonly what: string };
+  'alterations-not-stated': { readonly known: string };
+  'alterations-need-settings': { readonly left: string };
+  'shelf-not-stated': object;
+  'placeholder-prices': { readonly currency: string };
+  'repeat-assumed': object;
+  'feed-not-stated': { readonly from: string };
+}
+
+/** Stable code of a note. */
+export type NoteCode = keyof NoteFacts;
+
+/** The wording of every note, by code. */
+export const noteWordings: { readonly [C in NoteCode]: (path: string, facts: NoteFacts[C]) => string } = {
+  'kept-not-used': (path, { what }) =>
+    `${path} (${what}) is kept in the document and not yet used in figures.`,
+  'alterations-not-stated': (_path, { known }) =>
+    `alterations is absent, so plans change the packing only; this family knows ${known}.`,
+  'alterations-need-settings': (_path, { left }) =>
+    `alterations forbids some and so permits the others, but ${left} must be permitted with a setting of its own.`,
+  'shelf-not-stated': () => 'shelf is absent, so plans may use every medium of the catalogue in any amount.',
+  'placeholder-prices': (_path, { currency }) =>
+    `Prices that money does not state are placeholders in pounds sterling, taken as the same number of ${currency}.`,
+  'repeat-assumed': (path) =>
+    `${path} has one timing only; its scatter is assumed from what careful repeats show.`,
+  'feed-not-stated': (path, { from }) => `${path} is absent, so the feed is reckoned from ${from}.`,
+};
+
+/** Makes a problem from its code, its place and what its wording has to be told. */
+export function problem<C extends ProblemCode>(
+  code: C,
+  path: FieldPath,
+  told: { readonly facts: ProblemFacts[C]; readonly allowed?: string },
+): Problem {
+  const where = writtenPath(path);
+  const says = problemWordings[code](where, told.facts);
+  return { code, path: where, says, ...(told.allowed === undefined ? {} : { allowed: told.allowed }) };
+}
+
+/** Makes a note from its code, its place and what its wording has to be told. */
+export function note<C extends NoteCode>(code: C, path: FieldPath, facts: NoteFacts[C]): Note {
+  const where = writtenPath(path);
+  return { code, path: where, says: noteWordings[code](where, facts) };
+}

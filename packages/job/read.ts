@@ -1,0 +1,99 @@
+import type { Model } from '@fettle/engine/model/model.ts';
+import { checkDraft } from './checks/check.ts';
+import { contextOf } from './context.ts';
+import { draftOf } from './draft.ts';
+import { toCurrentEdition } from './editions/editions.ts';
+import { type FieldPath, readPath } from './fieldPath.ts';
+import { type Note, type Problem, problem } from './problems.ts';
+import { kindOfValue, problemsOf } from './schema/issues.ts';
+import { currentEdition, type JobDocument, jobSchema } from './schema/job.ts';
+import { at, isFields } from './schema/walk.ts';
+import { parseText, type TextPlace } from './text/parse.ts';
+import { toModel } from './toModel/toModel.ts';
+
+/** A job as read: document and model, or everything that is wrong with it. */
+export type JobReading =
+  | {
+      readonly ok: true;
+      readonly document: JobDocument;
+      readonly model: Model;
+      readonly notes: readonly Note[];
+    }
+  | { readonly ok: false; readonly problems: readonly Problem[] };
+
+/**
+ * Reads the text of a job file, YAML 1.2 or JSON, in UTF-8.
+ *
+ * @returns the document as it was written, the engine's model of it and notes; or all problems found, in the
+ *   order of the text, each with its line
+ */
+export function readJob(source: string | Uint8Array): JobReading {
+  const { value, places, problems } = parseText(source);
+  if (value === undefined) return { ok: false, problems };
+  const reading = readDocument(value);
+  if (reading.ok && problems.length === 0) return reading;
+  const found = [...problems, ...(reading.ok ? [] : reading.problems)].map((each) => located(each, places));
+  return { ok: false, problems: found.toSorted(inTextOrder) };
+}
+
+/** Reads a document that is plain data already, as a database or an API hands it over. */
+export function readDocument(value: unknown): JobReading {
+  if (!isFields(value)) {
+    return {
+      ok: false,
+      problems: [problem('root-not-fields', [], { facts: { found: kindOfValue(value) } })],
+    };
+  }
+  const migrated = toCurrentEdition(value);
+  if (!migrated.ok && migrated.problem.code === 'edition-newer')
+    return { ok: false, problems: [migrated.problem] };
+  const document = migrated.ok ? migrated.value : { ...value, fettle: currentEdition };
+  const before = [...(migrated.ok ? [] : [migrated.problem]), ...prototypeFields(document, [])];
+  const parsed = jobSchema.safeParse(document);
+  if (parsed.success && before.length === 0) {
+    const result = toModel(parsed.data);
+    return result.ok ? { ...result, document: parsed.data } : result;
+  }
+  const issues = parsed.success ? [] : parsed.error.issues;
+  const shape = [...before, ...problemsOf(issues, { root: jobSchema, value: document })];
+  const draft = draftOf(
+    document,
+    shape.map(({ path }) => readPath(path)),
+  );
+  return { ok: false, problems: withoutRepeats([...shape, ...checkDraft(draft, contextOf(draft))]) };
+}
+
+/** Fields named `__proto__`, which the schema's own walk passes over. */
+function prototypeFields(value: unknown, path: FieldPath): readonly Problem[] {
+  if (Array.isArray(value)) return value.flatMap((entry, index) => prototypeFields(entry, [...path, index]));
+  if (!isFields(value)) return [];
+  return Object.keys(value).flatMap((key) =>
+    key === '__proto__'
+      ? [problem('unknown-field', [...path, key], { facts: { nearest: undefined } })]
+      : prototypeFields(at(value, key), [...path, key]),
+  );
+}
+
+function withoutRepeats(problems: readonly Problem[]): readonly Problem[] {
+  const seen = new Set<string>();
+  return problems.filter(({ path, says }) => {
+    const key = `${path}\n${says}`;
+    if (seen.has(key)) return false;
+    seen.add(key);
+    return true;
+  });
+}
+
+/** The problem with the line of its field, or of the nearest field around it. */
+function located(each: Problem, places: ReadonlyMap<string, TextPlace>): Problem {
+  if (each.at !== undefined) return each;
+  let path = each.path;
+  while (path !== '' && !places.has(path)) path = path.replace(/(?:\[\d+\]|\.?[^.[\]]+)$/, '');
+  const place = places.get(path);
+  return place === undefined ? each : { ...each, at: place };
+}
+
+function inTextOrder(one: Problem, other: Problem): number {
+  const [a, b] = [one.at ?? { line: 0, column: 0 }, other.at ?? { line: 0, column: 0 }];
+  return a.line - b.line || a.column - b.column;
+}

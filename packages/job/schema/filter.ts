@@ -1,0 +1,140 @@
+import * as z from 'zod';
+import { byShortName, list, quantity, shortName, text, type WrittenQuantity } from './fields.ts';
+
+const flow = (says: string, example: string) =>
+  quantity({ dimension: 'flow', says, example, least: '0 L/h', most: '200 m3/h' });
+const head = (says: string, example: string) =>
+  quantity({ dimension: 'length', says, example, least: '0 m', most: '30 m' });
+const bore = (says: string, example: string) =>
+  quantity({ dimension: 'length', says, example, least: '2 mm', most: '150 mm' });
+
+/** One measured point of a pump's curve. */
+export const curvePointSchema = z.strictObject({
+  flow: flow('flow at this head', '450 L/h'),
+  head: head('head at this flow', '0.9 m'),
+});
+
+/** The pump. */
+export const pumpSchema = z.strictObject({
+  ratedFlow: quantity({
+    dimension: 'flow',
+    says: "the maker's rated flow, which is the flow of the bare pump at no head",
+    example: '900 L/h',
+    above: '0 L/h',
+    most: '200 m3/h',
+  }).optional(),
+  shutoffHead: quantity({
+    dimension: 'length',
+    says: 'head at which the flow stops',
+    example: '1.3 m',
+    above: '0 m',
+    most: '30 m',
+  }).optional(),
+  curve: list(curvePointSchema, {
+    says: 'measured points of the curve, in the order of rising flow',
+    most: 40,
+  }).optional(),
+  power: quantity({
+    dimension: 'power',
+    says: 'electrical power at the plug',
+    example: '14 W',
+    above: '0 W',
+    most: '5 kW',
+  }).optional(),
+  speed: quantity({
+    dimension: 'fraction',
+    says: "speed against the curve's own speed",
+    example: '100 %',
+    least: '10 %',
+    most: '100 %',
+  }).optional(),
+});
+
+const hoseFields = {
+  length: quantity({
+    dimension: 'length',
+    says: 'length of the hose',
+    example: '1.5 m',
+    least: '0 m',
+    most: '50 m',
+  }).optional(),
+  bore: bore('inner diameter of the hose', '16 mm').optional(),
+  barbBore: bore('inner diameter of the barbs at its ends', '12.8 mm').optional(),
+  roughness: quantity({
+    dimension: 'length',
+    says: 'roughness of the wall',
+    example: '0.0015 mm',
+    least: '0 mm',
+    most: '2 mm',
+  }).optional(),
+  fittings: list(shortName({ says: 'a fitting, by its short name in the catalogue', example: 'elbow-90' }), {
+    says: 'the fittings on this run, one entry each',
+    most: 40,
+  }).optional(),
+  extraLoss: quantity({
+    dimension: 'count',
+    says: 'loss of coils and kinks, in velocity heads of the hose',
+    example: '0',
+    least: '0',
+    most: '200',
+  }).optional(),
+};
+
+/** The hose from the tank to the filter. */
+export const intakeSchema = z.strictObject(hoseFields);
+
+/** The hose from the filter back to the tank. */
+export const outletSchema = z.strictObject({
+  ...hoseFields,
+  lift: quantity({
+    dimension: 'length',
+    says: "height of a free outlet above the tank's surface; 0 where it is under water",
+    example: '0 cm',
+    least: '0 cm',
+    most: '5 m',
+  }).optional(),
+});
+
+/** A chamber's own gap. */
+export const gapField = quantity({
+  dimension: 'length',
+  says: "clear thickness of the gap past this chamber, where it differs from the family's own",
+  example: '0.4 mm',
+  least: '0 mm',
+  most: '50 mm',
+});
+
+/** The filter on the bench. */
+export const filterSchema = z.strictObject({
+  name: text({ says: 'what the technician calls it', example: 'Canister from the hall tank' }).optional(),
+  family: shortName({ says: 'kind of construction, by its short name', example: 'basket-stack-canister' }),
+  measurements: z
+    .record(
+      z.string(),
+      z.custom<WrittenQuantity | boolean>((value) => value !== undefined),
+    )
+    .optional(),
+  pump: pumpSchema,
+  hoses: z.strictObject({ intake: intakeSchema.optional(), outlet: outletSchema.optional() }).optional(),
+  gaps: byShortName(gapField, { says: 'gaps past single chambers, by chamber' }).optional(),
+  price: quantity({
+    dimension: 'money',
+    says: 'price of the filter',
+    example: '85 GBP',
+    least: '0 GBP',
+    most: '1000000 GBP',
+  }).optional(),
+  life: quantity({
+    dimension: 'time',
+    says: 'time over which the price is spread',
+    example: '8 a',
+    least: '0.1 a',
+    most: '100 a',
+  }).optional(),
+  claims: list(
+    text({ says: "one of the maker's claims, verbatim", example: 'Pump output 900 L/h', most: 500 }),
+    {
+      says: "the maker's claims, verbatim",
+    },
+  ).optional(),
+});

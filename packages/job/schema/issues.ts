@@ -1,0 +1,194 @@
+import { nearestWord } from '@fettle/engine/quantities/spelling.ts';
+import * as z from 'zod';
+import type { FieldPath } from '../fieldPath.ts';
+import { type Problem, problem, problemOfQuantity } from '../problems.ts';
+import { fieldFacts, type QuantityIssue } from './fields.ts';
+import { at, fits, knownNames, schemaAt } from './walk.ts';
+
+type Issue = z.core.$ZodIssue;
+
+/** What the mapping needs beside the issue. */
+interface Setting {
+  readonly root: z.core.$ZodType;
+  readonly value: unknown;
+}
+
+/** Turns what the schema found into problems in our own words. */
+export function problemsOf(issues: readonly Issue[], setting: Setting): readonly Problem[] {
+  return issues.flatMap((issue) => problemsOfIssue(issue, [], setting));
+}
+
+function problemsOfIssue(issue: Issue, above: FieldPath, setting: Setting): readonly Problem[] {
+  const path = [...above, ...issue.path.map((step) => (typeof step === 'number' ? step : String(step)))];
+  switch (issue.code) {
+    case 'unrecognized_keys':
+      return issue.keys.map((key) => unknownField([...path, key], setting));
+    case 'invalid_union':
+      return problemsOfUnion(issue, path, setting);
+    case 'invalid_key':
+      return [problem('bad-id', path, { facts: { found: shown(path.at(-1)) }, allowed: idsAllowed })];
+    default:
+      return [problemOfValue(issue, path, setting)];
+  }
+}
+
+const idsAllowed = 'small letters, digits and hyphens, a letter first';
+
+function unknownField(path: FieldPath, { root, value }: Setting): Problem {
+  const names = knownNames(schemaAt(root, value, path.slice(0, -1)));
+  const nearest = nearestWord(String(path.at(-1)), names);
+  return problem('unknown-field', path, { facts: { nearest }, allowed: names.join(', ') });
+}
+
+function problemsOfUnion(
+  issue: z.core.$ZodIssueInvalidUnion,
+  path: FieldPath,
+  setting: Setting,
+): readonly Problem[] {
+  const found = valueAt(setting.value, path);
+  if (issue.errors.length === 0) return [unknownKind(issue, path, found)];
+  const schema = schemaAt(setting.root, setting.value, path.slice(0, -1));
+  const options = optionsBelow(schema, path.at(-1));
+  const best = options.findIndex((option) => fits(option, found));
+  const chosen = best < 0 ? undefined : issue.errors[best];
+  if (chosen !== undefined && chosen.length > 0) {
+    return chosen.flatMap((inside) => problemsOfIssue(inside, path, setting));
+  }
+  const wanted = options.map(kindOfSchema).join(' or ');
+  if (found === null || found === undefined) return [absent(path, found)];
+  return [problem('wrong-kind', path, { facts: { found: kindOfValue(found), wanted }, allowed: wanted })];
+}
+
+function unknownKind(issue: z.core.$ZodIssueInvalidUnion, path: FieldPath, found: unknown): Problem {
+  if (found === undefined || found === null) return absent(path, found);
+  const known = 'options' in issue && Array.isArray(issue.options) ? issue.options.map(String) : [];
+  return notAmong(path, found, known);
+}
+
+function notAmong(path: FieldPath, found: unknown, known: readonly string[]): Problem {
+  const nearest = typeof found === 'string' ? nearestWord(found, known) : undefined;
+  const facts = { found: shown(found), what: 'choice here', nearest };
+  return problem('not-among', path, { facts, allowed: known.join(', ') });
+}
+
+function optionsBelow(
+  schema: z.core.$ZodType | undefined,
+  step: string | number | undefined,
+): readonly z.core.$ZodType[] {
+  let child: z.core.$ZodType | undefined;
+  if (schema instanceof z.ZodArray) child = schema.element;
+  else if (schema instanceof z.ZodObject && typeof step === 'string') child = schema.shape[step];
+  while (child instanceof z.ZodOptional) child = child.unwrap();
+  return child instanceof z.ZodUnion ? child.options : [];
+}
+
+function valueAt(value: unknown, path: FieldPath): unknown {
+  return path.reduce<unknown>((inside, step) => at(inside, step), value);
+}
+
+function absent(path: FieldPath, found: unknown): Problem {
+  return found === null
+    ? problem('empty-field', path, { facts: {} })
+    : problem('missing-field', path, { facts: {} });
+}
+
+function problemOfValue(issue: Issue, path: FieldPath, { root, value }: Setting): Problem {
+  const found = valueAt(value, path);
+  const schema = schemaAt(root, value, path);
+  const example = schema === undefined ? undefined : fieldFacts.get(schema)?.example;
+  if (found === null || found === undefined) return absent(path, found);
+  switch (issue.code) {
+    case 'custom':
+      return problemOfCustom(issue, path, found);
+    case 'invalid_value':
+      return notAmong(path, found, issue.values.map(String));
+    case 'invalid_format':
+      return problemOfFormat(issue, path, found);
+    case 'too_big':
+      return issue.origin === 'string'
+        ? problem('text-too-long', path, { facts: { most: Number(issue.maximum) } })
+        : outOfRange(issue.origin, path, { found, limit: Number(issue.maximum), side: 'most' });
+    case 'too_small':
+      return outOfRange(issue.origin, path, { found, limit: Number(issue.minimum), side: 'least' });
+    default: {
+      const wanted = schema === undefined ? 'something else' : kindOfSchema(schema);
+      return problem('wrong-kind', path, {
+        facts: { found: kindOfValue(found), wanted },
+        allowed: example === undefined ? wanted : `${wanted}, such as ${example}`,
+      });
+    }
+  }
+}
+
+function isQuantityIssue(
+  params: Record<string, unknown> | undefined,
+): params is Record<string, unknown> & QuantityIssue {
+  return params?.fettle === 'bad-quantity';
+}
+
+function problemOfCustom(issue: z.core.$ZodIssueCustom, path: FieldPath, found: unknown): Problem {
+  const { params } = issue;
+  if (isQuantityIssue(params)) {
+    return problemOfQuantity(path, shown(found), params);
+  }
+  return problem('bad-currency', path, {
+    facts: { found: shown(found) },
+    allowed: 'a code such as GBP, EUR or USD',
+  });
+}
+
+function problemOfFormat(
+  issue: z.core.$ZodIssueInvalidStringFormat,
+  path: FieldPath,
+  found: unknown,
+): Problem {
+  if (issue.format === 'date') {
+    return problem('bad-date', path, { facts: { found: shown(found) }, allowed: 'a day such as 2026-11-02' });
+  }
+  return problem('bad-id', path, { facts: { found: shown(found) }, allowed: idsAllowed });
+}
+
+function outOfRange(
+  origin: string,
+  path: FieldPath,
+  {
+    found,
+    limit,
+    side,
+  }: { readonly found: unknown; readonly limit: number; readonly side: 'least' | 'most' },
+): Problem {
+  if (origin === 'array') {
+    return side === 'most'
+      ? problem('list-too-long', path, { facts: { most: limit } })
+      : problem('list-too-short', path, { facts: { least: limit } });
+  }
+  const allowed = side === 'most' ? `${limit} or less` : `${limit} or more`;
+  return problem('number-out-of-range', path, { facts: { found: shown(found) }, allowed });
+}
+
+/** A value as a sentence can quote it. */
+export function shown(value: unknown): string {
+  if (typeof value === 'string') return `"${value.length > 40 ? `${value.slice(0, 37)}…` : value}"`;
+  return typeof value === 'object' ? kindOfValue(value) : String(value);
+}
+
+/** What a value is, in plain words. */
+export function kindOfValue(value: unknown): string {
+  if (value === null || value === undefined) return 'nothing';
+  if (Array.isArray(value)) return 'a list';
+  if (typeof value === 'object') return 'a group of fields';
+  if (typeof value === 'number') return `the number ${value}`;
+  if (typeof value === 'boolean') return value ? 'yes' : 'no';
+  return `the text ${shown(value)}`;
+}
+
+function kindOfSchema(schema: z.core.$ZodType): string {
+  if (schema instanceof z.ZodArray) return 'a list';
+  if (schema instanceof z.ZodObject || schema instanceof z.ZodRecord) return 'a group of fields';
+  if (schema instanceof z.ZodNumber) return 'a whole number';
+  if (schema instanceof z.ZodBoolean) return 'true or false';
+  if (schema instanceof z.ZodEnum) return schema.options.join(' or ');
+  if (schema instanceof z.ZodString) return 'text (in quotes where it looks like a number)';
+  if (schema instanceof z.ZodUnion) return [...new Set(schema.options.map(kindOfSchema))].join(' or ');
+  return 'a quantity';
+}

@@ -1,0 +1,80 @@
+import type { BenchTest } from '@fettle/engine/model/model.ts';
+import type { Quantity } from '@fettle/engine/quantities/readQuantity.ts';
+import { readingDoubts } from '../defaults.ts';
+import type { FieldPath } from '../fieldPath.ts';
+import { type Note, note } from '../problems.ts';
+import {
+  displacementSchema,
+  powerTestSchema,
+  shutoffHeadSchema,
+  timedVolumeSchema,
+} from '../schema/benchTests.ts';
+import { acceptedQuantity } from '../schema/fields.ts';
+import type { JobDocument } from '../schema/job.ts';
+import { timedFlow } from './timedFlow.ts';
+
+type DocumentTest = NonNullable<JobDocument['tests']>[number];
+
+/** The bench tests in SI units, and what there is to know about them. */
+export function benchTestsOf(tests: readonly DocumentTest[]): {
+  readonly tests: readonly BenchTest[];
+  readonly notes: readonly Note[];
+} {
+  const used: BenchTest[] = [];
+  const notes: Note[] = [];
+  tests.forEach((test, index) => {
+    const path = ['tests', index];
+    const reduced = reduce(test, test.id ?? `test-${index + 1}`);
+    if (reduced === undefined) notes.push(note('kept-not-used', path, { what: test.kind }));
+    else used.push(reduced);
+    notes.push(...notesOn(test, path));
+  });
+  return { tests: used, notes };
+}
+
+function notesOn(test: DocumentTest, path: FieldPath): readonly Note[] {
+  return test.kind === 'timed-volume' && test.times.length === 1 ? [note('repeat-assumed', path, {})] : [];
+}
+
+/** The half-width of a reading, else that which careful readings have. */
+function halfWidth({ value, doubt }: Quantity, otherwise: number): number {
+  if (doubt === undefined) return otherwise;
+  return doubt.kind === 'plus-minus' ? doubt.size : value * (doubt.size - 1);
+}
+
+function reduce(test: DocumentTest, id: string): BenchTest | undefined {
+  const common = { id, state: test.state ?? 'as-found' } as const;
+  switch (test.kind) {
+    case 'timed-volume':
+      return { kind: test.kind, ...common, ...reduceTimedVolume(test) };
+    case 'power': {
+      const power = acceptedQuantity(powerTestSchema.shape.power, test.power);
+      const usual = Math.max(readingDoubts.powerW, readingDoubts.powerRatio * power.value);
+      return { kind: test.kind, ...common, powerW: power.value, doubtW: halfWidth(power, usual) };
+    }
+    case 'shutoff-head': {
+      const head = acceptedQuantity(shutoffHeadSchema.shape.head, test.head);
+      return { kind: test.kind, ...common, headM: head.value, doubtM: halfWidth(head, readingDoubts.headM) };
+    }
+    case 'displacement': {
+      const volume = acceptedQuantity(displacementSchema.shape.volume, test.volume);
+      const doubtM3 = halfWidth(volume, readingDoubts.displacementRatio * volume.value);
+      return { kind: test.kind, ...common, chamber: test.chamber, volumeM3: volume.value, doubtM3 };
+    }
+    default:
+      return undefined;
+  }
+}
+
+function reduceTimedVolume(test: Extract<DocumentTest, { kind: 'timed-volume' }>) {
+  const volume = acceptedQuantity(timedVolumeSchema.shape.volume, test.volume);
+  const times = test.times.map((time) => acceptedQuantity(timedVolumeSchema.shape.times.element, time));
+  const reduced = timedFlow({
+    volumeM3: volume.value,
+    volumeDoubtM3: halfWidth(volume, readingDoubts.lineRatio * volume.value),
+    timesS: times.map(({ value }) => value),
+    readingDoubtS: Math.max(...times.map((time) => halfWidth(time, readingDoubts.timeS))),
+    assumedScatterRatio: readingDoubts.repeatRatio,
+  });
+  return { ...reduced, repeats: times.length };
+}

@@ -1,0 +1,32 @@
+import type { Layout } from '@fettle/engine/families/layout.ts';
+import type { Medium } from '@fettle/engine/model/medium.ts';
+import type { Bed, Packing } from '@fettle/engine/model/model.ts';
+import { bedDepth } from '../beds.ts';
+import type { JobDocument } from '../schema/job.ts';
+import type { Taker } from './givens.ts';
+
+interface Setting {
+  readonly layout: Layout;
+  readonly media: Readonly<Record<string, Medium>>;
+  readonly taker: Taker;
+}
+
+/** The beds of every chamber of the layout, in the layout's order; empty chambers have none. */
+export function packingOf(packing: JobDocument['packing'], setting: Setting): Packing {
+  const chambers = setting.layout.chambers.map((chamber) => {
+    const beds = (packing?.[chamber.id] ?? []).map((bed, index): Bed => {
+      const medium = setting.media[bed.medium];
+      const depth = medium === undefined ? undefined : bedDepth(bed, chamber, medium);
+      if (depth === undefined) throw new TypeError(`unchecked bed in ${chamber.id}`);
+      const place = {
+        path: ['packing', chamber.id, index, depth.field],
+        modelPath: `packing.${chamber.id}.${index}.depthM`,
+        unit: 'm',
+      };
+      setting.taker.note(place, { value: depth.depthM, doubt: depth.doubt });
+      return { id: `${chamber.id}:${index + 1}`, medium: bed.medium, depthM: depth.depthM };
+    });
+    return [chamber.id, beds] as const;
+  });
+  return Object.fromEntries(chambers);
+}
