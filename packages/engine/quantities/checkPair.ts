@@ -23,15 +23,19 @@ export interface PairCheck {
   readonly fits?: string;
 }
 
+function endsOf({ number, halfWidth, unit, dimension }: Side): {
+  readonly low: number;
+  readonly high: number;
+} {
+  // The half-width is widened by what arithmetic itself loses.
+  const width = halfWidth + Math.abs(number) * 1e-12;
+  return { low: toSi(number - width, unit, dimension), high: toSi(number + width, unit, dimension) };
+}
+
 /** True where the two sides overlap once each is widened by what rounding may have taken. */
-export function overlap(one: Side, other: Side): boolean {
-  const ends = [one, other].map(({ number, halfWidth, unit, dimension }) => {
-    // The half-width is widened by what arithmetic itself loses.
-    const width = halfWidth + Math.abs(number) * 1e-12;
-    return [toSi(number - width, unit, dimension), toSi(number + width, unit, dimension)] as const;
-  });
-  const [[low, high], [otherLow, otherHigh]] = ends as [readonly [number, number], readonly [number, number]];
-  return low <= otherHigh && otherLow <= high;
+function overlap(one: Side, other: Side): boolean {
+  const [first, second] = [endsOf(one), endsOf(other)];
+  return first.low <= second.high && second.low <= first.high;
 }
 
 function unitsOf(text: string): { ok: true; units: readonly Unit[] } | QuantityProblem {

@@ -245,14 +245,16 @@ export function sameExponents(one: Exponents, other: Exponents): boolean {
   return one.every((power, at) => power === other[at]);
 }
 
-const allDimensions = Object.keys(dimensionFacts) as readonly Dimension[];
+function isDimension(text: string): text is Dimension {
+  return Object.hasOwn(dimensionFacts, text);
+}
 
 /** All dimensions, in the order of the table. */
-export const dimensions: readonly Dimension[] = allDimensions;
+export const dimensions: readonly Dimension[] = Object.keys(dimensionFacts).filter(isDimension);
 
 /** Names, with article, the first dimension of this make-up; `undefined` where it is none of ours. */
 export function nounOf(exponents: Exponents): string | undefined {
-  const found = allDimensions.find((each) => sameExponents(dimensionFacts[each].exponents, exponents));
+  const found = dimensions.find((each) => sameExponents(dimensionFacts[each].exponents, exponents));
   return found && dimensionFacts[found].noun;
 }
 

@@ -44,6 +44,8 @@ describe('printing', () => {
     [{ value: 9.4961, dimension: 'power', doubt: { kind: 'plus-minus', size: 0.0996 } }, '9.5 ± 0.1 W'],
     [{ value: 0.35, dimension: 'fraction', doubt: { kind: 'plus-minus', size: 0.05 } }, '35 % ± 5 %'],
     [{ value: 40, dimension: 'power', doubt: { kind: 'plus-minus', size: 2.5 } }, '40.0 ± 2.5 W'],
+    [{ value: 4000, dimension: 'price-per-volume' }, '4.00 /L'],
+    [{ value: 3, dimension: 'money' }, '3.00'],
     [{ value: 9.996, dimension: 'power' }, '10.0 W'],
     [{ value: 1.234, dimension: 'mass', doubt: { kind: 'plus-minus', size: 0.005 } }, '1.234 ± 0.005 kg'],
     [{ value: 2.5e9, dimension: 'flow-resistance' }, '2.50e9 s2/m5'],

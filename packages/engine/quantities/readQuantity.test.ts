@@ -102,6 +102,8 @@ describe('doubt', () => {
     ['9.5 W ± 3 mm', 'power'],
     ['9.5 ±', 'power'],
     ['9.5 ×/÷ 1 W', 'power'],
+    ['9.5 W ×/÷ 2 W', 'power'],
+    ['0 W ± 5 %', 'power'],
     ['9.5 ×/÷ 0.5 W', 'power'],
     ['-3 ×/÷ 2 °C', 'temperature-difference'],
     ['25 °C ×/÷ 2', 'temperature'],
@@ -130,7 +132,7 @@ describe('doubt', () => {
     expect(readQuantityValue(given, 'power')).toMatchObject({ ok: true, doubt });
   });
 
-  test.each([null, undefined, [], {}, true, { value: null }, { value: '1 W', dout: '1 W' }])(
+  test.each([null, undefined, [], {}, true, { value: null }, { value: '1 W', dout: '1 W' }, { value: [] }])(
     '%j in a document is refused',
     (given) => expect(readQuantityValue(given, 'power')).toMatchObject({ ok: false, code: 'not-text' }),
   );
@@ -223,6 +225,10 @@ describe('text that is no quantity', () => {
     const problem = problemOf(text, 'length', allowed);
     expect(problem.code).toBe(code);
     expect(problem.says).toContain(says);
+  });
+
+  test('a doubt that is no text is refused', () => {
+    expect(readQuantityValue({ value: '1 W', doubt: [] }, 'power')).toMatchObject({ code: 'bad-doubt' });
   });
 
   test('bounds themselves are allowed', () => {
