@@ -1,0 +1,191 @@
+import type { Medium } from '../model/medium.ts';
+import { between, computed, fromMemory, plusMinus, secondary, times } from './figureOf.ts';
+import { depositFactor, depositFactorOfSand, keptWhenRinsed, poundsPerLitre, spheresText } from './shared.ts';
+
+const gasArea =
+  'The area printed on the pack is measured with gas in pores where no water moves: do not size a filter by it.';
+const dust = 'Wash it outdoors until the water runs clear before it goes in.';
+const stone =
+  'Test a piece with acid first if the water must stay soft: fizzing stone raises hardness and pH.';
+
+/** Solid or porous pieces without a hole through them. */
+export const grains = {
+  'sintered-glass-spheres-10mm': {
+    id: 'sintered-glass-spheres-10mm',
+    name: 'sintered-glass spheres',
+    stage: 'biological',
+    form: 'grains',
+    resistance: {
+      law: 'grains',
+      sizeM: fromMemory(...between(0.008, 0.0125)),
+      voidage: fromMemory(0.41, plusMinus(0.035)),
+    },
+    areaPerM: fromMemory(...between(120, 1000), `${spheresText}, is 350; what the pores add is not known`),
+    bulkDensityKgPerM3: fromMemory(...between(400, 550)),
+    depositFactor,
+    care: 'rinse',
+    bacteriaKept: keptWhenRinsed,
+    pricePerM3: poundsPerLitre(8, 20),
+    cautions: [
+      gasArea,
+      'Put mechanical media ahead: its fine pores, once filled with dirt, cannot be rinsed out.',
+    ],
+  },
+  'sintered-glass-cylinders-8mm': {
+    id: 'sintered-glass-cylinders-8mm',
+    name: 'sintered-glass cylinders',
+    stage: 'biological',
+    form: 'grains',
+    resistance: {
+      law: 'grains',
+      sizeM: fromMemory(...between(0.0065, 0.01)),
+      voidage: fromMemory(0.41, plusMinus(0.035)),
+    },
+    areaPerM: fromMemory(...between(140, 1200), `${spheresText}, is 440; what the pores add is not known`),
+    bulkDensityKgPerM3: fromMemory(...between(400, 550)),
+    depositFactor,
+    care: 'rinse',
+    bacteriaKept: keptWhenRinsed,
+    pricePerM3: poundsPerLitre(8, 20),
+    cautions: [
+      gasArea,
+      'Put mechanical media ahead: its fine pores, once filled with dirt, cannot be rinsed out.',
+    ],
+  },
+  'expanded-clay-10mm': {
+    id: 'expanded-clay-10mm',
+    name: 'expanded clay',
+    stage: 'biological',
+    form: 'grains',
+    resistance: {
+      law: 'grains',
+      sizeM: fromMemory(...between(0.008, 0.014)),
+      voidage: fromMemory(0.42, plusMinus(0.04)),
+    },
+    areaPerM: secondary(
+      ...between(90, 300),
+      'FAO Fisheries and Aquaculture Technical Paper 589 (2014) has 250–300; ammonia-dosing tests by one hobby author, seen quoted, about 100',
+    ),
+    bulkDensityKgPerM3: secondary(
+      ...between(250, 450),
+      'data sheets of expanded-clay aggregate by grade, seen quoted',
+    ),
+    depositFactor,
+    care: 'rinse',
+    bacteriaKept: keptWhenRinsed,
+    pricePerM3: poundsPerLitre(0.4, 1),
+    cautions: ['New clay floats for days: soak it first, or hold it under a grid.', dust],
+  },
+  'lava-15mm': {
+    id: 'lava-15mm',
+    name: 'lava rock',
+    stage: 'biological',
+    form: 'grains',
+    resistance: {
+      law: 'grains',
+      sizeM: fromMemory(...between(0.011, 0.02)),
+      voidage: fromMemory(0.5, plusMinus(0.05)),
+    },
+    areaPerM: fromMemory(200, times(2), spheresText),
+    bulkDensityKgPerM3: fromMemory(...between(600, 850)),
+    depositFactor,
+    care: 'rinse',
+    bacteriaKept: keptWhenRinsed,
+    pricePerM3: poundsPerLitre(0.5, 3),
+    cautions: [dust, stone],
+  },
+  'pumice-8mm': {
+    id: 'pumice-8mm',
+    name: 'pumice',
+    stage: 'biological',
+    form: 'grains',
+    resistance: {
+      law: 'grains',
+      sizeM: fromMemory(...between(0.006, 0.011)),
+      voidage: fromMemory(0.5, plusMinus(0.05)),
+    },
+    areaPerM: fromMemory(300, times(2), `${spheresText}, is 370`),
+    bulkDensityKgPerM3: fromMemory(...between(350, 600)),
+    depositFactor,
+    care: 'rinse',
+    bacteriaKept: keptWhenRinsed,
+    pricePerM3: poundsPerLitre(0.5, 3),
+    cautions: ['Pumice rubs off as grit: keep it in a bag, away from the impeller.', dust],
+  },
+  'gravel-4mm': {
+    id: 'gravel-4mm',
+    name: '3–5 mm gravel',
+    stage: 'biological',
+    form: 'grains',
+    resistance: {
+      law: 'grains',
+      sizeM: fromMemory(0.004, times(1.15)),
+      voidage: fromMemory(0.39, plusMinus(0.03)),
+    },
+    areaPerM: fromMemory(600, times(2), `between use (400) and the ${spheresText} (920)`),
+    bulkDensityKgPerM3: fromMemory(...between(1450, 1650)),
+    depositFactor,
+    care: 'rinse',
+    bacteriaKept: keptWhenRinsed,
+    pricePerM3: poundsPerLitre(0.5, 1.5),
+    cautions: [stone],
+  },
+  'gravel-10mm': {
+    id: 'gravel-10mm',
+    name: '10 mm gravel',
+    stage: 'biological',
+    form: 'grains',
+    resistance: {
+      law: 'grains',
+      sizeM: fromMemory(0.01, times(1.2)),
+      voidage: fromMemory(0.4, plusMinus(0.03)),
+    },
+    areaPerM: fromMemory(...between(240, 350), `${spheresText}, is 360`),
+    bulkDensityKgPerM3: fromMemory(...between(1450, 1650)),
+    depositFactor,
+    care: 'rinse',
+    bacteriaKept: keptWhenRinsed,
+    pricePerM3: poundsPerLitre(0.5, 1.5),
+    cautions: [stone],
+  },
+  'sand-coarse-1.5mm': {
+    id: 'sand-coarse-1.5mm',
+    name: 'coarse quartz sand',
+    stage: 'mechanical',
+    form: 'grains',
+    resistance: {
+      law: 'grains',
+      sizeM: fromMemory(0.0015, times(1.3), 'sieved 1 to 2 mm'),
+      voidage: fromMemory(0.4, plusMinus(0.03)),
+    },
+    areaPerM: computed(2400, times(1.6), spheresText),
+    bulkDensityKgPerM3: fromMemory(...between(1450, 1650)),
+    depositFactor: depositFactorOfSand,
+    care: 'rinse',
+    bacteriaKept: keptWhenRinsed,
+    pricePerM3: poundsPerLitre(0.5, 1.5),
+    cautions: ['It needs backwashing and a fine grid under it: one grain in the pump scores the shaft.'],
+  },
+  // Bacteria settle on it as on gravel, and dirt does not spend it as it spends an adsorbent.
+  'crushed-coral-5mm': {
+    id: 'crushed-coral-5mm',
+    name: 'crushed coral or oyster shell',
+    stage: 'biological',
+    form: 'grains',
+    resistance: {
+      law: 'grains',
+      sizeM: fromMemory(...between(0.003, 0.008)),
+      voidage: fromMemory(0.48, plusMinus(0.05)),
+    },
+    areaPerM: fromMemory(500, times(2), `${spheresText}, is 640`),
+    bulkDensityKgPerM3: fromMemory(...between(900, 1250)),
+    depositFactor,
+    care: 'rinse',
+    bacteriaKept: keptWhenRinsed,
+    pricePerM3: poundsPerLitre(1, 4),
+    cautions: [
+      'It raises hardness, alkalinity and pH as it dissolves: leave it out for fish of soft water.',
+      'It dissolves only while the water is acid enough, so it does nothing for water that is hard already.',
+    ],
+  },
+} as const satisfies Readonly<Record<string, Medium>>;

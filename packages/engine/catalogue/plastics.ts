@@ -1,0 +1,71 @@
+import type { Medium } from '../model/medium.ts';
+import { between, computed, fromMemory, plusMinus, secondary, times } from './figureOf.ts';
+import { depositFactor, keptWhenRinsed, poundsPerLitre } from './shared.ts';
+
+/** Shaped plastic pieces. */
+export const plastics = {
+  'plastic-balls-35mm': {
+    id: 'plastic-balls-35mm',
+    name: 'plastic balls',
+    stage: 'biological',
+    form: 'plastic',
+    resistance: {
+      law: 'hollow',
+      sizeM: fromMemory(...between(0.025, 0.045)),
+      voidage: fromMemory(0.91, plusMinus(0.04)),
+      surfacePerM: fromMemory(...between(120, 350)),
+    },
+    areaPerM: fromMemory(...between(100, 300)),
+    bulkDensityKgPerM3: fromMemory(...between(50, 110)),
+    depositFactor,
+    care: 'rinse',
+    bacteriaKept: keptWhenRinsed,
+    pricePerM3: poundsPerLitre(1, 4),
+    cautions: ['Made for trickling water: under water they carry little for the room they take.'],
+  },
+  'plastic-carrier-10mm': {
+    id: 'plastic-carrier-10mm',
+    name: 'plastic carrier, lying still',
+    stage: 'biological',
+    form: 'plastic',
+    resistance: {
+      law: 'hollow',
+      sizeM: fromMemory(...between(0.007, 0.012)),
+      voidage: fromMemory(0.84, plusMinus(0.03)),
+      surfacePerM: fromMemory(800, times(1.3), 'all of the surface, inside and out'),
+    },
+    areaPerM: secondary(
+      500,
+      times(1.4),
+      'sheltered surface of the common 9 mm wheel at full filling: Rusten et al. 2006, Aquacult. Eng. 34, 322–331',
+    ),
+    bulkDensityKgPerM3: fromMemory(...between(95, 160)),
+    depositFactor,
+    care: 'rinse',
+    bacteriaKept: keptWhenRinsed,
+    pricePerM3: poundsPerLitre(1, 3),
+    cautions: [
+      'Lying still it gathers mud: to keep itself clean it must tumble, and then fill at most two thirds of its chamber.',
+      'New carrier floats for weeks until growth makes it heavier.',
+    ],
+  },
+  // Knitted ribbon: fibres of the same surface and solid share stand for it.
+  'pot-scrubbers': {
+    id: 'pot-scrubbers',
+    name: 'plastic pot scrubbers',
+    stage: 'biological',
+    form: 'plastic',
+    resistance: {
+      law: 'fibre',
+      fibreM: computed(0.22e-3, times(1.6), 'round fibre of the same surface and solid share, 4c/a'),
+      solidFraction: fromMemory(0.05, times(1.4)),
+    },
+    areaPerM: secondary(920, times(1.6), '280 ft²/ft³, a hobby figure seen quoted'),
+    bulkDensityKgPerM3: fromMemory(...between(32, 62)),
+    depositFactor,
+    care: 'rinse',
+    bacteriaKept: keptWhenRinsed,
+    pricePerM3: poundsPerLitre(1, 2),
+    cautions: ['Take plain plastic without soap or metal, and wash it hot before use.'],
+  },
+} as const satisfies Readonly<Record<string, Medium>>;
