@@ -1,0 +1,8 @@
+import type { Registry } from './registry/adapter.ts';
+import { dirtLaws } from './registry/dirt.ts';
+import { hydraulicsLaws } from './registry/hydraulics.ts';
+import { lifeLaws } from './registry/life.ts';
+import { waterLaws } from './registry/water.ts';
+
+/** Every law that references can call, by the name that the cases use. */
+export const laws: Registry = { ...waterLaws, ...lifeLaws, ...hydraulicsLaws, ...dirtLaws };

@@ -1,0 +1,3 @@
+import type { Registry } from './adapter.ts';
+
+export const hydraulicsLaws = {} as const satisfies Registry;
