@@ -1,4 +1,4 @@
-import { families, familyById } from '@fettle/engine/families/families.ts';
+import { familyById } from '@fettle/engine/families/families.ts';
 import type { Family, Layout, Measurement } from '@fettle/engine/families/layout.ts';
 import type { Medium } from '@fettle/engine/model/medium.ts';
 import type { Measurements } from '@fettle/engine/model/model.ts';
@@ -33,7 +33,6 @@ export function contextOf(draft: Draft): Context {
   const problems = [...own.problems];
   const id = draft.filter?.family;
   const family = id === undefined ? undefined : familyById(id);
-  if (id !== undefined && family === undefined) problems.push(unknownFamily(id));
   if (family === undefined) return { measurements: {}, media: own.media, problems };
   const read = readMeasurements(draft.filter?.measurements ?? {}, family);
   problems.push(...read.problems);
@@ -47,12 +46,6 @@ export function contextOf(draft: Draft): Context {
     media: own.media,
     problems,
   };
-}
-
-function unknownFamily(id: string): Problem {
-  const ids = families.map((family) => family.id);
-  const facts = { found: shown(id), what: 'family of filter', nearest: nearestWord(id, ids) };
-  return problem('not-among', ['filter', 'family'], { facts, allowed: ids.join(', ') });
 }
 
 const dimensionOf: Readonly<Record<Measurement['kind'], Dimension>> = {

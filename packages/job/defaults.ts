@@ -37,11 +37,6 @@ export const defaults = {
     because: 'not stated: 25 % once a week, common practice, no source',
   },
   speed: stated('100 %', 'fraction', 'taken at full speed'),
-  hoseLength: stated(
-    '1.5 ×/÷ 1.5 m',
-    'length',
-    'a cabinet takes 1 to 2.2 m of hose on each side, from memory',
-  ),
   roughness: stated(
     '0.0015 ×/÷ 3 mm',
     'length',
@@ -64,6 +59,16 @@ export const defaults = {
 
 /** Doubt of a family's default shut-off head: pumps of one family differ that much; from memory. */
 export const shutoffHeadDoubt: Doubt = { kind: 'factor', size: 1.5 };
+
+/** Length of a hose run, m: a hose to a cabinet, or the intake tube of a filter that hangs on the tank. */
+export const hoseLengths = {
+  hose: stated('1.5 ×/÷ 1.5 m', 'length', 'a cabinet takes 1 to 2.2 m of hose on each side, from memory'),
+  tube: stated(
+    '0.2 ×/÷ 1.5 m',
+    'length',
+    'intake tubes of boxes that hang on the tank are about 20 cm long, from memory',
+  ),
+} as const satisfies Readonly<Record<string, Default>>;
 
 /** Share of the hose's bore that its barbs leave. */
 export const barbBoreRatio = 0.8;

@@ -11,10 +11,10 @@ export function writtenPath(path: FieldPath): string {
   return written;
 }
 
-/** Reads what `writtenPath` wrote. */
+/** Reads what `writtenPath` wrote; a point before a digit belongs to a name. */
 export function readPath(written: string): FieldPath {
   const steps: (string | number)[] = [];
-  for (const part of written.split('.')) {
+  for (const part of written.split(/\.(?!\d)/)) {
     const [name, ...places] = part.split('[');
     if (name !== undefined && name !== '') steps.push(name);
     for (const place of places) steps.push(Number(place.slice(0, -1)));

@@ -1,7 +1,7 @@
+import { media as catalogue } from '@fettle/engine/catalogue/media.ts';
 import type { Doubt, Figure } from '@fettle/engine/model/figure.ts';
 import type { Medium, Resistance } from '@fettle/engine/model/medium.ts';
 import { nearestWord } from '@fettle/engine/quantities/spelling.ts';
-import { media as catalogue } from './catalogue.ts';
 import type { Draft } from './draft.ts';
 import type { FieldPath } from './fieldPath.ts';
 import { type Problem, problem } from './problems.ts';
@@ -26,7 +26,7 @@ export function ownMedia(own: NonNullable<Draft['media']>): {
 } {
   const media: Record<string, Medium> = { ...catalogue };
   const problems: Problem[] = [];
-  for (const [id, medium] of Object.entries(own)) {
+  for (const [id, medium] of Object.entries(own).toSorted(([one], [other]) => (one < other ? -1 : 1))) {
     const path = ['media', id];
     if (medium?.like === undefined) continue;
     if (Object.hasOwn(catalogue, id))

@@ -38,7 +38,7 @@ export function pricesOf(draft: Draft): readonly ReadPrice[] {
 }
 
 function entries<Value>(fields: Readonly<Record<string, Value>> | undefined): readonly [string, Value][] {
-  return Object.entries(fields ?? {});
+  return Object.entries(fields ?? {}).toSorted(([one], [other]) => (one < other ? -1 : 1));
 }
 
 function read(schema: z.core.$ZodType, written: unknown, path: FieldPath): readonly ReadPrice[] {

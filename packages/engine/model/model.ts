@@ -162,7 +162,10 @@ export interface PermittedAlteration {
 export interface Given {
   /** Path in the job document, as `filter.pump.shutoffHead`. */
   readonly path: string;
-  /** Path of the number in the model, as `filter.pump.curve.shutoffHeadM`. */
+  /**
+   * Path of the number in the model, as `filter.pump.curve.shutoffHeadM` or `packing.basket-1[0].depthM`; a point
+   * before a digit belongs to a name.
+   */
   readonly modelPath: string;
   /** SI value. */
   readonly value: number;

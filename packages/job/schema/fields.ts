@@ -107,11 +107,11 @@ export function wholeNumber(field: {
 }
 
 /** One of a few words. */
-export function oneOf<const Words extends readonly [string, ...string[]]>(
+export function oneOf<const Words extends readonly string[]>(
   words: Words,
-  field: { readonly says: string },
+  field: { readonly says: string; readonly example?: string },
 ) {
-  return z.enum(words).register(fieldFacts, { says: field.says, example: words[0] });
+  return z.enum(words).register(fieldFacts, { example: words[0] ?? '', ...field });
 }
 
 /** A day of the calendar. */
@@ -119,7 +119,8 @@ export function day(field: { readonly says: string; readonly example: string }) 
   return z.iso.date().register(fieldFacts, field);
 }
 
-const idPattern = /^[a-z][a-z0-9-]{0,59}$/;
+/** A point stands only between digits, as in a size of 1.5 mm. */
+const idPattern = /^(?=.{1,60}$)[a-z](?:[a-z0-9-]|(?<=\d)\.(?=\d))*$/;
 
 /** A short name, as chambers, media and alterations have. */
 export function shortName(field: { readonly says: string; readonly example: string }) {

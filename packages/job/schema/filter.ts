@@ -1,5 +1,6 @@
+import { families } from '@fettle/engine/families/families.ts';
 import * as z from 'zod';
-import { byShortName, list, quantity, shortName, text, type WrittenQuantity } from './fields.ts';
+import { byShortName, list, oneOf, quantity, shortName, text, type WrittenQuantity } from './fields.ts';
 
 const flow = (says: string, example: string) =>
   quantity({ dimension: 'flow', says, example, least: '0 L/h', most: '200 m3/h' });
@@ -107,7 +108,10 @@ export const gapField = quantity({
 /** The filter on the bench. */
 export const filterSchema = z.strictObject({
   name: text({ says: 'what the technician calls it', example: 'Canister from the hall tank' }).optional(),
-  family: shortName({ says: 'kind of construction, by its short name', example: 'basket-stack-canister' }),
+  family: oneOf(
+    families.map(({ id }) => id),
+    { says: 'kind of construction' },
+  ),
   measurements: z
     .record(
       z.string(),

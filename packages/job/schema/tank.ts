@@ -1,5 +1,5 @@
 import * as z from 'zod';
-import { list, oneOf, quantity, shortName, wholeNumber } from './fields.ts';
+import { fieldFacts, list, oneOf, quantity, shortName, wholeNumber } from './fields.ts';
 
 /** One kind of fish in the tank. */
 export const fishSchema = z.strictObject({
@@ -59,7 +59,10 @@ export const tankSchema = z.strictObject({
     above: '0 %',
     most: '150 %',
   }).optional(),
-  stock: oneOf(['light', 'normal', 'heavy'], { says: 'how heavily the tank is stocked' }).optional(),
+  stock: oneOf(['light', 'normal', 'heavy'], {
+    says: 'how heavily the tank is stocked',
+    example: 'normal',
+  }).optional(),
   fish: list(fishSchema, { says: 'the fish, kind by kind' }).optional(),
   feed: quantity({
     dimension: 'mass-rate',
@@ -75,7 +78,10 @@ export const tankSchema = z.strictObject({
     above: '0 %',
     most: '90 %',
   }).optional(),
-  planted: z.union([z.enum(['no', 'lightly', 'densely']), z.boolean()]).optional(),
+  planted: z
+    .union([z.enum(['no', 'lightly', 'densely']), z.boolean()])
+    .register(fieldFacts, { says: 'plants in the tank', example: 'lightly' })
+    .optional(),
   waterChange: z
     .strictObject({
       share: quantity({

@@ -8,6 +8,7 @@ import {
   boreFor,
   type Default,
   defaults,
+  hoseLengths,
   powerFor,
   shutoffHeadDoubt,
 } from '../defaults.ts';
@@ -21,7 +22,7 @@ import {
   pumpSchema,
 } from '../schema/filter.ts';
 import type { JobDocument } from '../schema/job.ts';
-import { readGiven, type Taker } from './givens.ts';
+import { byName, readGiven, type Taker } from './givens.ts';
 
 type DocumentFilter = JobDocument['filter'];
 type DocumentPump = DocumentFilter['pump'];
@@ -40,7 +41,7 @@ export function filterOf(filter: DocumentFilter, setting: Setting): Filter {
   const { family, taker } = setting;
   const pump = pumpOf(filter.pump, setting);
   const run = (side: 'intake' | 'outlet') =>
-    family.hoses[side] ? hoseOf(filter, side, { pump, taker }) : undefined;
+    family.hoses[side] ? hoseOf(filter, side, { pump, family, taker }) : undefined;
   const intake = run('intake');
   const outlet = run('outlet');
   const price = readGiven(filterSchema.shape.price, filter.price);
@@ -160,7 +161,7 @@ function shutoffHeadOf(pump: DocumentPump, { family, taker }: Pick<Setting, 'fam
 function hoseOf(
   filter: DocumentFilter,
   side: 'intake' | 'outlet',
-  { pump, taker }: { readonly pump: Pump; readonly taker: Taker },
+  { pump, family, taker }: Pick<Setting, 'family' | 'taker'> & { readonly pump: Pump },
 ): HoseRun {
   const hose = filter.hoses?.[side] ?? {};
   const field = (name: 'length' | 'bore' | 'barbBore' | 'roughness' | 'extraLoss', modelName: string) => ({
@@ -172,7 +173,10 @@ function hoseOf(
   });
   const boreM = taker.take(field('bore', 'boreM'), boreFor(pump.ratedFlowM3PerS));
   return {
-    lengthM: taker.take(field('length', 'lengthM'), defaults.hoseLength),
+    lengthM: taker.take(
+      field('length', 'lengthM'),
+      family.hoses.outlet ? hoseLengths.hose : hoseLengths.tube,
+    ),
     boreM,
     roughnessM: taker.take(field('roughness', 'roughnessM'), defaults.roughness),
     barbBoreM: taker.take(field('barbBore', 'barbBoreM'), barbBoreFor(boreM)),
@@ -195,13 +199,15 @@ function liftOf(filter: DocumentFilter, taker: Taker): number {
 }
 
 function gapsOf(filter: DocumentFilter, taker: Taker): Readonly<Record<string, number>> {
-  const gaps = Object.entries(filter.gaps ?? {}).map(([chamber, written]) => {
-    const place = {
-      path: ['filter', 'gaps', chamber],
-      modelPath: `filter.chamberGapM.${chamber}`,
-      unit: 'm',
-    };
-    return [chamber, taker.note(place, acceptedQuantity(gapField, written))] as const;
-  });
+  const gaps = Object.entries(filter.gaps ?? {})
+    .toSorted(byName)
+    .map(([chamber, written]) => {
+      const place = {
+        path: ['filter', 'gaps', chamber],
+        modelPath: `filter.chamberGapM.${chamber}`,
+        unit: 'm',
+      };
+      return [chamber, taker.note(place, acceptedQuantity(gapField, written))] as const;
+    });
   return Object.fromEntries(gaps);
 }

@@ -71,3 +71,8 @@ export function readGiven(
 ): Quantity | undefined {
   return written === undefined ? undefined : acceptedQuantity(schema, written);
 }
+
+/** Order of entries by name, so that the order in which a document lists fields changes nothing. */
+export function byName(one: readonly [string, unknown], other: readonly [string, unknown]): number {
+  return one[0] < other[0] ? -1 : 1;
+}

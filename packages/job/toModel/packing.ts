@@ -20,7 +20,7 @@ export function packingOf(packing: JobDocument['packing'], setting: Setting): Pa
       if (depth === undefined) throw new TypeError(`unchecked bed in ${chamber.id}`);
       const place = {
         path: ['packing', chamber.id, index, depth.field],
-        modelPath: `packing.${chamber.id}.${index}.depthM`,
+        modelPath: `packing.${chamber.id}[${index}].depthM`,
         unit: 'm',
       };
       setting.taker.note(place, { value: depth.depthM, doubt: depth.doubt });
