@@ -15,8 +15,9 @@ export default defineConfig({
     coverage: {
       provider: 'v8',
       include: ['packages/engine/**/*.ts'],
-      exclude: ['**/*.test.ts'],
-      reporter: ['text-summary', 'json-summary'],
+      exclude: ['**/*.test.ts', '**/testing/**'],
+      reporter: ['text', 'text-summary', 'json-summary'],
+      thresholds: { lines: 90, branches: 90 },
     },
   },
 });

@@ -1,0 +1,32 @@
+import { statSync } from 'node:fs';
+import { resolve } from 'node:path';
+import { build } from 'esbuild';
+import { isMain, projectRoot } from './sources.ts';
+
+/** Where the command line's one file is laid. */
+export const bundlePath = resolve(projectRoot, 'packages', 'cli', 'dist', 'fettle.js');
+
+/**
+ * Bundles the command line with all that it imports into one file that needs Node and nothing else. Packages
+ * in the older module form ask for Node's modules with `require`, which the first lines give them.
+ */
+export async function bundleCommandLine(): Promise<void> {
+  await build({
+    entryPoints: [resolve(projectRoot, 'packages', 'cli', 'main.ts')],
+    outfile: bundlePath,
+    bundle: true,
+    platform: 'node',
+    format: 'esm',
+    target: 'node20',
+    legalComments: 'linked',
+    logLevel: 'warning',
+    banner: {
+      js: "import { createRequire } from 'node:module';\nconst require = createRequire(import.meta.url);",
+    },
+  });
+}
+
+if (isMain(import.meta.url)) {
+  await bundleCommandLine();
+  console.log(`${bundlePath}: ${Math.round(statSync(bundlePath).size / 1024)} KiB`);
+}

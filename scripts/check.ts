@@ -1,0 +1,18 @@
+import { runSteps, type Step } from './steps.ts';
+
+const biome = 'node_modules/@biomejs/biome/bin/biome';
+const compiler = 'node_modules/typescript/bin/tsc';
+
+/** Everything that reads the sources without running them. */
+const steps: readonly Step[] = [
+  { name: 'format and lint', module: biome, arguments: ['check', '--error-on-warnings'] },
+  { name: 'types, the engine alone', module: compiler, arguments: ['-p', 'packages/engine/tsconfig.json'] },
+  { name: 'types', module: compiler, arguments: ['-p', 'tsconfig.json'] },
+  { name: 'unused code', module: 'node_modules/knip/bin/knip.js', arguments: ['--no-progress'] },
+  { name: 'layers', module: 'scripts/layers.ts', arguments: [] },
+  { name: 'words', module: 'scripts/words.ts', arguments: [] },
+];
+
+const failed = runSteps(steps);
+console.log(failed.length === 0 ? '\nAll checks pass.' : `\nFailed: ${failed.join(', ')}.`);
+process.exitCode = failed.length === 0 ? 0 : 1;

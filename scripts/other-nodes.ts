@@ -1,0 +1,88 @@
+import { execFileSync, spawnSync } from 'node:child_process';
+import { copyFileSync, existsSync, mkdtempSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { bundleCommandLine, bundlePath } from './bundle.ts';
+import { projectRoot } from './sources.ts';
+
+/** The promised Nodes besides the one that runs this script, by their major version. */
+const promised = ['22', '24'];
+
+/** One run of a Node: what it shows, where and with which arguments. */
+interface Trial {
+  readonly shows: string;
+  readonly folder: string;
+  readonly arguments: readonly string[];
+}
+
+const engineTests: Trial = {
+  shows: "the engine's tests",
+  folder: projectRoot,
+  arguments: ['node_modules/vitest/vitest.mjs', 'run', '--project', 'unit', 'packages/engine'],
+};
+
+/** The commands from their sources, and from the bundle in a folder that holds nothing else. */
+function commandTrials(bundleFolder: string): Trial[] {
+  const forms = [
+    { form: 'the sources', folder: projectRoot, program: ['--import', 'tsx', 'packages/cli/main.ts'] },
+    { form: 'the bundle', folder: bundleFolder, program: ['fettle.mjs'] },
+  ];
+  const commands = [['--version'], ['--help'], ['demo'], ['demo', '--json']];
+  return forms.flatMap(({ form, folder, program }) =>
+    commands.map((command) => ({
+      shows: `fettle ${command.join(' ')} from ${form}`,
+      folder,
+      arguments: [...program, ...command],
+    })),
+  );
+}
+
+function passes(node: string, trial: Trial): boolean {
+  const run = spawnSync(node, trial.arguments, { cwd: trial.folder, encoding: 'utf8' });
+  const passed = run.status === 0 && run.stdout !== '';
+  console.log(`  ${passed ? 'passes' : 'FAILS '} ${trial.shows}`);
+  if (!passed) console.error(run.error?.message ?? `${run.stdout}\n${run.stderr}`);
+  return passed;
+}
+
+/** Tries one Node and gives the names of what failed. */
+function tryNode(node: string, trials: readonly Trial[]): string[] {
+  const version = execFileSync(node, ['--version'], { encoding: 'utf8' }).trim();
+  console.log(`\n— Node ${version}`);
+  return trials.filter((trial) => !passes(node, trial)).map(({ shows }) => `${shows} on Node ${version}`);
+}
+
+/** Installs the package that carries a Node of the given major version, and gives the path of its program. */
+function fetchNode(home: string, version: string): string {
+  const onWindows = process.platform === 'win32';
+  const name = `node-${onWindows ? 'win' : process.platform}-${process.arch}`;
+  execFileSync(
+    onWindows ? 'npm.cmd' : 'npm',
+    ['install', '--prefix', home, '--no-audit', '--no-fund', '--loglevel=error', `${name}@${version}`],
+    { stdio: 'inherit', shell: onWindows },
+  );
+  const path = join(home, 'node_modules', name, 'bin', onWindows ? 'node.exe' : 'node');
+  if (!existsSync(path)) throw new Error(`${name}@${version} holds no Node`);
+  return path;
+}
+
+async function tryAll(folder: string): Promise<string[]> {
+  await bundleCommandLine();
+  copyFileSync(bundlePath, join(folder, 'fettle.mjs'));
+  const commands = commandTrials(folder);
+  const failed = tryNode(process.execPath, commands);
+  for (const version of promised) {
+    const node = fetchNode(join(folder, version), version);
+    failed.push(...tryNode(node, [...commands, engineTests]));
+  }
+  return failed;
+}
+
+const folder = mkdtempSync(join(tmpdir(), 'fettle-nodes-'));
+try {
+  const failed = await tryAll(folder);
+  console.log(failed.length === 0 ? '\nEvery promised Node passes.' : `\nFailed: ${failed.join('; ')}.`);
+  process.exitCode = failed.length === 0 ? 0 : 1;
+} finally {
+  rmSync(folder, { recursive: true, force: true });
+}
