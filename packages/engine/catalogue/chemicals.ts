@@ -102,7 +102,7 @@ export const chemicals = {
       capacityRatio: secondary(
         0.0016,
         times(1.6),
-        'kg of nitrogen per kg of clinoptilolite in tank water, 1.5–1.74 g/kg seen quoted',
+        'kg of nitrogen per kg of clinoptilolite, 1.5–1.74 g/kg; the upper end from Wang et al. 2006 on leachate, seen quoted',
       ),
     },
     cautions: [

@@ -2,7 +2,7 @@ import { foamAreaDietrich2012, foamCellPrior } from '../laws/hydraulics/foam.ts'
 import type { Figure } from '../model/figure.ts';
 import type { Medium, Stage } from '../model/medium.ts';
 import { between, computed, fromMemory, plusMinus, secondary, times } from './figureOf.ts';
-import { depositFactor, keptWhenRinsed, poundsPerLitre } from './shared.ts';
+import { ammoniaTests, depositFactor, keptWhenRinsed, poundsPerLitre } from './shared.ts';
 
 const VOIDAGE = 0.97;
 
@@ -57,13 +57,9 @@ const foam = ({ poresPerInch, areaPerM, stage = 'mechanical', cautions = [] }: G
 
 const area20 = secondary(
   ...between(600, 860),
-  'between the strut surface by Dietrich 2012 (610) and ammonia-dosing tests by one hobby author, seen quoted (730–860)',
+  `strut surface by Dietrich 2012 is 610; ${ammoniaTests}, interpolated, has 720`,
 );
-const area30 = secondary(
-  1120,
-  times(1.4),
-  'ammonia-dosing tests by one hobby author, seen quoted; the strut surface by Dietrich 2012 is 1000',
-);
+const area30 = secondary(1120, times(1.4), `${ammoniaTests}; the strut surface by Dietrich 2012 is 1000`);
 
 const blinding = 'It blinds within days when it meets dirt first: put coarser foam ahead of it.';
 

@@ -1,6 +1,13 @@
 import type { Medium } from '../model/medium.ts';
 import { between, computed, fromMemory, plusMinus, secondary, times } from './figureOf.ts';
-import { depositFactor, depositFactorOfSand, keptWhenRinsed, poundsPerLitre, spheresText } from './shared.ts';
+import {
+  ammoniaTests,
+  depositFactor,
+  depositFactorOfSand,
+  keptWhenRinsed,
+  poundsPerLitre,
+  spheresText,
+} from './shared.ts';
 
 const gasArea =
   'The area printed on the pack is measured with gas in pores where no water moves: do not size a filter by it.';
@@ -64,7 +71,7 @@ export const grains = {
     },
     areaPerM: secondary(
       ...between(90, 300),
-      'FAO Fisheries and Aquaculture Technical Paper 589 (2014) has 250–300; ammonia-dosing tests by one hobby author, seen quoted, about 100',
+      'Somerville et al. 2014, FAO Fisheries and Aquaculture Technical Paper 589, has 250–300; hobby tests with ammonia, seen quoted, about 100',
     ),
     bulkDensityKgPerM3: secondary(
       ...between(250, 450),
@@ -86,7 +93,7 @@ export const grains = {
       sizeM: fromMemory(...between(0.011, 0.02)),
       voidage: fromMemory(0.5, plusMinus(0.05)),
     },
-    areaPerM: fromMemory(200, times(2), spheresText),
+    areaPerM: secondary(200, times(2), `${ammoniaTests}; the ${spheresText}, is the same`),
     bulkDensityKgPerM3: fromMemory(...between(600, 850)),
     depositFactor,
     care: 'rinse',
@@ -122,7 +129,7 @@ export const grains = {
       sizeM: fromMemory(0.004, times(1.15)),
       voidage: fromMemory(0.39, plusMinus(0.03)),
     },
-    areaPerM: fromMemory(600, times(2), `between use (400) and the ${spheresText} (920)`),
+    areaPerM: secondary(600, times(2), `between 390 in ${ammoniaTests}, and the ${spheresText}, 920`),
     bulkDensityKgPerM3: fromMemory(...between(1450, 1650)),
     depositFactor,
     care: 'rinse',

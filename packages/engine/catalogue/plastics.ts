@@ -1,6 +1,6 @@
 import type { Medium } from '../model/medium.ts';
 import { between, computed, fromMemory, plusMinus, secondary, times } from './figureOf.ts';
-import { depositFactor, keptWhenRinsed, poundsPerLitre } from './shared.ts';
+import { ammoniaTests, depositFactor, keptWhenRinsed, poundsPerLitre } from './shared.ts';
 
 /** Shaped plastic pieces. */
 export const plastics = {
@@ -15,7 +15,10 @@ export const plastics = {
       voidage: fromMemory(0.91, plusMinus(0.04)),
       surfacePerM: fromMemory(...between(120, 350)),
     },
-    areaPerM: fromMemory(...between(100, 300)),
+    areaPerM: secondary(
+      ...between(110, 330),
+      `330 in ${ammoniaTests}; as often sold and by geometry a third to two thirds of it`,
+    ),
     bulkDensityKgPerM3: fromMemory(...between(50, 110)),
     depositFactor,
     care: 'rinse',
@@ -35,9 +38,9 @@ export const plastics = {
       surfacePerM: fromMemory(800, times(1.3), 'all of the surface, inside and out'),
     },
     areaPerM: secondary(
-      500,
-      times(1.4),
-      'sheltered surface of the common 9 mm wheel at full filling: Rusten et al. 2006, Aquacult. Eng. 34, 322–331',
+      650,
+      times(1.5),
+      `between the 500 sheltered at full filling of Rusten et al. 2006, Aquacult. Eng. 34, 322–331, and 850 in ${ammoniaTests}`,
     ),
     bulkDensityKgPerM3: fromMemory(...between(95, 160)),
     depositFactor,
@@ -57,10 +60,13 @@ export const plastics = {
     form: 'plastic',
     resistance: {
       law: 'fibre',
-      fibreM: computed(0.22e-3, times(1.6), 'round fibre of the same surface and solid share, 4c/a'),
+      fibreM: computed(0.4e-3, times(2), 'round fibre of the same surface and solid share, 4c/a'),
       solidFraction: fromMemory(0.05, times(1.4)),
     },
-    areaPerM: secondary(920, times(1.6), '280 ft²/ft³, a hobby figure seen quoted'),
+    areaPerM: secondary(
+      ...between(260, 920),
+      `from arithmetic on the ribbon to the test, both in ${ammoniaTests}`,
+    ),
     bulkDensityKgPerM3: fromMemory(...between(32, 62)),
     depositFactor,
     care: 'rinse',

@@ -1,7 +1,7 @@
 import type { Figure } from '../model/figure.ts';
 import type { Medium } from '../model/medium.ts';
 import { between, computed, fromMemory, plusMinus, times } from './figureOf.ts';
-import { depositFactor, keptWhenRinsed, poundsPerLitre } from './shared.ts';
+import { ammoniaTests, depositFactor, keptWhenRinsed, poundsPerLitre } from './shared.ts';
 
 const voidage = fromMemory(
   0.62,
@@ -40,11 +40,7 @@ export const rings = {
       voidage,
       surfacePerM: surfaceOf(0.012),
     },
-    areaPerM: fromMemory(
-      230,
-      times(3),
-      'between the outer surface (400) and ammonia-dosing tests by one hobby author, seen quoted (130)',
-    ),
+    areaPerM: fromMemory(230, times(3), `between the outer surface (400) and 130 in ${ammoniaTests}`),
     bulkDensityKgPerM3: fromMemory(...between(480, 680)),
     depositFactor,
     care: 'rinse',
@@ -63,11 +59,7 @@ export const rings = {
       voidage,
       surfacePerM: surfaceOf(0.015),
     },
-    areaPerM: fromMemory(
-      200,
-      times(3),
-      'between the outer surface (320) and ammonia-dosing tests by one hobby author, seen quoted (130)',
-    ),
+    areaPerM: fromMemory(200, times(3), `between the outer surface (320) and 130 in ${ammoniaTests}`),
     bulkDensityKgPerM3: fromMemory(...between(450, 650)),
     depositFactor,
     care: 'rinse',

@@ -40,3 +40,6 @@ export const poundsPerLitre = (low: number, high: number): Figure =>
 
 /** Outer surface of spheres, 6(1−ε)/d, as text for a source. */
 export const spheresText = 'outer surface of spheres of this size, 6(1−ε)/d';
+
+/** The one comparison of media by ammonia that was found. */
+export const ammoniaTests = "Bogert's ammonia-dosing test of ten aquarium media (seen copied, not reviewed)";
