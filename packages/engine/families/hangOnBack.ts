@@ -98,7 +98,7 @@ type Key = (typeof measurements)[number]['key'];
 type Reader = (key: Key) => number;
 
 /** Lengths along the flow of the spaces beside the slots, m, for the drawing alone; from memory. */
-const along = { well: 0.04, between: 0.006, last: 0.02, tank: 0.06 } as const;
+const along = { well: 0.04, between: 0.006, last: 0.02, tank: 0.075 } as const;
 
 /** Left edge of a slot counted from 1 at the pump's side, m. */
 function slotX(size: Reader, slot: number): number {
@@ -196,17 +196,14 @@ function drawingOf(size: Reader): Layout['drawing'] {
   const depth = size('waterDepth');
   const lip = overflowY(size);
   const height = lip + 0.02;
-  const pump = { x: 0.006, y: 0.004, width: along.well - 0.012, height: Math.min(0.3 * depth, 0.035) };
-  const pumpMiddle = pump.x + pump.width / 2;
+  const pump = { x: 0.004, y: 0.002, width: along.well - 0.008, height: Math.min(0.3 * depth, 0.035) };
+  const pumpY = pump.y + pump.height / 2;
   const waterLevelY = depth - size('outletCrestHeight');
   const inlet = { x: length + along.tank, y: waterLevelY - 0.6 * depth };
   const over = height + 0.012;
-  const intake = [
-    inlet,
-    { x: inlet.x, y: over },
-    { x: pumpMiddle, y: over },
-    { x: pumpMiddle, y: pump.y + pump.height },
-  ];
+  const down = 0.3 * along.well;
+  const up = 0.7 * along.well;
+  const intake = [inlet, { x: inlet.x, y: over }, { x: down, y: over }, { x: down, y: pump.y + pump.height }];
   const outlet = { x: length + 0.02, y: waterLevelY };
   return {
     housing: [{ x: 0, y: 0, width: length, height }],
@@ -220,7 +217,9 @@ function drawingOf(size: Reader): Layout['drawing'] {
     dimensions: dimensionsOf(size),
     mainPath: [
       ...intake,
-      { x: pumpMiddle, y: 0.5 * depth },
+      { x: down, y: pumpY },
+      { x: up, y: pumpY },
+      { x: up, y: 0.5 * depth },
       { x: length - along.last / 2, y: 0.5 * depth },
       { x: length - along.last / 2, y: depth + 0.004 },
       { x: outlet.x, y: depth + 0.004 },

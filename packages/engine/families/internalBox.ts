@@ -200,16 +200,9 @@ function openingsOf(size: Reader): readonly Opening[] {
 
 function dimensionsOf(size: Reader): readonly DimensionLine[] {
   const width = size('innerWidth');
-  const right = width - size('wallGap');
-  const lowestY = size('baseHeight') + floorM;
   return [
     { measurement: 'innerWidth', from: { x: 0, y: 0 }, to: { x: width, y: 0 } },
     { measurement: 'innerHeight', from: { x: width, y: 0 }, to: { x: width, y: size('innerHeight') } },
-    {
-      measurement: 'chamberHeight',
-      from: { x: right, y: lowestY },
-      to: { x: right, y: lowestY + stepOf(size) - floorM },
-    },
   ];
 }
 

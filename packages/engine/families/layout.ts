@@ -89,7 +89,7 @@ export interface Weir {
 
 /** A length to be shown on the drawing. */
 export interface DimensionLine {
-  /** Key of the measurement, or the name of a length that follows from several. */
+  /** Key of the measurement. */
   readonly measurement: string;
   readonly from: Point;
   readonly to: Point;

@@ -203,9 +203,6 @@ function drawingOf(size: Reader, ports: Ports): Layout['drawing'] {
   const { inlet, outlet, pump } = ports;
   const width = size('innerWidth');
   const height = size('innerHeight');
-  const right = width - size('wallGap');
-  const lowestY = size('partitionFoot') + floorM;
-  const trayTop = lowestY + stepOf(size) - floorM;
   return {
     housing: [
       { x: 0, y: 0, width, height },
@@ -222,7 +219,6 @@ function drawingOf(size: Reader, ports: Ports): Layout['drawing'] {
     dimensions: [
       { measurement: 'innerWidth', from: { x: 0, y: 0 }, to: { x: width, y: 0 } },
       { measurement: 'innerHeight', from: { x: width, y: 0 }, to: { x: width, y: height } },
-      { measurement: 'trayHeight', from: { x: right, y: lowestY }, to: { x: right, y: trayTop } },
     ],
     mainPath: mainPath(size, ports),
   };

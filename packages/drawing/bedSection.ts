@@ -1,0 +1,85 @@
+import type { Box, Point } from '@fettle/engine/families/layout.ts';
+import { hatchId } from './hatching.ts';
+import { type Pen, rectangle } from './housing.ts';
+import { type LaneLabel, tagPlate } from './labels.ts';
+import type { Packed, PlacedBed } from './placedBeds.ts';
+import { labelSide } from './sheet.ts';
+import { text } from './svg.ts';
+import { sizes } from './tokens.ts';
+
+/** The beds with the hatching of their media, and chambers that hold none. */
+export function bedSections(packed: Packed, beds: readonly PlacedBed[], pen: Pen): string {
+  const { sheet, palette, prefix } = pen;
+  const edge = { stroke: palette.ink, 'stroke-width': sizes.line };
+  const chambers = packed.layout.chambers.map((chamber) =>
+    rectangle(sheet.box(chamber.box), {
+      fill: 'none',
+      stroke: palette.softInk,
+      'stroke-width': sizes.thinLine,
+    }),
+  );
+  const sections = beds.map((placed) => {
+    const fill = placed.medium ? `url(#${hatchId(placed.medium, prefix)})` : 'none';
+    return rectangle(sheet.box(placed.box), { fill, ...edge });
+  });
+  return [...chambers, ...sections].join('');
+}
+
+/** `empty` in every chamber without beds that is tall enough for the word. */
+export function emptyChambers(packed: Packed, pen: Pen): string {
+  return packed.layout.chambers
+    .filter((chamber) => (packed.packing[chamber.id] ?? []).length === 0)
+    .map((chamber) => ({ box: pen.sheet.box(chamber.box), chamber }))
+    .filter(({ box }) => box.height > sizes.text + 1 && box.width > 28)
+    .map(({ box }) =>
+      text('empty', {
+        x: box.x + 2,
+        y: box.y + box.height / 2 + 0.36 * sizes.text,
+        'font-size': sizes.text,
+        'font-style': 'italic',
+        fill: pen.palette.softInk,
+      }),
+    )
+    .join('');
+}
+
+function fitsInside(box: Box): boolean {
+  return box.height >= sizes.tagHeight + 1 && box.width >= 2 * sizes.tagWidth + sizes.ribbon + 4;
+}
+
+function standsInside(box: Box): boolean {
+  return box.width >= sizes.tagWidth + 1 && box.height >= 3 * sizes.tagHeight + sizes.ribbon;
+}
+
+/** Where a tag stands in its bed, clear of the ribbon through the middle; undefined where there is no room. */
+function placeInside(box: Box, upright: boolean): Point | undefined {
+  if (upright) {
+    return fitsInside(box) ? { x: box.x + sizes.tagWidth / 2 + 1.6, y: box.y + box.height / 2 } : undefined;
+  }
+  return standsInside(box) ? { x: box.x + box.width / 2, y: box.y + 0.78 * box.height } : undefined;
+}
+
+/** Tags of beds: those with room stand in the bed, the others in the lane. */
+export function bedTags(
+  packed: Packed,
+  beds: readonly PlacedBed[],
+  pen: Pen,
+): { readonly inside: string; readonly inLane: readonly LaneLabel[] } {
+  const inside: string[] = [];
+  const inLane: LaneLabel[] = [];
+  for (const placed of beds) {
+    const box = pen.sheet.box(placed.box);
+    const side = labelSide(packed.layout, placed.chamber);
+    const at = placeInside(box, side !== 'bottom');
+    if (at) inside.push(tagPlate(placed.tag, at, pen.palette));
+    else inLane.push({ kind: 'tag', content: placed.tag, side, anchor: anchorIn(box, side) });
+  }
+  return { inside: inside.join(''), inLane };
+}
+
+function anchorIn(box: Box, side: LaneLabel['side']): Point {
+  const inset = 2.5;
+  if (side === 'left') return { x: box.x + inset, y: box.y + box.height / 2 };
+  if (side === 'right') return { x: box.x + box.width - inset, y: box.y + box.height / 2 };
+  return { x: box.x + box.width / 2, y: box.y + box.height - inset };
+}

@@ -1,0 +1,106 @@
+import type { Layout, Leak, Opening, Point, Weir } from '@fettle/engine/families/layout.ts';
+import type { Pen } from './housing.ts';
+import { halo } from './labels.ts';
+import { printShare } from './lengths.ts';
+import { dashed, gapPath } from './ribbons.ts';
+import type { Shares } from './shares.ts';
+import { labelSide } from './sheet.ts';
+import { sizes } from './tokens.ts';
+
+/** A way past the media as it is drawn: its line on the sheet and where its share stands. */
+export interface BypassLine {
+  readonly id: string;
+  readonly points: readonly Point[];
+  /** Undefined where nothing has been reckoned. */
+  readonly share: number | undefined;
+  readonly labelAt: Point;
+}
+
+/** The middle of a space inside the housing, the far edge of one outside. */
+function farX(layout: Layout, space: string): number {
+  const box = layout.spaces.find((one) => one.id === space)?.box;
+  if (!box) return 0;
+  return box.x < (layout.drawing.housing[0]?.x ?? 0) ? box.x : box.x + box.width / 2;
+}
+
+/** A leak or an opening past the media runs level from one space to the other. */
+function levelLine(way: Leak | Opening, layout: Layout, pen: Pen): readonly Point[] {
+  return [way.from, way.to].map((space) => pen.sheet.at({ x: farX(layout, space), y: way.at.y }));
+}
+
+/** Height at which spilt water runs over its lip, m. */
+const overLipM = 0.005;
+
+/** An overflow rises from its space over the lip and falls beyond the outlet. */
+function overflowLine(weir: Weir, layout: Layout, pen: Pen): readonly Point[] {
+  const x = layout.drawing.outlet.x + 0.012;
+  const y = weir.at.y + overLipM;
+  const rise = layout.spaces.find((space) => space.id === weir.from)?.box;
+  const from = rise ? rise.x + 0.7 * rise.width : weir.at.x;
+  const foot = rise ? rise.y + 0.75 * rise.height : weir.at.y;
+  const end = layout.drawing.waterLevelY ?? foot;
+  return [
+    { x: from, y: foot },
+    { x: from, y },
+    { x, y },
+    { x, y: end },
+  ].map(pen.sheet.at);
+}
+
+/** Every way past media except those beside one chamber. */
+export function wayLines(layout: Layout, shares: Shares | undefined, pen: Pen): readonly BypassLine[] {
+  const level = [
+    ...layout.leaks.filter((leak) => leak.thicknessM > 0),
+    ...layout.openings.filter((one) => one.bypass),
+  ];
+  const overflows = layout.weirs.filter((weir) => weir.purpose === 'overflow');
+  const share = (id: string): number | undefined => shares && (shares.way.get(id) ?? 0);
+  return [
+    ...level.map((way) => {
+      const points = levelLine(way, layout, pen);
+      const at = pen.sheet.at(way.at);
+      const from = points[0]?.x ?? at.x;
+      // Nearer to the end: the pump or the hose end may stand over the middle or the start.
+      const x = from + (layout.leaks.some((leak) => leak.id === way.id) ? 0.7 : 0.5) * (at.x - from);
+      return { id: way.id, points, share: share(way.id), labelAt: { x, y: at.y - 2.2 } };
+    }),
+    ...overflows.map((weir) => {
+      const points = overflowLine(weir, layout, pen);
+      const [, start, end] = points;
+      const x = ((start?.x ?? 0) + (end?.x ?? 0)) / 2;
+      return { id: weir.id, points, share: share(weir.id), labelAt: { x, y: (start?.y ?? 0) - 1.3 } };
+    }),
+  ];
+}
+
+/** Every gap beside a chamber that lets water pass. */
+export function gapLines(layout: Layout, shares: Shares | undefined, pen: Pen): readonly BypassLine[] {
+  return layout.chambers
+    .filter((chamber) => chamber.gap.thicknessM > 0)
+    .map((chamber) => {
+      const points = gapPath(chamber, labelSide(layout, chamber), pen);
+      const [from, to] = [points[0], points.at(-1)];
+      const labelAt = { x: ((from?.x ?? 0) + (to?.x ?? 0)) / 2, y: ((from?.y ?? 0) + (to?.y ?? 0)) / 2 };
+      return { id: chamber.id, points, share: shares && (shares.gap.get(chamber.id) ?? 0), labelAt };
+    })
+    .filter((line) => line.share === undefined || line.share > 0);
+}
+
+/** The dashed ribbons; the shares of those that are not beside a chamber stand on the drawing itself. */
+export function bypasses(lines: readonly BypassLine[], pen: Pen): string {
+  return lines.map((line) => dashed(line.points, pen.palette)).join('');
+}
+
+export function wayShares(lines: readonly BypassLine[], pen: Pen): string {
+  return lines
+    .filter((line) => line.share !== undefined)
+    .map((line) =>
+      halo(printShare(line.share ?? 0), {
+        ...line.labelAt,
+        paper: pen.palette.paper,
+        ink: pen.palette.fault,
+        size: sizes.text,
+      }),
+    )
+    .join('');
+}

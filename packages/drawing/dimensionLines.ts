@@ -1,0 +1,92 @@
+import type { Point } from '@fettle/engine/families/layout.ts';
+import type { System } from '@fettle/engine/quantities/displayUnits.ts';
+import type { Pen } from './housing.ts';
+import { halo } from './labels.ts';
+import { printLength } from './lengths.ts';
+import { dimensionRoom, type LanedDimension, labelRoom, type Side } from './sheet.ts';
+import { coordinate, element } from './svg.ts';
+import { sizes } from './tokens.ts';
+
+/** Every dimension line with its length, extension lines and heads. */
+export function dimensionLines(
+  pen: Pen,
+  options: { readonly units: System; readonly labelled: ReadonlySet<Side> },
+): string {
+  return pen.sheet.dimensions.map((dimension) => dimensionLine(dimension, pen, options)).join('');
+}
+
+function dimensionLine(
+  dimension: LanedDimension,
+  pen: Pen,
+  options: { readonly units: System; readonly labelled: ReadonlySet<Side> },
+): string {
+  const { line, side } = dimension;
+  const lengthM = Math.hypot(line.to.x - line.from.x, line.to.y - line.from.y);
+  const ends = [line.from, line.to].map(pen.sheet.at);
+  const out = outward(dimension, pen, options.labelled);
+  const feet = ends.map((end) => (side === 'bottom' ? { x: end.x, y: out } : { x: out, y: end.y }));
+  const [from, to] = [feet[0] ?? { x: 0, y: 0 }, feet[1] ?? { x: 0, y: 0 }];
+  const stroke = { stroke: pen.palette.softInk, 'stroke-width': sizes.thinLine, fill: 'none' };
+  return element('g', {}, [
+    element('path', { d: ends.map((end, index) => extension(end, feet[index] ?? end)).join(''), ...stroke }),
+    heads(from, to, pen),
+    lengthText(printLength({ lengthM, units: options.units }), { from, to, side }, pen),
+  ]);
+}
+
+/** Coordinate of a dimension line across its lane. */
+function outward({ side, lane }: LanedDimension, { sheet }: Pen, labelled: ReadonlySet<Side>): number {
+  const away = (labelled.has(side) ? labelRoom(side) : 0) + lane * dimensionRoom(side);
+  if (side === 'left') return sheet.left - away - 1.5;
+  if (side === 'right') return sheet.right + away + 1.5;
+  return sheet.bottom + away + 2;
+}
+
+/** From the object to a little beyond the dimension line, with a gap at the object. */
+function extension(from: Point, to: Point): string {
+  const sign = { x: Math.sign(to.x - from.x), y: Math.sign(to.y - from.y) };
+  const start = { x: from.x + sign.x, y: from.y + sign.y };
+  return `M${coordinate(start.x)} ${coordinate(start.y)}L${coordinate(to.x + sign.x)} ${coordinate(to.y + sign.y)}`;
+}
+
+/** The line with a head at each end; heads stand outside where they would meet. */
+function heads(from: Point, to: Point, { palette }: Pen): string {
+  const length = Math.hypot(to.x - from.x, to.y - from.y);
+  const inside = length > 5;
+  const along = { x: (to.x - from.x) / (length || 1), y: (to.y - from.y) / (length || 1) };
+  const head = (tip: Point, sign: number): string => {
+    const back = { x: tip.x + sign * 1.8 * along.x, y: tip.y + sign * 1.8 * along.y };
+    const half = { x: 0.5 * along.y, y: 0.5 * along.x };
+    const corners = [
+      `${coordinate(back.x + half.x)} ${coordinate(back.y + half.y)}`,
+      `${coordinate(back.x - half.x)} ${coordinate(back.y - half.y)}`,
+    ];
+    return `M${coordinate(tip.x)} ${coordinate(tip.y)}L${corners.join('L')}Z`;
+  };
+  const over = inside ? 0 : 3;
+  const ends = [
+    `M${coordinate(from.x - over * along.x)} ${coordinate(from.y - over * along.y)}`,
+    `L${coordinate(to.x + over * along.x)} ${coordinate(to.y + over * along.y)}`,
+  ];
+  return (
+    element('path', { d: ends.join(''), stroke: palette.softInk, 'stroke-width': sizes.thinLine }) +
+    element('path', { d: head(from, inside ? 1 : -1) + head(to, inside ? -1 : 1), fill: palette.softInk })
+  );
+}
+
+function lengthText(
+  content: string,
+  line: { readonly from: Point; readonly to: Point; readonly side: Side },
+  { palette }: Pen,
+): string {
+  const middle = { x: (line.from.x + line.to.x) / 2, y: (line.from.y + line.to.y) / 2 };
+  const style = { paper: palette.paper, ink: palette.ink, size: sizes.text, weight: 'normal' } as const;
+  if (line.side === 'bottom') return halo(content, { ...style, x: middle.x, y: middle.y + 3.6 });
+  const outside = line.side === 'right' ? 1 : -1;
+  return halo(content, {
+    ...style,
+    x: middle.x + outside,
+    y: middle.y + 0.36 * sizes.text,
+    anchor: line.side === 'right' ? 'start' : 'end',
+  });
+}

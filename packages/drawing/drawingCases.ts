@@ -1,0 +1,234 @@
+import { familyById } from '@fettle/engine/families/families.ts';
+import type { Layout } from '@fettle/engine/families/layout.ts';
+import type { Figure, Source } from '@fettle/engine/model/figure.ts';
+import type { Form, Medium, Stage } from '@fettle/engine/model/medium.ts';
+import type { Bed, Measurements, Packing } from '@fettle/engine/model/model.ts';
+import type { Flows } from './shares.ts';
+
+/** Invented filters, media and flows on which the drawings are tested. */
+
+const source: Source = { kind: 'memory', text: 'invented for a test' };
+
+function figure(value: number): Figure {
+  return { value, source };
+}
+
+function resistanceOf(form: Form, sizeM: number): Medium['resistance'] {
+  if (form === 'foam') return { law: 'foam', cellM: figure(sizeM), voidage: figure(0.97) };
+  if (form === 'fibre') return { law: 'fibre', fibreM: figure(sizeM), solidFraction: figure(0.02) };
+  return { law: 'grains', sizeM: figure(sizeM), voidage: figure(0.42) };
+}
+
+function medium(named: { id: string; name: string; stage: Stage; form: Form; sizeM: number }): Medium {
+  return {
+    id: named.id,
+    name: named.name,
+    stage: named.stage,
+    form: named.form,
+    resistance: resistanceOf(named.form, named.sizeM),
+    areaPerM: figure(400),
+    bulkDensityKgPerM3: figure(400),
+    depositFactor: figure(10),
+    care: 'rinse',
+    bacteriaKept: figure(0.7),
+    pricePerM3: figure(10000),
+    cautions: [],
+  };
+}
+
+const shelf: readonly Medium[] = [
+  medium({ id: 'coarse-foam', name: 'coarse foam', stage: 'mechanical', form: 'foam', sizeM: 0.003 }),
+  medium({ id: 'fine-foam', name: 'fine foam', stage: 'mechanical', form: 'foam', sizeM: 0.0009 }),
+  medium({ id: 'floss', name: 'polyester floss', stage: 'mechanical', form: 'fibre', sizeM: 0.00003 }),
+  medium({ id: 'rings', name: 'sintered rings', stage: 'biological', form: 'rings', sizeM: 0.014 }),
+  medium({ id: 'gravel', name: 'quartz gravel', stage: 'biological', form: 'grains', sizeM: 0.004 }),
+  medium({ id: 'carrier', name: 'plastic carrier', stage: 'biological', form: 'plastic', sizeM: 0.011 }),
+  medium({ id: 'carbon', name: 'granular carbon', stage: 'chemical', form: 'grains', sizeM: 0.002 }),
+  medium({
+    id: 'long',
+    name: 'hand-cut open-cell foam <left over> from the workshop & washed twice, "grey"',
+    stage: 'mechanical',
+    form: 'foam',
+    sizeM: 0.0018,
+  }),
+];
+
+export const media: Readonly<Record<string, Medium>> = Object.fromEntries(shelf.map((one) => [one.id, one]));
+
+/** Layout of a family that is known to exist. */
+export function layoutOf(family: string, measurements: Measurements): Layout {
+  const found = familyById(family);
+  if (!found) throw new RangeError(`no family ${family}`);
+  return found.layOut(measurements);
+}
+
+/** Beds by medium and depth in millimetres, numbered within the chamber. */
+export function bedsOf(
+  chamber: string,
+  held: readonly (readonly [medium: string, depthMm: number])[],
+): readonly Bed[] {
+  return held.map(([id, depthMm], index) => ({
+    id: `${chamber}-${index + 1}`,
+    medium: id,
+    depthM: depthMm / 1000,
+  }));
+}
+
+function packed(chambers: Readonly<Record<string, readonly (readonly [string, number])[]>>): Packing {
+  return Object.fromEntries(
+    Object.entries(chambers).map(([chamber, held]) => [chamber, bedsOf(chamber, held)]),
+  );
+}
+
+export interface DrawingCase {
+  readonly layout: Layout;
+  readonly packing: Packing;
+  readonly flows?: Flows;
+}
+
+const splitMeasurements = { innerWidth: 0.222, innerDepth: 0.15, innerHeight: 0.225, traysPerSide: 2 };
+
+const splitPacking = packed({
+  'left-1': [['coarse-foam', 60]],
+  'left-2': [
+    ['floss', 15],
+    ['rings', 70],
+  ],
+  'right-1': [['carbon', 40]],
+  'right-2': [['gravel', 85]],
+});
+
+export const drawingCases = {
+  stack: {
+    layout: layoutOf('basket-stack-canister', {
+      baskets: 3,
+      basketWidth: 0.16,
+      basketDepth: 0.16,
+      basketHeight: 0.06,
+    }),
+    packing: packed({
+      'basket-3': [
+        ['floss', 12],
+        ['carbon', 40],
+      ],
+      'basket-2': [['rings', 55]],
+      'basket-1': [
+        ['fine-foam', 25],
+        ['coarse-foam', 30],
+      ],
+    }),
+    flows: {
+      dutyPoint: { flowM3PerS: 1e-4, headM: 0.7 },
+      wayFlowM3PerS: {
+        'tube-foot': 1e-4,
+        'gap:basket-1': 4e-6,
+        'gap:basket-2': 3e-7,
+        'gap:basket-3': 3.4e-5,
+      },
+    },
+  },
+  six: {
+    layout: layoutOf('basket-stack-canister', {
+      baskets: 6,
+      basketWidth: 0.2,
+      basketDepth: 0.2,
+      basketHeight: 0.05,
+    }),
+    packing: packed({
+      'basket-6': [
+        ['floss', 10],
+        ['carbon', 20],
+        ['fine-foam', 12],
+      ],
+      'basket-5': [
+        ['gravel', 22],
+        ['carrier', 22],
+      ],
+      'basket-4': [['carrier', 45]],
+      'basket-3': [['rings', 45]],
+      'basket-2': [
+        ['fine-foam', 22],
+        ['long', 22],
+      ],
+      'basket-1': [['coarse-foam', 45]],
+    }),
+    flows: {
+      dutyPoint: { flowM3PerS: 2e-4, headM: 1.2 },
+      wayFlowM3PerS: {
+        'tube-foot': 2e-4,
+        'gap:basket-1': 4e-6,
+        'gap:basket-2': 1.2e-5,
+        'gap:basket-3': 2e-6,
+        'gap:basket-4': 2e-6,
+        'gap:basket-5': 2e-6,
+        'gap:basket-6': 1.5e-4,
+      },
+    },
+  },
+  split: {
+    layout: layoutOf('split-housing-canister', splitMeasurements),
+    packing: splitPacking,
+    flows: {
+      dutyPoint: { flowM3PerS: 1.5e-4, headM: 0.9 },
+      wayFlowM3PerS: {
+        'partition-foot': 1.3e-4,
+        'partition-top': 2e-5,
+        'gap:left-1': 3e-6,
+        'gap:left-2': 6e-5,
+        'gap:right-1': 1e-5,
+        'gap:right-2': 5e-6,
+      },
+    },
+  },
+  turned: {
+    layout: layoutOf('split-housing-canister', { ...splitMeasurements, headTurned: 1 }),
+    packing: splitPacking,
+  },
+  hung: {
+    layout: layoutOf('hang-on-back', {
+      boxWidth: 0.1,
+      waterDepth: 0.12,
+      slots: 2,
+      slotThickness: 0.022,
+      weirWidth: 0.09,
+      overflowWidth: 0.05,
+    }),
+    packing: packed({
+      'slot-1': [['coarse-foam', 22]],
+      'slot-2': [
+        ['floss', 8],
+        ['carbon', 12],
+      ],
+    }),
+    flows: {
+      dutyPoint: { flowM3PerS: 1e-4, headM: 0.1 },
+      wayFlowM3PerS: {
+        'gap:slot-1': 1.2e-5,
+        'gap:slot-2': 3.1e-5,
+        'outlet-edge': 9e-5,
+        'overflow-lip': 1e-5,
+      },
+    },
+  },
+  internal: {
+    layout: layoutOf('internal-box', {
+      innerWidth: 0.061,
+      innerDepth: 0.041,
+      innerHeight: 0.156,
+      chambers: 2,
+      slotArea: 0.0006,
+      upperSlotArea: 0.0002,
+    }),
+    packing: packed({ 'chamber-1': [['coarse-foam', 65]], 'chamber-2': [['rings', 30]] }),
+    flows: {
+      dutyPoint: { flowM3PerS: 1e-4, headM: 0.2 },
+      wayFlowM3PerS: {
+        'base-slots': 7.5e-5,
+        'upper-slots': 2.5e-5,
+        'gap:chamber-1': 5e-6,
+        'gap:chamber-2': 2e-6,
+        'nozzle-mouth': 1e-4,
+      },
+    },
+  },
+} as const satisfies Readonly<Record<string, DrawingCase>>;

@@ -1,0 +1,157 @@
+import type { Point } from '@fettle/engine/families/layout.ts';
+import type { System } from '@fettle/engine/quantities/displayUnits.ts';
+import { hatchId } from './hatching.ts';
+import { rectangle } from './housing.ts';
+import { tagPlate } from './labels.ts';
+import { printLength } from './lengths.ts';
+import { type PlacedBed, stageLetters } from './placedBeds.ts';
+import { dashedSample, mainRibbonSample } from './ribbons.ts';
+import { coordinate, element, text } from './svg.ts';
+import { type Palette, sizes } from './tokens.ts';
+
+/** Lines of at most `most` signs, broken at spaces where there are any. */
+export function wrapped(content: string, most: number): readonly string[] {
+  const lines: string[] = [];
+  let line = '';
+  for (const word of content.split(/[ \n\t]+/).flatMap((long) => pieces(long, most))) {
+    const longer = line === '' ? word : `${line} ${word}`;
+    if (longer.length <= most) line = longer;
+    else {
+      lines.push(line);
+      line = word;
+    }
+  }
+  return line === '' ? lines : [...lines, line];
+}
+
+function pieces(word: string, most: number): readonly string[] {
+  const signs = Array.from(word);
+  const count = Math.max(1, Math.ceil(signs.length / most));
+  return Array.from({ length: count }, (_, index) => signs.slice(index * most, (index + 1) * most).join(''));
+}
+
+/** Signs of drawing text that fit into so many millimetres, on the safe side. */
+export function signsIn(widthMm: number, size: number = sizes.text): number {
+  return Math.max(4, Math.floor(widthMm / (0.575 * size)));
+}
+
+/** A block of the sheet: its markup from y 0 down, and its height, mm. */
+export interface Block {
+  readonly height: number;
+  readonly content: string;
+}
+
+interface Row {
+  readonly symbol: (middleY: number) => string;
+  readonly lines: readonly string[];
+  readonly textX: number;
+}
+
+function stackRows(rows: readonly Row[], palette: Palette): Block {
+  let y = 0;
+  const content: string[] = [];
+  for (const row of rows) {
+    const height = Math.max(6.2, row.lines.length * sizes.lineHeight + 1.6);
+    const first = y + height / 2 - ((row.lines.length - 1) * sizes.lineHeight) / 2 + 0.36 * sizes.text;
+    content.push(row.symbol(y + height / 2));
+    row.lines.forEach((line, index) => {
+      content.push(
+        text(line, {
+          x: row.textX,
+          y: first + index * sizes.lineHeight,
+          'font-size': sizes.text,
+          fill: palette.ink,
+        }),
+      );
+    });
+    y += height;
+  }
+  return { height: y, content: content.join('') };
+}
+
+interface KeyInked {
+  readonly palette: Palette;
+  readonly prefix: string;
+  readonly units: System;
+}
+
+/** A piece of hatching that begins at its own corner, so that it looks the same in every row. */
+function swatch(at: Point, inked: Readonly<Record<string, string | number>>): string {
+  return element('g', { transform: `translate(${coordinate(at.x)} ${coordinate(at.y)})` }, [
+    rectangle({ x: 0, y: 0, width: sizes.swatchWidth, height: 5 }, inked),
+  ]);
+}
+
+function bedRow(placed: PlacedBed, { palette, prefix, units }: KeyInked): Row {
+  const textX = sizes.margin + sizes.swatchWidth + sizes.tagWidth + 4;
+  const depth = printLength({ lengthM: placed.bed.depthM, units });
+  const says = `${placed.name}, ${depth}, ${placed.chamber.label}`;
+  const fill = placed.medium ? `url(#${hatchId(placed.medium, prefix)})` : 'none';
+  return {
+    textX,
+    lines: wrapped(says, signsIn(sizes.sheetWidth - sizes.margin - textX)),
+    symbol: (y) =>
+      swatch({ x: sizes.margin, y: y - 2.5 }, { fill, stroke: palette.ink, 'stroke-width': sizes.line }) +
+      tagPlate(placed.tag, { x: sizes.margin + sizes.swatchWidth + 2 + sizes.tagWidth / 2, y }, palette),
+  };
+}
+
+function stagesNote(beds: readonly PlacedBed[]): string {
+  const stages = new Set(beds.flatMap((placed) => (placed.medium ? [placed.medium.stage] : [])));
+  const named = [...stages].map((stage) => `${stageLetters[stage]} ${stage}`);
+  return named.length === 0 ? '' : `${named.join(', ')}; numbered as the water meets them`;
+}
+
+function ribbonRows(
+  options: { readonly reckoned: boolean; readonly bypass: boolean },
+  inked: KeyInked,
+): readonly Row[] {
+  const textX = sizes.margin + sizes.swatchWidth + 2;
+  const room = signsIn(sizes.sheetWidth - sizes.margin - textX);
+  const sample = { x: sizes.margin, width: sizes.swatchWidth };
+  const main: Row = {
+    textX,
+    lines: wrapped(
+      options.reckoned ? 'water; its width is the share of the flow' : 'water; shares not reckoned',
+      room,
+    ),
+    symbol: (y) => mainRibbonSample({ ...sample, y }, inked.palette),
+  };
+  const bypass: Row = {
+    textX,
+    lines: wrapped(options.reckoned ? 'water past media, in % of the flow' : 'way past media', room),
+    symbol: (y) => dashedSample({ ...sample, y }, inked.palette),
+  };
+  return options.bypass ? [main, bypass] : [main];
+}
+
+/** The key under a section: beds in the water's order, what the letters mean, and the two ribbons. */
+export function drawingKey(
+  beds: readonly PlacedBed[],
+  options: KeyInked & { readonly reckoned: boolean; readonly bypass: boolean },
+): Block {
+  const note = stagesNote(beds);
+  const noteRow: Row = {
+    textX: sizes.margin,
+    lines: wrapped(note, signsIn(sizes.sheetWidth - 2 * sizes.margin)),
+    symbol: () => '',
+  };
+  const rows = [
+    ...beds.map((placed) => bedRow(placed, options)),
+    ...(note === '' ? [] : [noteRow]),
+    ...ribbonRows(options, options),
+  ];
+  const block = stackRows(rows, options.palette);
+  const rule = element('line', {
+    x1: sizes.margin,
+    x2: sizes.sheetWidth - sizes.margin,
+    y1: 0,
+    y2: 0,
+    stroke: options.palette.softInk,
+    'stroke-width': sizes.thinLine,
+  });
+  return {
+    height: block.height + 2,
+    content: rule + element('g', { transform: 'translate(0 1.5)' }, [block.content]),
+  };
+}

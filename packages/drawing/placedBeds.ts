@@ -1,0 +1,71 @@
+import type { Box, Chamber, Layout } from '@fettle/engine/families/layout.ts';
+import { chambersInWaterOrder, inWaterOrder } from '@fettle/engine/families/waterOrder.ts';
+import type { Medium, Stage } from '@fettle/engine/model/medium.ts';
+import type { Bed, Packing } from '@fettle/engine/model/model.ts';
+
+/** The letter that stands for a stage on drawings. */
+export const stageLetters: Readonly<Record<Stage, string>> = {
+  mechanical: 'M',
+  biological: 'B',
+  chemical: 'C',
+};
+
+/** A packing with the media that it names. */
+export interface Packed {
+  readonly layout: Layout;
+  readonly packing: Packing;
+  readonly media: Readonly<Record<string, Medium>>;
+}
+
+/** A bed where it lies. */
+export interface PlacedBed {
+  readonly bed: Bed;
+  readonly chamber: Chamber;
+  /** Undefined where the media do not hold the bed's medium. */
+  readonly medium: Medium | undefined;
+  /** Stage letter and place in the water's order: `M1`, `B2`; `?` for a medium that is not known. */
+  readonly tag: string;
+  readonly name: string;
+  /** Section of the bed, m. */
+  readonly box: Box;
+}
+
+/** All beds in the order in which the water meets them; a bed of an unknown chamber is left out. */
+export function placedBeds(packed: Packed): readonly PlacedBed[] {
+  const placed: PlacedBed[] = [];
+  for (const chamber of chambersInWaterOrder(packed.layout)) {
+    const listed = packed.packing[chamber.id] ?? [];
+    const boxes = new Map(boxesOf(chamber, listed));
+    for (const bed of inWaterOrder(chamber, listed)) {
+      const medium = Object.hasOwn(packed.media, bed.medium) ? packed.media[bed.medium] : undefined;
+      const letter = medium ? stageLetters[medium.stage] : '?';
+      placed.push({
+        bed,
+        chamber,
+        medium,
+        tag: `${letter}${placed.length + 1}`,
+        name: medium?.name ?? bed.medium,
+        box: boxes.get(bed) ?? chamber.box,
+      });
+    }
+  }
+  return placed;
+}
+
+/** Beds lie on the floor of an upright chamber and against the pump's side of a slot. */
+function boxesOf(chamber: Chamber, listed: readonly Bed[]): readonly (readonly [Bed, Box])[] {
+  const sum = listed.reduce((total, bed) => total + bed.depthM, 0);
+  // More than fits is squeezed: the drawing still shows each bed inside its chamber.
+  const squeeze = sum > chamber.depthM ? chamber.depthM / sum : 1;
+  const { x, y, width, height } = chamber.box;
+  const upright = chamber.flow === 'up' || chamber.flow === 'down';
+  let behind = 0;
+  return (upright ? listed.toReversed() : listed).map((bed) => {
+    const depth = bed.depthM * squeeze;
+    const box = upright
+      ? { x, y: y + behind, width, height: depth }
+      : { x: x + behind, y, width: depth, height };
+    behind += depth;
+    return [bed, box] as const;
+  });
+}

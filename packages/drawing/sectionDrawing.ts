@@ -1,0 +1,194 @@
+import type { Layout } from '@fettle/engine/families/layout.ts';
+import { bedSections, bedTags, emptyChambers } from './bedSection.ts';
+import { bypasses, gapLines, wayLines, wayShares } from './bypasses.ts';
+import { describeWaterPath, type PathToDescribe } from './describeWaterPath.ts';
+import { dimensionLines } from './dimensionLines.ts';
+import { type Block, drawingKey, signsIn, wrapped } from './drawingKey.ts';
+import { hatchings, idPrefix } from './hatching.ts';
+import { grids, housing, innerWalls, type Pen, pump, stubs, waterLine } from './housing.ts';
+import { type LaneLabel, lane } from './labels.ts';
+import { printShare } from './lengths.ts';
+import { placedBeds } from './placedBeds.ts';
+import { mainRibbon } from './ribbons.ts';
+import { sharesOf } from './shares.ts';
+import { fittingScale, labelSide, type Side, sheetFor } from './sheet.ts';
+import { coordinate, element, escapeXml, text } from './svg.ts';
+import { fontFamily, type Palette, palettes, sizes, type Theme } from './tokens.ts';
+
+/** What a section drawing shows, and how. */
+export interface SectionToDraw extends PathToDescribe {
+  readonly theme: Theme;
+  /** Title over the drawing; none is drawn where it is absent. */
+  readonly caption?: string;
+  /** Millimetres of paper per metre; without it the section fills its sheet. */
+  readonly scale?: number;
+  /** Start of every id in the drawing; derived from the content where it is absent. */
+  readonly idPrefix?: string;
+}
+
+/** A drawing's markup without its frame, and its height, mm. */
+export interface Figure extends Block {
+  readonly defs: string;
+}
+
+/** The section with its title and key, from y 0 down, `sizes.sheetWidth` wide. */
+export function sectionFigure(drawn: SectionToDraw & { readonly idPrefix: string }): Figure {
+  const palette = palettes[drawn.theme];
+  const title = titleBlock(drawn.caption ?? '', palette);
+  const sheet = sheetFor(drawn.layout, {
+    top: title.height,
+    scale: drawn.scale ?? fittingScale(drawn.layout),
+  });
+  const pen: Pen = { sheet, palette, prefix: drawn.idPrefix };
+  const beds = placedBeds(drawn);
+  const media = beds.flatMap((placed) => (placed.medium ? [placed.medium] : []));
+  const section = sectionParts(drawn, pen);
+  const key = drawingKey(beds, {
+    palette,
+    prefix: drawn.idPrefix,
+    units: drawn.units,
+    reckoned: sharesOf(drawn.layout, drawn.assessment) !== undefined,
+    bypass: section.bypass,
+  });
+  const keyY = sheet.end + 4;
+  return {
+    defs: hatchings(media, { palette, prefix: drawn.idPrefix }),
+    height: keyY + key.height + sizes.margin,
+    content: [
+      title.content,
+      section.content,
+      element('g', { transform: `translate(0 ${coordinate(keyY)})` }, [key.content]),
+    ].join(''),
+  };
+}
+
+function titleBlock(caption: string, palette: Palette): Block {
+  const lines = wrapped(caption, signsIn(sizes.sheetWidth - 2 * sizes.margin, sizes.title));
+  const step = sizes.title + 1.4;
+  const style = { 'font-size': sizes.title, 'font-weight': 'bold', fill: palette.ink };
+  return {
+    height: lines.length === 0 ? sizes.margin : sizes.margin + lines.length * step + 1,
+    content: lines
+      .map((line, index) =>
+        text(line, { x: sizes.margin, y: sizes.margin + 0.8 * sizes.title + index * step, ...style }),
+      )
+      .join(''),
+  };
+}
+
+function sectionParts(
+  drawn: SectionToDraw,
+  pen: Pen,
+): { readonly content: string; readonly bypass: boolean } {
+  const { layout } = drawn;
+  const beds = placedBeds(drawn);
+  const shares = sharesOf(layout, drawn.assessment);
+  const gaps = gapLines(layout, shares, pen);
+  const ways = wayLines(layout, shares, pen);
+  const tags = bedTags(drawn, beds, pen);
+  const labels = [...tags.inLane, ...gaps.flatMap((line) => shareLabel(line, layout))];
+  const sides: readonly Side[] = ['left', 'right', 'bottom'];
+  const labelled = new Set(layout.chambers.map((chamber) => labelSide(layout, chamber)));
+  const content = [
+    housing(layout, pen),
+    bedSections(drawn, beds, pen),
+    grids(layout, pen),
+    innerWalls(layout, pen),
+    emptyChambers(drawn, pen),
+    stubs(layout, pen),
+    waterLine(layout, pen),
+    dimensionLines(pen, { units: drawn.units, labelled }),
+    mainRibbon(layout, shares, pen),
+    pump(layout, pen),
+    bypasses([...gaps, ...ways], pen),
+    wayShares(ways, pen),
+    pathEnds(layout, pen),
+    tags.inside,
+    ...sides.map((side) => lane(labels, side, pen)),
+  ];
+  return { content: content.join(''), bypass: gaps.length + ways.length > 0 };
+}
+
+function shareLabel(line: ReturnType<typeof gapLines>[number], layout: Layout): readonly LaneLabel[] {
+  const chamber = layout.chambers.find((one) => one.id === line.id);
+  if (line.share === undefined || !chamber) return [];
+  const side = labelSide(layout, chamber);
+  return [{ kind: 'share', content: printShare(line.share), side, anchor: line.labelAt }];
+}
+
+/** `in` and `out` at the ends of the water path, beyond the arrows. */
+function pathEnds(layout: Layout, { sheet, palette }: Pen): string {
+  const path = layout.drawing.mainPath.map(sheet.at);
+  const word = (says: string, end: number, beside: number): string => {
+    const at = path.at(end) ?? { x: 0, y: 0 };
+    const next = path.at(beside) ?? at;
+    const away = { x: Math.sign(at.x - next.x), y: Math.sign(at.y - next.y) };
+    const far = says === 'out' ? 7 : 2;
+    const y = at.y + away.y * far + (away.y === 0 ? 0.36 : away.y > 0 ? 0.75 : 0) * sizes.text;
+    const anchor = away.x === 0 ? 'middle' : away.x < 0 ? 'end' : 'start';
+    return text(says, {
+      x: at.x + away.x * far,
+      y,
+      'font-size': sizes.text,
+      'text-anchor': anchor,
+      fill: palette.ink,
+    });
+  };
+  return word('in', 0, 1) + word('out', -1, -2);
+}
+
+/**
+ * A workshop section of a filter as an SVG document: walls in section, media by hatching, the water as a
+ * ribbon as wide as its share of the flow, ways past the media dashed, dimensions in the units asked for.
+ *
+ * Pure and total: beds of unknown media are drawn blank, more than a chamber holds is squeezed, and without
+ * an assessment the ribbons show the way alone.
+ *
+ * @returns SVG of 100 mm width with a title and a text alternative
+ */
+export function sectionDrawing(drawn: SectionToDraw): string {
+  const says = describeWaterPath(drawn);
+  const prefix = drawn.idPrefix ?? idPrefix(`${drawn.caption ?? ''}${drawn.units}${says}`, drawn.theme);
+  const figure = sectionFigure({ ...drawn, idPrefix: prefix });
+  return framed({
+    figure,
+    width: sizes.sheetWidth,
+    title: drawn.caption ?? 'Section of the filter',
+    says,
+    prefix,
+    palette: palettes[drawn.theme],
+  });
+}
+
+/** The SVG document round one or more figures. */
+export function framed(frame: {
+  readonly figure: Figure;
+  readonly width: number;
+  readonly title: string;
+  readonly says: string;
+  readonly prefix: string;
+  readonly palette: Palette;
+}): string {
+  const { figure, width, prefix } = frame;
+  const ids = { title: `${prefix}-title`, says: `${prefix}-desc` };
+  return element(
+    'svg',
+    {
+      xmlns: 'http://www.w3.org/2000/svg',
+      role: 'img',
+      'aria-labelledby': `${ids.title} ${ids.says}`,
+      viewBox: `0 0 ${coordinate(width)} ${coordinate(figure.height)}`,
+      width: `${coordinate(width)}mm`,
+      height: `${coordinate(figure.height)}mm`,
+      style: 'max-width:100%;height:auto',
+      'font-family': fontFamily,
+    },
+    [
+      element('title', { id: ids.title }, [escapeXml(frame.title)]),
+      element('desc', { id: ids.says }, [escapeXml(frame.says)]),
+      figure.defs,
+      element('rect', { width, height: figure.height, fill: frame.palette.paper }),
+      figure.content,
+    ],
+  );
+}

@@ -1,0 +1,74 @@
+import type { Assessment } from '@fettle/engine/assessment/assessment.ts';
+import type { Chamber, Layout } from '@fettle/engine/families/layout.ts';
+import { chambersInWaterOrder } from '@fettle/engine/families/waterOrder.ts';
+
+/** What of an assessment the drawings need. */
+export type Flows = Pick<Assessment, 'dutyPoint' | 'wayFlowM3PerS'>;
+
+/** Shares of the whole flow, 0 to 1, by id. */
+export interface Shares {
+  /** Through what a chamber holds. */
+  readonly chamber: ReadonlyMap<string, number>;
+  /** Past it. */
+  readonly gap: ReadonlyMap<string, number>;
+  /** Through leaks, openings and weirs. */
+  readonly way: ReadonlyMap<string, number>;
+  /** Through a space. */
+  readonly space: ReadonlyMap<string, number>;
+}
+
+/** The spaces in the order in which the water of the main route comes to them. */
+function spacesInWaterOrder(layout: Layout): readonly string[] {
+  const order = [layout.inletSpace];
+  const chambers = chambersInWaterOrder(layout);
+  const ways = [...chambers, ...layout.openings.filter((opening) => !opening.bypass)];
+  for (let index = 0; index < order.length; index++) {
+    for (const way of ways) {
+      if (way.from === order[index] && !order.includes(way.to)) order.push(way.to);
+    }
+  }
+  return order;
+}
+
+/**
+ * The share of the flow in every chamber, gap, way and space, followed from the inlet: what comes into a
+ * space and does not leave it by a known way goes through its chamber. Undefined where nothing flows.
+ */
+export function sharesOf(layout: Layout, flows: Flows | undefined): Shares | undefined {
+  const total = flows?.dutyPoint.flowM3PerS ?? 0;
+  if (!flows || !(total > 0)) return undefined;
+  const shareOf = (id: string): number => Math.max(0, flows.wayFlowM3PerS[id] ?? 0) / total;
+  const bypasses = [...layout.leaks, ...layout.openings];
+  const space = new Map<string, number>([[layout.inletSpace, 1]]);
+  const chamber = new Map<string, number>();
+  const arrive = (id: string, share: number): void => {
+    space.set(id, (space.get(id) ?? 0) + share);
+  };
+  for (const here of spacesInWaterOrder(layout)) {
+    const next: Chamber | undefined = layout.chambers.find((one) => one.from === here);
+    const leaving = bypasses.filter((way) => way.from === here);
+    for (const way of leaving) arrive(way.to, shareOf(way.id));
+    if (!next) continue;
+    const gone = sum(leaving.map((way) => shareOf(way.id))) + sum(overflowsFrom(layout, here).map(shareOf));
+    const left = Math.max(0, (space.get(here) ?? 0) - gone);
+    chamber.set(next.id, Math.max(0, left - shareOf(`gap:${next.id}`)));
+    arrive(next.to, left);
+  }
+  const ways = [...bypasses, ...layout.weirs];
+  return {
+    chamber,
+    gap: new Map(layout.chambers.map((one) => [one.id, shareOf(`gap:${one.id}`)])),
+    way: new Map(ways.map((way) => [way.id, shareOf(way.id)])),
+    space,
+  };
+}
+
+function overflowsFrom(layout: Layout, space: string): readonly string[] {
+  return layout.weirs
+    .filter((weir) => weir.from === space && weir.purpose === 'overflow')
+    .map((weir) => weir.id);
+}
+
+function sum(values: readonly number[]): number {
+  return values.reduce((total, value) => total + value, 0);
+}

@@ -1,0 +1,154 @@
+import type { Box, Chamber, DimensionLine, Layout, Point } from '@fettle/engine/families/layout.ts';
+import { sizes } from './tokens.ts';
+
+/** Where a chamber's tags and shares go when they do not fit inside. */
+export type Side = 'left' | 'right' | 'bottom';
+
+/** The tags of a half stand on its own side, those of slots below them. */
+export function labelSide(layout: Layout, chamber: Chamber): Side {
+  if (chamber.flow === 'left' || chamber.flow === 'right') return 'bottom';
+  const columns = new Set(layout.chambers.map((one) => one.box.x));
+  return columns.size > 1 && chamber.box.x === Math.min(...columns) ? 'left' : 'right';
+}
+
+/** A dimension line with the lane that it has to itself, counted from the section outward. */
+export interface LanedDimension {
+  readonly line: DimensionLine;
+  readonly side: Side;
+  readonly lane: number;
+}
+
+function dimensionSide(layout: Layout, line: DimensionLine): Side {
+  if (line.from.y === line.to.y) return 'bottom';
+  return line.from.x <= (layout.drawing.housing[0]?.x ?? 0) ? 'left' : 'right';
+}
+
+function span(line: DimensionLine): readonly [number, number] {
+  const ends = line.from.y === line.to.y ? [line.from.x, line.to.x] : [line.from.y, line.to.y];
+  return [Math.min(...ends), Math.max(...ends)];
+}
+
+/** Short lines nearest to the section; lines that run beside each other share no lane. */
+export function lanedDimensions(layout: Layout): readonly LanedDimension[] {
+  const laned: LanedDimension[] = [];
+  const lines = layout.drawing.dimensions.toSorted(
+    (one, other) => span(one)[1] - span(one)[0] - (span(other)[1] - span(other)[0]),
+  );
+  const room = 0.05 * (layout.drawing.housing[0]?.height ?? 0);
+  for (const line of lines) {
+    const side = dimensionSide(layout, line);
+    const [from, to] = span(line);
+    const taken = laned
+      .filter((other) => other.side === side)
+      .filter((other) => from < span(other.line)[1] + room && span(other.line)[0] < to + room);
+    laned.push({ line, side, lane: Math.max(-1, ...taken.map((other) => other.lane)) + 1 });
+  }
+  return laned;
+}
+
+/** The part of the sheet that holds the section, and the way from metres to its millimetres. */
+export interface Sheet {
+  /** Millimetres of paper per metre. */
+  readonly scale: number;
+  readonly at: (point: Point) => Point;
+  readonly box: (box: Box) => Box;
+  /** Edges of the section with its walls, without lanes, mm. */
+  readonly left: number;
+  readonly right: number;
+  readonly top: number;
+  readonly bottom: number;
+  readonly dimensions: readonly LanedDimension[];
+  /** Lower edge of everything that belongs to the section, mm. */
+  readonly end: number;
+}
+
+interface Extent {
+  readonly left: number;
+  readonly right: number;
+  readonly bottom: number;
+  readonly top: number;
+}
+
+function extentOf(layout: Layout): Extent {
+  const { housing, pump, stubs, inlet, outlet, waterLevelY } = layout.drawing;
+  const boxes = [...housing, pump];
+  const ends = [inlet, outlet];
+  const tubes = stubs.flatMap((stub) => stub.along.map((point) => ({ ...point, half: stub.boreM / 2 })));
+  const xs = [...boxes.flatMap((box) => [box.x, box.x + box.width]), ...ends.map((end) => end.x)];
+  const ys = [...boxes.flatMap((box) => [box.y, box.y + box.height]), ...ends.map((end) => end.y)];
+  if (waterLevelY !== undefined) ys.push(waterLevelY);
+  return {
+    left: Math.min(...xs, ...tubes.map((tube) => tube.x - tube.half)),
+    right: Math.max(...xs, ...tubes.map((tube) => tube.x + tube.half)),
+    bottom: Math.min(...ys),
+    top: Math.max(...ys, ...tubes.map((tube) => tube.y + tube.half)),
+  };
+}
+
+/** Room for arrowheads and words at the ends of the water path, mm. */
+const endRoom = 7;
+
+function lanesOf(layout: Layout, dimensions: readonly LanedDimension[]): Record<Side, number> {
+  const lane = (side: Side): number => {
+    const labels = layout.chambers.some((chamber) => labelSide(layout, chamber) === side);
+    const count = Math.max(-1, ...dimensions.filter((one) => one.side === side).map((one) => one.lane)) + 1;
+    return (labels ? labelRoom(side) : 0) + count * dimensionRoom(side);
+  };
+  return { left: lane('left'), right: lane('right'), bottom: lane('bottom') };
+}
+
+/** Extent of the label lane outward, mm. */
+export function labelRoom(side: Side): number {
+  return side === 'bottom' ? 2 * sizes.tagHeight + 3 : sizes.labelLane;
+}
+
+/** Extent of one lane of dimension lines outward, mm. */
+export function dimensionRoom(side: Side): number {
+  return side === 'bottom' ? 6.5 : sizes.dimensionLane;
+}
+
+/** Millimetres of paper per metre at which the section fits the sheet. */
+export function fittingScale(layout: Layout): number {
+  const extent = extentOf(layout);
+  const lanes = lanesOf(layout, lanedDimensions(layout));
+  const width =
+    sizes.sheetWidth - 2 * (sizes.margin + sizes.wall + endRoomBeside(layout)) - lanes.left - lanes.right;
+  return Math.min(width / (extent.right - extent.left), sizes.sectionHeight / (extent.top - extent.bottom));
+}
+
+function endRoomBeside(layout: Layout): number {
+  const { inlet, mainPath } = layout.drawing;
+  return mainPath[1]?.y === inlet.y ? endRoom : 0;
+}
+
+/** Lays the section out on the sheet from `top` downwards, mm, at a scale in mm per m. */
+export function sheetFor(layout: Layout, place: { readonly top: number; readonly scale: number }): Sheet {
+  const { scale } = place;
+  const extent = extentOf(layout);
+  const dimensions = lanedDimensions(layout);
+  const lanes = lanesOf(layout, dimensions);
+  const width = (extent.right - extent.left) * scale + 2 * sizes.wall;
+  const beside = endRoomBeside(layout);
+  const free = sizes.sheetWidth - width - lanes.left - lanes.right - 2 * beside;
+  const left = Math.max(0, free / 2) + lanes.left + beside;
+  const top = place.top + endRoom;
+  const bottom = top + (extent.top - extent.bottom) * scale + 2 * sizes.wall;
+  const at = (point: Point): Point => ({
+    x: left + sizes.wall + (point.x - extent.left) * scale,
+    y: bottom - sizes.wall - (point.y - extent.bottom) * scale,
+  });
+  return {
+    scale,
+    at,
+    box: (box) => {
+      const corner = at({ x: box.x, y: box.y + box.height });
+      return { ...corner, width: box.width * scale, height: box.height * scale };
+    },
+    left,
+    right: left + width,
+    top,
+    bottom,
+    dimensions,
+    end: bottom + lanes.bottom,
+  };
+}

@@ -1,0 +1,48 @@
+/** How a drawing is inked: on paper by day, in the workshop at night, or in one colour for print. */
+export type Theme = 'light' | 'dark' | 'print';
+
+export const themes: readonly Theme[] = ['light', 'dark', 'print'];
+
+/** The inks of one theme. Each is told apart by shape or pattern too, never by colour alone. */
+export interface Palette {
+  readonly paper: string;
+  /** Outlines and text. */
+  readonly ink: string;
+  /** Hatching, dimension lines and notes. */
+  readonly softInk: string;
+  /** Ribbons of water. */
+  readonly water: string;
+  /** Water that misses media, and what is wrong. */
+  readonly fault: string;
+}
+
+export const palettes: Readonly<Record<Theme, Palette>> = {
+  light: { paper: '#fbf8f0', ink: '#22272c', softInk: '#5c6064', water: '#17708e', fault: '#a8361a' },
+  dark: { paper: '#171b1f', ink: '#ece7da', softInk: '#a6a89f', water: '#58b9d6', fault: '#ff9474' },
+  print: { paper: '#ffffff', ink: '#000000', softInk: '#4a4a4a', water: '#6e6e6e', fault: '#000000' },
+};
+
+/** Sizes on the sheet in millimetres. At 358 CSS pixels of width the text still stands 11 pixels high. */
+export const sizes = {
+  sheetWidth: 100,
+  margin: 3,
+  /** Tallest section. */
+  sectionHeight: 118,
+  text: 3.2,
+  title: 4.3,
+  lineHeight: 4.6,
+  wall: 2,
+  thickLine: 0.45,
+  line: 0.3,
+  thinLine: 0.2,
+  /** Widest ribbon: the whole flow. */
+  ribbon: 4,
+  tagWidth: 8.6,
+  tagHeight: 5,
+  /** Lane beside the section for tags and shares that do not fit inside. */
+  labelLane: 13,
+  dimensionLane: 15.5,
+  swatchWidth: 9,
+} as const;
+
+export const fontFamily = "'DejaVu Sans', Verdana, 'Segoe UI', system-ui, sans-serif";
