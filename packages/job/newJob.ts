@@ -29,25 +29,44 @@ export function newJob(familyId: string): NewJob {
 }
 
 function textFor(family: Family): string {
-  const measured = Object.fromEntries(family.measurements.map((each) => [each.key, exampleOf(each)]));
-  const chambers = family.layOut(measured).chambers;
-  const lines = [
-    '# A job of Fettle. Every figure here is an example: put your own in its place.',
-    '# Write quantities with their units and, where you know it, their doubt: 900 L/h ± 5 %.',
-    '# Lines behind a # may be left out: a usual value is then assumed and listed as assumed.',
-    `fettle: ${currentEdition}`,
-    '',
-    'job:',
-    '  title: New job',
-    '  # received: 2026-11-02',
-    '  # promised: 2026-11-20',
-    '',
+  return [...headLines, ...tankLines(), ...filterLines(family), ...packingLines(family), ...testLines].join(
+    '\n',
+  );
+}
+
+const headLines = [
+  '# A job of Fettle. Every figure here is an example: put your own in its place.',
+  '# Write quantities with their units and, where you know it, their doubt: 900 L/h ± 5 %.',
+  '# Lines behind a # may be left out: a usual value is then assumed and listed as assumed.',
+  `fettle: ${currentEdition}`,
+  '',
+  'job:',
+  '  title: New job',
+  '  # received: 2026-11-02',
+  '  # promised: 2026-11-20',
+  '',
+];
+
+const testLines = [
+  '# tests:',
+  '#   - { kind: timed-volume, state: as-found, volume: 5 L ± 1 %, times: [31.2 s, 30.8 s, 31.5 s] }',
+  '#   - { kind: power, state: as-found, power: 13.2 ± 0.5 W }',
+  '',
+];
+
+function tankLines(): readonly string[] {
+  return [
     'tank:',
     ...fieldLines(tankSchema, 2),
     '  # waterChange: { share: 25 %, every: 7 d }',
     '  # fish:',
     '  #   - { kind: small-tetra, count: 10, length: 3 cm }',
     '',
+  ];
+}
+
+function filterLines(family: Family): readonly string[] {
+  return [
     'filter:',
     `  family: ${family.id} # ${family.says}`,
     '  # name: what you call it',
@@ -60,6 +79,13 @@ function textFor(family: Family): string {
     "  # claims: # the maker's own words",
     '  #   - "Pump output 900 L/h"',
     '',
+  ];
+}
+
+function packingLines(family: Family): readonly string[] {
+  const measured = Object.fromEntries(family.measurements.map((each) => [each.key, exampleOf(each)]));
+  const { chambers } = family.layOut(measured);
+  return [
     "# What lies in each chamber, from the top down (in slots from the pump's side), as",
     '# - { medium: foam-20ppi, depth: 40 mm } with depth, volume, mass or fill.',
     'packing:',
@@ -69,12 +95,7 @@ function textFor(family: Family): string {
     ...family.forbidden.map((rule) => `# ${rule}`),
     'alterations: []',
     '',
-    '# tests:',
-    '#   - { kind: timed-volume, state: as-found, volume: 5 L ± 1 %, times: [31.2 s, 30.8 s, 31.5 s] }',
-    '#   - { kind: power, state: as-found, power: 13.2 ± 0.5 W }',
-    '',
   ];
-  return lines.join('\n');
 }
 
 /** The leaves of one group of fields: required and preset ones as they are, the others behind a comment sign. */

@@ -3,7 +3,7 @@ import { checkDraft } from './checks/check.ts';
 import { contextOf } from './context.ts';
 import { draftOf } from './draft.ts';
 import { toCurrentEdition } from './editions/editions.ts';
-import { type FieldPath, readPath } from './fieldPath.ts';
+import type { FieldPath } from './fieldPath.ts';
 import { type Note, type Problem, problem } from './problems.ts';
 import { kindOfValue, problemsOf } from './schema/issues.ts';
 import { currentEdition, type JobDocument, jobSchema } from './schema/job.ts';
@@ -56,10 +56,7 @@ export function readDocument(value: unknown): JobReading {
   }
   const issues = parsed.success ? [] : parsed.error.issues;
   const shape = [...before, ...problemsOf(issues, { root: jobSchema, value: document })];
-  const draft = draftOf(
-    document,
-    shape.map(({ path }) => readPath(path)),
-  );
+  const draft = draftOf(document, shape);
   return { ok: false, problems: withoutRepeats([...shape, ...checkDraft(draft, contextOf(draft))]) };
 }
 

@@ -1,11 +1,8 @@
-import { nearestWord } from '@fettle/engine/quantities/spelling.ts';
-import { fittingIds } from '../catalogue.ts';
 import type { Context } from '../context.ts';
 import type { Draft } from '../draft.ts';
 import { type Problem, problem } from '../problems.ts';
 import { readField } from '../schema/fields.ts';
 import { curvePointSchema } from '../schema/filter.ts';
-import { shown } from '../schema/issues.ts';
 import { checkChamber } from './names.ts';
 
 /** Pump, hoses and gaps against the family. */
@@ -54,14 +51,7 @@ function checkCurve(curve: Curve): readonly Problem[] {
 
 function checkHose(draft: Draft, { family }: Context, side: 'intake' | 'outlet'): readonly Problem[] {
   const hose = draft.filter?.hoses?.[side];
-  if (hose === undefined) return [];
-  const path = ['filter', 'hoses', side];
-  if (family !== undefined && !family.hoses[side]) {
-    return [problem('not-in-family', path, { facts: { what: `an ${side} hose`, family: family.name } })];
-  }
-  return (hose.fittings ?? []).flatMap((fitting, index) => {
-    if (fitting === undefined || fittingIds.includes(fitting)) return [];
-    const facts = { found: shown(fitting), what: 'known fitting', nearest: nearestWord(fitting, fittingIds) };
-    return [problem('not-among', [...path, 'fittings', index], { facts, allowed: fittingIds.join(', ') })];
-  });
+  if (hose === undefined || family === undefined || family.hoses[side]) return [];
+  const facts = { what: `an ${side} hose`, family: family.name };
+  return [problem('not-in-family', ['filter', 'hoses', side], { facts })];
 }

@@ -1,6 +1,7 @@
+import { fittings } from '@fettle/engine/catalogue/fittings.ts';
 import { families } from '@fettle/engine/families/families.ts';
 import * as z from 'zod';
-import { byShortName, list, oneOf, quantity, shortName, text, type WrittenQuantity } from './fields.ts';
+import { byShortName, list, oneOf, quantity, text, type WrittenQuantity } from './fields.ts';
 
 const flow = (says: string, example: string) =>
   quantity({ dimension: 'flow', says, example, least: '0 L/h', most: '200 m3/h' });
@@ -68,7 +69,7 @@ const hoseFields = {
     least: '0 mm',
     most: '2 mm',
   }).optional(),
-  fittings: list(shortName({ says: 'a fitting, by its short name in the catalogue', example: 'elbow-90' }), {
+  fittings: list(oneOf(Object.keys(fittings), { says: 'a fitting', example: 'elbow-90' }), {
     says: 'the fittings on this run, one entry each',
     most: 40,
   }).optional(),

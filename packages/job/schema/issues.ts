@@ -46,7 +46,7 @@ function problemsOfUnion(
   setting: Setting,
 ): readonly Problem[] {
   const found = valueAt(setting.value, path);
-  if (issue.errors.length === 0) return [unknownKind(issue, path, found)];
+  if (issue.errors.length === 0) return unknownKind(issue, path, setting);
   const schema = schemaAt(setting.root, setting.value, path.slice(0, -1));
   const options = optionsBelow(schema, path.at(-1));
   const best = options.findIndex((option) => fits(option, found));
@@ -59,10 +59,27 @@ function problemsOfUnion(
   return [problem('wrong-kind', path, { facts: { found: kindOfValue(found), wanted }, allowed: wanted })];
 }
 
-function unknownKind(issue: z.core.$ZodIssueInvalidUnion, path: FieldPath, found: unknown): Problem {
-  if (found === undefined || found === null) return absent(path, found);
+/** Without its kind an entry's other fields cannot be checked, except that no kind at all has them. */
+function unknownKind(
+  issue: z.core.$ZodIssueInvalidUnion,
+  path: FieldPath,
+  setting: Setting,
+): readonly Problem[] {
+  const entry = path.slice(0, -1);
+  const options = optionsBelow(schemaAt(setting.root, setting.value, entry.slice(0, -1)), entry.at(-1));
+  const names = [...new Set(options.flatMap(knownNames))];
+  const strange = Object.keys(Object(valueAt(setting.value, entry)))
+    .filter((key) => !names.includes(key))
+    .map((key) =>
+      problem('unknown-field', [...entry, key], {
+        facts: { nearest: nearestWord(key, names) },
+        allowed: names.join(', '),
+      }),
+    );
+  const found = valueAt(setting.value, path);
+  if (found === undefined || found === null) return [absent(path, found), ...strange];
   const known = 'options' in issue && Array.isArray(issue.options) ? issue.options.map(String) : [];
-  return notAmong(path, found, known);
+  return [notAmong(path, found, known), ...strange];
 }
 
 function notAmong(path: FieldPath, found: unknown, known: readonly string[]): Problem {

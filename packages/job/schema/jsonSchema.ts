@@ -36,7 +36,7 @@ export function jobJsonSchema(): JsonSchema {
     $schema,
     title: 'Fettle job',
     ...rest,
-    properties: { ...properties, filter: withFamilies(properties?.['filter']) },
+    properties: { ...properties, filter: withFamilies(properties?.filter) },
     $defs: definitions,
   };
 }

@@ -1,6 +1,6 @@
+import { stockClasses } from '@fettle/engine/catalogue/stock.ts';
 import type { Doubt } from '@fettle/engine/model/figure.ts';
 import type { Quantity } from '@fettle/engine/quantities/readQuantity.ts';
-import { stockClasses } from '../catalogue.ts';
 import type { JobDocument } from '../schema/job.ts';
 import { tankSchema } from '../schema/tank.ts';
 import type { Taker } from './givens.ts';

@@ -1,6 +1,7 @@
 import type { Family } from '@fettle/engine/families/layout.ts';
 import type { Filter, HoseRun, Measurements, Pump, PumpCurve } from '@fettle/engine/model/model.ts';
 import type { Quantity } from '@fettle/engine/quantities/readQuantity.ts';
+import type * as z from 'zod';
 import type { Context } from '../context.ts';
 import {
   assumedFittings,
@@ -103,10 +104,7 @@ function measurementsOf({ family, context, taker }: Setting): Measurements {
 }
 
 function pumpOf(pump: DocumentPump, { family, taker }: Setting): Pump {
-  const points = (pump.curve ?? []).map((point) => ({
-    flowM3PerS: acceptedQuantity(curvePointSchema.shape.flow, point.flow).value,
-    headM: acceptedQuantity(curvePointSchema.shape.head, point.head).value,
-  }));
+  const points = (pump.curve ?? []).map((point, index) => curvePointOf(point, index, taker));
   const last = points.at(-1);
   const ratedFlowM3PerS = taker.take(
     {
@@ -139,6 +137,19 @@ function pumpOf(pump: DocumentPump, { family, taker }: Setting): Pump {
     powerW: taker.take(field('power', 'powerW', 'W'), powerFor(ratedFlowM3PerS)),
     speedRatio: taker.take(field('speed', 'speedRatio', '1'), defaults.speed),
   };
+}
+
+function curvePointOf(point: z.infer<typeof curvePointSchema>, index: number, taker: Taker) {
+  const read = (field: 'flow' | 'head', modelField: string, unit: string) =>
+    taker.note(
+      {
+        path: ['filter', 'pump', 'curve', index, field],
+        modelPath: `filter.pump.curve.points[${index}].${modelField}`,
+        unit,
+      },
+      acceptedQuantity(curvePointSchema.shape[field], point[field]),
+    );
+  return { flowM3PerS: read('flow', 'flowM3PerS', 'm3/s'), headM: read('head', 'headM', 'm') };
 }
 
 function shutoffHeadOf(pump: DocumentPump, { family, taker }: Pick<Setting, 'family' | 'taker'>): number {
