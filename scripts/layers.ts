@@ -1,6 +1,6 @@
-import { posix } from 'node:path';
 import { type Breach, reportBreaches } from './breach.ts';
 import { importCycles } from './cycles.ts';
+import { importGraph, targetPath } from './importGraph.ts';
 import { engineRooms, packageLayers, placeOf } from './layerRules.ts';
 import { type ImportedModule, importedModules } from './parsed.ts';
 import { impurities } from './purity.ts';
@@ -19,7 +19,6 @@ export interface LayerReport {
  */
 export function checkLayers(sources: readonly Source[]): LayerReport {
   const breaches: Breach[] = [];
-  const graph = new Map<string, string[]>();
   let importsLooked = 0;
   for (const source of sources) {
     const imports = importedModules(source);
@@ -29,15 +28,10 @@ export function checkLayers(sources: readonly Source[]): LayerReport {
       const breach = importBreach(source.path, imported);
       if (breach !== undefined) breaches.push({ path: source.path, line: imported.line, ...breach });
     }
-    graph.set(source.path, imports.map(({ specifier }) => targetPath(source.path, specifier)).filter(isPath));
     if (placeOf(source.path).packageName === 'engine') breaches.push(...impurities(source));
   }
-  for (const cycle of importCycles(graph)) breaches.push(cycleBreach(cycle));
+  for (const cycle of importCycles(importGraph(sources))) breaches.push(cycleBreach(cycle));
   return { breaches, filesLooked: sources.length, importsLooked };
-}
-
-function isPath(path: string | undefined): path is string {
-  return path !== undefined;
 }
 
 function cycleBreach(cycle: readonly string[]): Breach {
@@ -67,14 +61,6 @@ function placeBreaches(path: string): Breach[] {
 
 function roomRank(room: string | undefined): number {
   return room === undefined ? -1 : engineRooms.indexOf(room);
-}
-
-/** The project file that an import means, or undefined for a package from outside. */
-function targetPath(from: string, specifier: string | undefined): string | undefined {
-  if (specifier === undefined) return undefined;
-  if (specifier.startsWith('.')) return posix.normalize(posix.join(posix.dirname(from), specifier));
-  const own = /^@fettle\/([^/]+)\/(.+)$/.exec(specifier);
-  return own === null ? undefined : `packages/${own[1]}/${own[2]}`;
 }
 
 type ImportBreach = Pick<Breach, 'rule' | 'message'>;

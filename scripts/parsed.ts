@@ -1,4 +1,4 @@
-import { type ParserOptions, parseSync, Visitor, type VisitorObject } from 'oxc-parser';
+import { type ParseResult, type ParserOptions, parseSync, Visitor, type VisitorObject } from 'oxc-parser';
 import { lineAt } from './breach.ts';
 import type { Source } from './sources.ts';
 
@@ -11,12 +11,17 @@ export interface ImportedModule {
 
 const options: ParserOptions = { lang: 'ts', sourceType: 'module' };
 
-/** Parses a source and walks its tree; throws where the text is no TypeScript. */
-export function walkSource(source: Source, visitor: VisitorObject): void {
+/** The tree of a source; throws where the text is no TypeScript. */
+export function parsedProgram(source: Source): ParseResult['program'] {
   const parsed = parseSync(source.path, source.text, options);
   const [error] = parsed.errors;
   if (error !== undefined) throw new Error(`${source.path}: ${error.message}`);
-  new Visitor(visitor).visit(parsed.program);
+  return parsed.program;
+}
+
+/** Walks the tree of a source. */
+export function walkSource(source: Source, visitor: VisitorObject): void {
+  new Visitor(visitor).visit(parsedProgram(source));
 }
 
 /** Every module that a source imports or re-exports, in order of appearance. */
