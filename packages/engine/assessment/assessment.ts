@@ -135,9 +135,28 @@ export interface Assessment {
   readonly carries: { readonly clean: Carries; readonly day: Carries; readonly intervalEnd: Carries };
   readonly cleaning: CleaningInterval;
   readonly cost: Cost;
+  /** Solids in the tank's water at the stated feed with clean media, kg/m³, and the share of what reaches the filter that one pass keeps. */
+  readonly solids: { readonly tankKgPerM3: number; readonly caughtFraction: number };
   /** What the filter uses at the carried feed of the comparison day: alkalinity as CaCO3 kg/s, oxygen kg/s. */
   readonly uses: { readonly alkalinityKgPerS: number; readonly oxygenKgPerS: number };
+  /** Why the order of the beds matters here, on the comparison day. */
+  readonly orderShares: OrderShares;
   readonly warnings: readonly Warning[];
+}
+
+/**
+ * What each way in which dirt works against the bacteria costs the load that is carried: the carried load with
+ * that one way taken out against the carried load as it is, minus 1.
+ */
+export interface OrderShares {
+  /** Dirt slows the water and changes who gets it. */
+  readonly clogging: number;
+  /** Organic carbon of caught dirt on the bacteria. */
+  readonly carbon: number;
+  /** Ammonia that rotting dirt gives back. */
+  readonly decay: number;
+  /** Bacteria lost at each cleaning. */
+  readonly cleaning: number;
 }
 
 /** One fault or strength, with its effect by counterfactual. Figures in SI. */

@@ -1,0 +1,25 @@
+import type { Command } from 'commander';
+import { type CommonOptions, outputFor, writeJson } from '../output.ts';
+import { wrap } from '../print/layout.ts';
+import { openJob, withCommonOptions } from './common.ts';
+
+const run = (file: string, flags: CommonOptions): void => {
+  const { model, notes } = openJob(file);
+  const output = outputFor(flags);
+  if (output.json) {
+    writeJson(output, { problems: [], notes });
+    return;
+  }
+  const assumed = model.givens.filter((given) => given.assumedBecause !== undefined).length;
+  output.write(`No problems. ${assumed} values are not stated and were assumed; fettle assess lists them.`);
+  for (const note of notes) output.write(wrap(`${note.path}: ${note.says}`, 2));
+};
+
+export const addCheck = (program: Command): void => {
+  withCommonOptions(program.command('check'))
+    .summary('problems of a job file, and nothing else')
+    .description('Read a job file and tell every problem in it; exit with 2 where there is one.')
+    .argument('<file>', 'job file, or - for standard input')
+    .addHelpText('after', '\nExample:\n  fettle check job.yaml')
+    .action(run);
+};

@@ -1,0 +1,34 @@
+import { assess } from '@fettle/engine/assessment/assess.ts';
+import { holdClaimsOf } from '@fettle/workflows/assessJob.ts';
+import { figure } from '@fettle/workflows/results/figures.ts';
+import type { Command } from 'commander';
+import { type CommonOptions, outputFor, writeJson } from '../output.ts';
+import { wrap } from '../print/layout.ts';
+import { openJob, withCommonOptions } from './common.ts';
+
+const run = (file: string, flags: CommonOptions): void => {
+  const { model } = openJob(file);
+  const output = outputFor(flags);
+  const held = holdClaimsOf(model, assess(model));
+  if (output.json) {
+    const claims = held.map(({ ratio, ...claim }) => ({
+      ...claim,
+      ...(ratio === undefined ? {} : { ratio: figure(ratio, '1') }),
+    }));
+    writeJson(output, { claims });
+    return;
+  }
+  if (held.length === 0) output.write('The job states no claims of the maker.');
+  for (const claim of held) output.write(wrap(`${claim.verdict}: “${claim.says}” ${claim.detail}`, 2));
+};
+
+export const addClaims = (program: Command): void => {
+  withCommonOptions(program.command('claims'))
+    .summary('what the maker states, held against itself and against us')
+    .description(
+      'Hold every statement of the maker against itself, against the others and against what is measured or computed.',
+    )
+    .argument('<file>', 'job file, or - for standard input')
+    .addHelpText('after', '\nExample:\n  fettle claims job.yaml')
+    .action(run);
+};

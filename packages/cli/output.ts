@@ -1,0 +1,46 @@
+import type { Dimension } from '@fettle/engine/quantities/dimensions.ts';
+import type { System } from '@fettle/engine/quantities/displayUnits.ts';
+import { printQuantity } from '@fettle/engine/quantities/printQuantity.ts';
+
+/** What a command writes to. */
+export interface Output {
+  readonly json: boolean;
+  readonly system: System;
+  /** Whether standard output is a terminal that wants colour. */
+  readonly colour: boolean;
+  write(text: string): void;
+}
+
+/** Options that every command has. */
+export interface CommonOptions {
+  readonly json?: boolean;
+  readonly units?: System;
+}
+
+export const outputFor = (options: CommonOptions): Output => ({
+  json: options.json ?? false,
+  system: options.units ?? 'metric',
+  colour: Boolean(process.stdout.isTTY) && !process.env.NO_COLOR,
+  write: (text) => {
+    process.stdout.write(text.endsWith('\n') ? text : `${text}\n`);
+  },
+});
+
+export const writeJson = (output: Output, value: unknown): void =>
+  output.write(JSON.stringify(value, null, 2));
+
+/** Prints an SI value in the units that were asked for. */
+export const printer =
+  (system: System) =>
+  (value: number, dimension: Dimension, currency?: string): string =>
+    printQuantity({ value, dimension, system, ...(currency ? { currency } : {}) });
+
+export type Print = ReturnType<typeof printer>;
+
+/** A share as `12 %`, two figures. */
+export const share = (value: number): string => {
+  const percent = 100 * value;
+  if (percent === 0) return '0 %';
+  if (Math.abs(percent) < 0.1) return '< 0.1 %';
+  return `${Number(percent.toPrecision(2))} %`;
+};

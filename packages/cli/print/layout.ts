@@ -1,0 +1,78 @@
+import Table from 'cli-table3';
+import type { Output } from '../output.ts';
+
+/** Widest line, columns. */
+export const WIDTH = 80;
+
+const BOLD = ['\u001b[1m', '\u001b[22m'] as const;
+const FAULT = ['\u001b[31m', '\u001b[39m'] as const;
+
+const painted = (output: Output, text: string, [on, off]: readonly [string, string]): string =>
+  output.colour ? `${on}${text}${off}` : text;
+
+export const heading = (output: Output, text: string): string => `\n${painted(output, text, BOLD)}`;
+
+export const fault = (output: Output, text: string): string => painted(output, text, FAULT);
+
+/** Text broken into lines of at most `WIDTH` columns, later lines set in by `indent`. */
+export const wrap = (text: string, indent = 0): string => {
+  const pad = ' '.repeat(indent);
+  const lines: string[] = [];
+  let line = '';
+  for (const word of text.split(/\s+/)) {
+    const room = WIDTH - (lines.length === 0 ? 0 : indent);
+    if (line !== '' && line.length + 1 + word.length > room) {
+      lines.push(line);
+      line = word;
+    } else {
+      line = line === '' ? word : `${line} ${word}`;
+    }
+  }
+  lines.push(line);
+  return lines.map((one, place) => (place === 0 ? one : pad + one)).join('\n');
+};
+
+/** Rules between rows and columns are left out: white space and one line under the head are enough. */
+const chars = {
+  top: '',
+  'top-mid': '',
+  'top-left': '',
+  'top-right': '',
+  bottom: '',
+  'bottom-mid': '',
+  'bottom-left': '',
+  'bottom-right': '',
+  left: '',
+  'left-mid': '',
+  mid: '',
+  'mid-mid': '',
+  right: '',
+  'right-mid': '',
+  middle: '  ',
+};
+
+/** What a column is: its head, its width and the side it keeps to. */
+export interface Column {
+  readonly head: string;
+  readonly width: number;
+  readonly align?: 'left' | 'right';
+}
+
+/** A table of at most `WIDTH` columns; long cells run over several lines. */
+export const table = (columns: readonly Column[], rows: readonly (readonly string[])[]): string => {
+  const made = new Table({
+    head: columns.map(({ head }) => head),
+    colWidths: columns.map(({ width }) => width),
+    colAligns: columns.map(({ align }) => align ?? 'left'),
+    wordWrap: true,
+    chars,
+    style: { head: [], border: [], 'padding-left': 0, 'padding-right': 0 },
+  });
+  made.push(columns.map(({ width }) => '-'.repeat(width)));
+  made.push(...rows.map((row) => [...row]));
+  return made
+    .toString()
+    .split('\n')
+    .map((line) => line.trimEnd())
+    .join('\n');
+};

@@ -1,0 +1,95 @@
+import type { Assessment } from '@fettle/engine/assessment/assessment.ts';
+import type { Plan, Plans } from '@fettle/engine/planning/plan.ts';
+import { stepsOf } from '@fettle/engine/planning/steps.ts';
+import { orderSays } from '@fettle/workflows/results/plans.ts';
+import { type Output, type Print, printer, share } from '../output.ts';
+import { heading, table, wrap } from './layout.ts';
+
+const interval = ({ cleaning }: Assessment, print: Print): string =>
+  cleaning.beyond ? 'over a year' : print(cleaning.timeS, 'time');
+
+const row = (head: { name: string; cost: string }, assessment: Assessment, print: Print): string[] => [
+  head.name,
+  print(assessment.dutyPoint.flowM3PerS, 'flow'),
+  print(assessment.carries.day.feedKgPerS, 'mass-rate'),
+  print(assessment.carries.day.servedM3.normal, 'volume'),
+  interval(assessment, print),
+  share(assessment.bypass.biological),
+  head.cost,
+];
+
+const columns = [
+  { head: '', width: 9 },
+  { head: 'flow', width: 13, align: 'right' },
+  { head: 'feed', width: 9, align: 'right' },
+  { head: 'serves', width: 11, align: 'right' },
+  { head: 'cleaning', width: 11, align: 'right' },
+  { head: 'past bio', width: 8, align: 'right' },
+  { head: 'cost', width: 8, align: 'right' },
+] as const;
+
+const packing = (plan: Plan, print: Print): string =>
+  plan.assessment.layout.chambers
+    .map((chamber) => {
+      const beds = plan.assessment.beds.filter((bed) => bed.chamber === chamber.id);
+      const layers = beds.map(
+        (bed) => `${print(bed.depthM, 'length')} ${plan.model.media[bed.medium]!.name}`,
+      );
+      return wrap(`  ${chamber.label}: ${layers.join(', ') || 'empty'}`, 4);
+    })
+    .join('\n');
+
+const bought = (plan: Plan, currency: string, print: Print): string => {
+  const media = plan.purchases.map(
+    ({ medium, volumeM3, price }) =>
+      `${print(volumeM3, 'volume')} of ${plan.model.media[medium]!.name} (${price.toFixed(2)} ${currency})`,
+  );
+  const parts = plan.parts.map(
+    ({ part, count, price }) =>
+      `${Number(count.toPrecision(2))} × ${part} (${(count * price).toFixed(2)} ${currency})`,
+  );
+  const all = [...media, ...parts];
+  return all.length === 0 ? 'Nothing to buy.' : wrap(`To buy: ${all.join(', ')}.`, 2);
+};
+
+const one = (plan: Plan, currency: string, output: Output): string => {
+  const print = printer(output.system);
+  const best = plan.bestFor.length > 0 ? `, best for ${plan.bestFor.join(', ')}` : '';
+  const changes = plan.alterations.map(({ id }) => id).join(', ') || 'hardware as it is';
+  return [
+    heading(output, `${plan.id}: ${changes}${best}`),
+    'Packing, in the way of the water:',
+    packing(plan, print),
+    wrap(orderSays(plan)),
+    bought(plan, currency, print),
+  ].join('\n');
+};
+
+const steps = (plan: Plan, output: Output): string =>
+  [
+    heading(output, `Steps of ${plan.id}`),
+    ...stepsOf(plan).map((step, place) => wrap(`${String(place + 1).padStart(2)}. ${step}`, 4)),
+  ].join('\n');
+
+/** Plans as a technician reads them. */
+export const printPlans = (plans: Plans, currency: string, output: Output): string => {
+  const print = printer(output.system);
+  const { possible, assessed } = plans.counted;
+  const counted = wrap(
+    `${possible.toLocaleString('en-GB')} candidates were possible, ${assessed.toLocaleString('en-GB')} were assessed${plans.complete ? ': the search is complete' : '; what was left out may hold a better one (raise --cap)'}.`,
+  );
+  const rows = [
+    row({ name: 'as found', cost: '' }, plans.asFound, print),
+    ...plans.plans.map((plan) => row({ name: plan.id, cost: plan.cost.toFixed(2) }, plan.assessment, print)),
+  ];
+  const nothing = plans.nothingBetter
+    ? [wrap(`Nothing better was found. What would have to give: ${plans.nothingBetter.join('; ')}.`)]
+    : [];
+  return [
+    table(columns, rows),
+    counted,
+    ...nothing,
+    ...plans.plans.map((plan) => one(plan, currency, output)),
+    ...(plans.plans[0] ? [steps(plans.plans[0], output)] : []),
+  ].join('\n');
+};

@@ -1,0 +1,185 @@
+import { solidsMade } from '../laws/dirt/production.ts';
+import {
+  ALKALINITY_PER_NITROGEN_RATIO,
+  OXYGEN_PER_NITROGEN_RATIO,
+  TAN_PER_PROTEIN_RATIO,
+} from '../laws/life/feed.ts';
+
+import type { Model } from '../model/model.ts';
+import { solveNetwork } from '../network/solve.ts';
+import type { Assessment, BedState, CleaningInterval } from './assessment.ts';
+import { compile } from './compile.ts';
+import type { Compiled } from './compiled.ts';
+import { costOf } from './cost.ts';
+import { type March, march, stateAt } from './dirt/march.ts';
+import { cleanState, type DirtState, heldKg } from './dirt/state.ts';
+import { solveAt } from './dirt/step.ts';
+import { filterFlow, layDown, makeTransport } from './dirt/transport.ts';
+import { headBudgetOf, pumpHead } from './hydraulics/headBudget.ts';
+import { bypassOf, routesOf } from './hydraulics/routes.ts';
+import { type BacteriaShares, bacteriaShares } from './life/bacteria.ts';
+import { type CarriesDetail, carriesIn } from './life/carries.ts';
+import { orderSharesOf } from './life/orderShares.ts';
+import { warningsOf } from './warnings.ts';
+
+/** Edition of the models: it changes whenever a figure changes by more than 1e-6. */
+export const MODEL_EDITION = '2026.1';
+
+/** Days after cleaning on which packings are compared. */
+export const COMPARISON_DAY = 60;
+
+const DAY_S = 86_400;
+
+/** What `assess` may be asked beside the job itself. */
+export interface AssessOptions {
+  /** Comparison day, days since every bed was cleaned; 1 to 365. */
+  readonly day?: number;
+}
+
+interface Clean {
+  readonly dutyPoint: Assessment['dutyPoint'];
+  readonly headBudget: Assessment['headBudget'];
+  readonly routes: Assessment['routes'];
+  readonly bypass: Assessment['bypass'];
+  readonly wayFlowM3PerS: Record<string, number>;
+}
+
+const cleanFigures = (compiled: Compiled): Clean => ({
+  dutyPoint: { flowM3PerS: filterFlow(compiled), headM: pumpHead(compiled) },
+  headBudget: headBudgetOf(compiled),
+  routes: routesOf(compiled),
+  bypass: bypassOf(compiled),
+  wayFlowM3PerS: Object.fromEntries(compiled.ways.map((way) => [way.id, compiled.network.flow[way.link]!])),
+});
+
+/** Solids in the tank with clean media, and what one pass keeps of them. */
+const cleanSolids = (compiled: Compiled, made: number): Assessment['solids'] => {
+  const transport = makeTransport(compiled);
+  layDown(compiled, transport, { deposit: cleanState(compiled).deposit, madeKgPerS: made });
+  return { tankKgPerM3: transport.tankKgPerM3, caughtFraction: transport.caughtShare };
+};
+
+/** The march, cut short where the tank's own feed passes what the filter carries before the beds clog. */
+const withLimit = (compiled: Compiled, marched: March, shares: BacteriaShares): March => {
+  const { feedKgPerS } = compiled.model.tank;
+  const overfed = (state: DirtState): boolean =>
+    carriesIn(compiled, shares, state).carries.feedKgPerS < feedKgPerS;
+  const { passed, atEnd } = marched;
+  if (overfed(marched.clean) || !overfed(atEnd)) return marched;
+  let good = 0;
+  let bad = marched.ending.timeS;
+  while (bad - good > 0.25 * DAY_S) {
+    const middle = 0.5 * (good + bad);
+    if (overfed(stateAt([...passed, atEnd], middle))) bad = middle;
+    else good = middle;
+  }
+  const ended = stateAt([...passed, atEnd], bad);
+  solveAt(compiled, ended);
+  const after = filterFlow(compiled);
+  solveAt(compiled, marched.clean);
+  const ending = {
+    timeS: bad,
+    beyond: false,
+    endedBy: 'limit',
+    flowRatio: after / filterFlow(compiled),
+  } as const;
+  return { ...marched, ending, atEnd: ended };
+};
+
+const bedStates = (
+  compiled: Compiled,
+  shares: BacteriaShares,
+  day: { readonly detail: CarriesDetail; readonly dirt: DirtState },
+): BedState[] => {
+  const { detail, dirt } = day;
+  const transport = makeTransport(compiled);
+  const { tank } = compiled.model;
+  layDown(compiled, transport, { deposit: dirt.deposit, madeKgPerS: solidsMade(tank) });
+  const held = heldKg(compiled, dirt);
+  const { grid, network } = compiled;
+  const reaching = transport.tankKgPerM3 * filterFlow(compiled);
+  return compiled.beds.map((bed, place) => {
+    let pores = 0;
+    let laid = transport.laidByMat[place]!;
+    for (let slice = grid.sliceStart[place]!; slice < grid.sliceStart[place + 1]!; slice += 1) {
+      pores += (dirt.deposit[slice]! * grid.sliceThicknessM[slice]!) / (bed.voidage * bed.depthM);
+      laid += transport.laid[slice]!;
+    }
+    const flowM3PerS = network.flow[bed.link]!;
+    return {
+      id: bed.id,
+      chamber: bed.chamber,
+      medium: bed.medium.id,
+      stage: bed.medium.stage,
+      depthM: bed.depthM,
+      volumeM3: bed.volumeM3,
+      flowM3PerS,
+      velocityMPerS: flowM3PerS / bed.areaM2,
+      contactTimeS: flowM3PerS > 0 ? (bed.volumeM3 * bed.voidage) / flowM3PerS : 0,
+      headM: network.drop[bed.link]!,
+      dirtFraction: pores,
+      dirtKg: held[place]!,
+      catchFraction: reaching > 0 ? laid / reaching : 0,
+      carbonFactor: shares.carbonFactor[place]!,
+      cleaningFactor: shares.cleaningFactor[place]!,
+      oxidisedKgNPerS: detail.capacity.byBedKgNPerS[place]!,
+    };
+  });
+};
+
+const intervalOf = (compiled: Compiled, marched: March, shares: BacteriaShares): CleaningInterval => ({
+  ...marched.ending,
+  cleanedEachTime: shares.cleanedEachTime.map((place) => compiled.beds[place]!.id),
+});
+
+/**
+ * Evaluates a compiled job: duty point, routes, dirt, life and money.
+ * @returns everything computed, in SI units; ranges are absent until doubt is computed
+ */
+export const evaluate = (compiled: Compiled, options: AssessOptions = {}): Assessment => {
+  const dayS = (options.day ?? COMPARISON_DAY) * DAY_S;
+  const { tank } = compiled.model;
+  solveAt(compiled, cleanState(compiled));
+  solveNetwork(compiled.network);
+  const clean = cleanFigures(compiled);
+  const made = solidsMade(tank);
+  const solids = cleanSolids(compiled, made);
+  const first = march(compiled, made, dayS);
+  const tanMade = tank.feedKgPerS * tank.feedProteinFraction * TAN_PER_PROTEIN_RATIO;
+  const marched = withLimit(compiled, first, bacteriaShares(compiled, first, tanMade));
+  const shares = bacteriaShares(compiled, marched, tanMade);
+  const atClean = carriesIn(compiled, shares, marched.clean).carries;
+  const atEnd = carriesIn(compiled, shares, marched.atEnd).carries;
+  const day = carriesIn(compiled, shares, marched.atDay);
+  const beds = bedStates(compiled, shares, { detail: day, dirt: marched.atDay });
+  const cleaning = intervalOf(compiled, marched, shares);
+  const orderShares = orderSharesOf(compiled, shares, marched.atDay);
+  const oxidised = day.carries.oxidisedKgNPerS;
+  return {
+    edition: MODEL_EDITION,
+    layout: compiled.layout,
+    ...clean,
+    turnoverPerS: clean.dutyPoint.flowM3PerS / tank.volumeM3,
+    beds,
+    carries: { clean: atClean, day: day.carries, intervalEnd: atEnd },
+    cleaning,
+    cost: costOf(compiled, cleaning),
+    uses: {
+      alkalinityKgPerS: oxidised * ALKALINITY_PER_NITROGEN_RATIO,
+      oxygenKgPerS: oxidised * OXYGEN_PER_NITROGEN_RATIO,
+    },
+    solids,
+    orderShares,
+    warnings: warningsOf(compiled, beds),
+  };
+};
+
+/**
+ * Assesses one job.
+ * @throws where the network cannot be solved: the job's own checks keep such layouts out
+ */
+export const assess = (model: Model, options: AssessOptions = {}): Assessment => {
+  const result = compile(model);
+  if (!result.ok) throw new Error(`the filter's network cannot be solved: ${result.problem.code}`);
+  return evaluate(result.compiled, options);
+};

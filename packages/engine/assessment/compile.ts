@@ -1,0 +1,112 @@
+import { familyById } from '../families/families.ts';
+import type { Layout } from '../families/layout.ts';
+import type { Model } from '../model/model.ts';
+import { type CompiledNetwork, compileNetwork } from '../network/compile.ts';
+import type { TopologyProblem } from '../network/topology.ts';
+import type { Compiled, CompiledBed } from './compiled.ts';
+import { layGrid } from './dirt/grid.ts';
+import { pieceOf, voidageOf } from './hydraulics/bed.ts';
+import { bedsInWaterOrder, filterNetwork } from './hydraulics/filterNetwork.ts';
+import { waterState } from './hydraulics/water.ts';
+
+interface Edge {
+  readonly id: string;
+  readonly from: string;
+  readonly to: string | undefined;
+  readonly beds: readonly string[];
+}
+
+const wayEdges = (model: Model, layout: Layout): Edge[] => {
+  const chambers = layout.chambers.flatMap((chamber) => {
+    const { id, from, to } = chamber;
+    const beds = bedsInWaterOrder(chamber, model).map((bed) => bed.id);
+    return [
+      { id: `floor:${id}`, from, to, beds },
+      { id: `gap:${id}`, from, to, beds: [] },
+    ];
+  });
+  const passing = [...layout.openings, ...layout.leaks].map(({ id, from, to }) => ({
+    id,
+    from,
+    to,
+    beds: [],
+  }));
+  const out =
+    layout.weirs.length > 0
+      ? layout.weirs.map((weir) => ({ id: weir.id, from: weir.from, to: undefined, beds: [] }))
+      : [{ id: 'pump', from: layout.outletSpace, to: undefined, beds: [] }];
+  return [...chambers, ...passing, ...out];
+};
+
+/** Spaces so that every way leads onward; the layouts of all families run one way from inlet to outlet. */
+const orderSpaces = (edges: readonly Edge[], inlet: string): string[] => {
+  const waiting = new Map<string, number>();
+  for (const { to } of edges) if (to !== undefined) waiting.set(to, (waiting.get(to) ?? 0) + 1);
+  const order: string[] = [inlet];
+  for (const space of order) {
+    for (const edge of edges) {
+      if (edge.from !== space || edge.to === undefined) continue;
+      const left = waiting.get(edge.to)! - 1;
+      waiting.set(edge.to, left);
+      if (left === 0) order.push(edge.to);
+    }
+  }
+  return order;
+};
+
+const compileBeds = (model: Model, layout: Layout, network: CompiledNetwork): CompiledBed[] =>
+  layout.chambers.flatMap((chamber) =>
+    bedsInWaterOrder(chamber, model).map((bed) => {
+      const medium = model.media[bed.medium]!;
+      return {
+        id: bed.id,
+        chamber: chamber.id,
+        medium,
+        depthM: bed.depthM,
+        areaM2: chamber.areaM2,
+        volumeM3: bed.depthM * chamber.areaM2,
+        voidage: voidageOf(medium),
+        pieceM: pieceOf(medium),
+        link: network.linkIndex.get(`bed:${bed.id}`)!,
+      };
+    }),
+  );
+
+/** Chambers in the order in which the water meets them. */
+const sortChambers = (layout: Layout, spaces: readonly string[]): Layout => ({
+  ...layout,
+  chambers: layout.chambers.toSorted((a, b) => spaces.indexOf(a.from) - spaces.indexOf(b.from)),
+});
+
+/**
+ * Compiles a job.
+ * @returns the compiled job, or why its network cannot be solved
+ */
+export const compile = (
+  model: Model,
+):
+  | { readonly ok: true; readonly compiled: Compiled }
+  | { readonly ok: false; readonly problem: TopologyProblem } => {
+  const drawn = familyById(model.filter.family)!.layOut(model.filter.measurements);
+  const edges = wayEdges(model, drawn);
+  const spaces = orderSpaces(edges, drawn.inletSpace);
+  const layout = sortChambers(drawn, spaces);
+  const water = waterState(model.tank);
+  const { spec, roles } = filterNetwork(model, layout, water);
+  const result = compileNetwork(spec);
+  if (!result.ok) return result;
+  const { network } = result;
+  const beds = compileBeds(model, layout, network);
+  const ways = edges
+    .filter((edge) => network.linkIndex.has(edge.id))
+    .map((edge) => ({
+      id: edge.id,
+      link: network.linkIndex.get(edge.id)!,
+      from: spaces.indexOf(edge.from),
+      to: edge.to === undefined ? -1 : spaces.indexOf(edge.to),
+      beds: edge.beds.map((id) => beds.findIndex((bed) => bed.id === id)),
+    }))
+    .sort((a, b) => a.from - b.from);
+  const grid = layGrid(beds, water);
+  return { ok: true, compiled: { model, layout, water, network, roles, spaces, ways, beds, grid } };
+};

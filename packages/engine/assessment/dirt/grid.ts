@@ -1,0 +1,76 @@
+import { captureCoefficient } from '../../laws/dirt/capture.ts';
+import { solidsSizeClasses } from '../../laws/dirt/sizes.ts';
+import type { Medium } from '../../model/medium.ts';
+import type { CompiledBed } from '../compiled.ts';
+import type { WaterState } from '../hydraulics/water.ts';
+
+/** Beds cut into slices, and how each bed catches each size of solids, as flat arrays. */
+export interface DirtGrid {
+  /** Share of the solids' mass in each size class. */
+  readonly classShare: Float64Array;
+  /** First slice of each bed; one entry more than there are beds. */
+  readonly sliceStart: Int32Array;
+  readonly sliceThicknessM: Float64Array;
+  /** Filter coefficient by bed and class: the part that does not depend on velocity, 1/m. */
+  readonly steadyPerM: Float64Array;
+  /** The part by settling, which grows as water slows: 1/m at 1 m/s. */
+  readonly settlingPerS: Float64Array;
+  /** Share of a class that a mat on the bed's face holds back. */
+  readonly matShare: Float64Array;
+  /** Deposit volume per bed volume at which a slice takes no more, by bed. */
+  readonly fullFraction: Float64Array;
+}
+
+const CLASSES = 6;
+const SMALLEST_M = 2e-6;
+const LARGEST_M = 500e-6;
+
+/** A slice is full when deposit fills this share of its pores. */
+const FULL_SHARE_OF_PORES = 0.5;
+
+/** Dirt sits mostly behind a bed's face: slices grow from about this thickness, m, by this ratio. */
+const FIRST_SLICE_M = 1e-3;
+const SLICE_GROWTH = 1.35;
+
+/** Slice thicknesses from the face inward; together the bed's depth. */
+export const sliceThicknesses = (depthM: number, refinement: number): number[] => {
+  const growth = SLICE_GROWTH ** (1 / refinement);
+  const thicknesses: number[] = [];
+  let left = depthM;
+  for (let next = FIRST_SLICE_M / refinement; left > 1.5 * next; next *= growth) {
+    thicknesses.push(next);
+    left -= next;
+  }
+  thicknesses.push(left);
+  return thicknesses;
+};
+
+const captureOf = (medium: Medium, sizeM: number, water: WaterState) =>
+  captureCoefficient({
+    resistance: medium.resistance,
+    sizeM,
+    viscosityPaS: water.viscosityPaS,
+  });
+
+/**
+ * Lays the slices of all beds.
+ * @param refinement 1 as used; 2 halves every slice, to see what the grid is worth
+ */
+export const layGrid = (beds: readonly CompiledBed[], water: WaterState, refinement = 1): DirtGrid => {
+  const classes = solidsSizeClasses({ count: CLASSES, smallestM: SMALLEST_M, largestM: LARGEST_M });
+  const thicknesses = beds.map((bed) => sliceThicknesses(bed.depthM, refinement));
+  const sliceStart = new Int32Array(beds.length + 1);
+  thicknesses.forEach((slices, bed) => {
+    sliceStart[bed + 1] = sliceStart[bed]! + slices.length;
+  });
+  const capture = beds.flatMap((bed) => classes.map(({ sizeM }) => captureOf(bed.medium, sizeM, water)));
+  return {
+    classShare: Float64Array.from(classes, ({ massFraction }) => massFraction),
+    sliceStart,
+    sliceThicknessM: Float64Array.from(thicknesses.flat()),
+    steadyPerM: Float64Array.from(capture, ({ steadyPerM }) => steadyPerM),
+    settlingPerS: Float64Array.from(capture, ({ settlingPerS }) => settlingPerS),
+    matShare: Float64Array.from(capture, ({ strainedFraction }) => strainedFraction),
+    fullFraction: Float64Array.from(beds, (bed) => FULL_SHARE_OF_PORES * bed.voidage),
+  };
+};

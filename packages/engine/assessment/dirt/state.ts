@@ -1,0 +1,71 @@
+import { GRAVITY } from '../../laws/constants.ts';
+import { CAKE_RESISTANCE_M_PER_KG, DEPOSIT_DRY_DENSITY_KG_PER_M3 } from '../../laws/dirt/constants.ts';
+import type { Compiled } from '../compiled.ts';
+
+/** The dirt in a packing at one time. */
+export interface DirtState {
+  /** Time since every bed was clean, s. */
+  readonly timeS: number;
+  /** Deposit volume per bed volume, by slice. */
+  readonly deposit: Float64Array;
+  /** Dry solids in the mat on each bed's face, kg/m². */
+  readonly matKgPerM2: Float64Array;
+}
+
+/** A packing with no dirt in it. */
+export const cleanState = (compiled: Compiled): DirtState => ({
+  timeS: 0,
+  deposit: new Float64Array(compiled.grid.sliceThicknessM.length),
+  matKgPerM2: new Float64Array(compiled.beds.length),
+});
+
+/** Dry solids held by each bed, kg. */
+export const heldKg = (compiled: Compiled, state: DirtState): number[] => {
+  const { sliceStart, sliceThicknessM } = compiled.grid;
+  return compiled.beds.map((bed, place) => {
+    let perArea = state.matKgPerM2[place]!;
+    for (let slice = sliceStart[place]!; slice < sliceStart[place + 1]!; slice += 1) {
+      perArea += DEPOSIT_DRY_DENSITY_KG_PER_M3 * state.deposit[slice]! * sliceThicknessM[slice]!;
+    }
+    return perArea * bed.areaM2;
+  });
+};
+
+/** Resistance of each bed against clean, by (1 + γσ)² slice by slice; the mat not counted. */
+export const bedRatio = (compiled: Compiled, deposit: Float64Array, bed: number): number => {
+  const { sliceStart, sliceThicknessM } = compiled.grid;
+  const { depthM, medium } = compiled.beds[bed]!;
+  const factor = medium.depositFactor.value;
+  let sum = 0;
+  for (let slice = sliceStart[bed]!; slice < sliceStart[bed + 1]!; slice += 1) {
+    const growth = 1 + factor * deposit[slice]!;
+    sum += growth * growth * sliceThicknessM[slice]!;
+  }
+  return sum / depthM;
+};
+
+/** Head that a mat takes for each m³/s through it, s/m². */
+const matSlope = (compiled: Compiled, matKgPerM2: number, areaM2: number): number => {
+  const { viscosityPaS, densityKgPerM3 } = compiled.water;
+  return (CAKE_RESISTANCE_M_PER_KG * matKgPerM2 * viscosityPaS) / (densityKgPerM3 * GRAVITY * areaM2);
+};
+
+/**
+ * Sets the network's beds to a state of dirt. A mat's loss grows with the flow itself, so it is added to the
+ * bed's linear term by way of the ratio at the flow of the last solve.
+ */
+export const applyDirt = (
+  compiled: Compiled,
+  state: { deposit: Float64Array; matKgPerM2: Float64Array },
+): void => {
+  const { network, beds } = compiled;
+  for (let place = 0; place < beds.length; place += 1) {
+    const { link, areaM2 } = beds[place]!;
+    const at = link * 10;
+    const linear = network.parameters[at]!;
+    const quadratic = network.parameters[at + 1]!;
+    const perFlow = linear + quadratic * Math.abs(network.flow[link]!);
+    const mat = matSlope(compiled, state.matKgPerM2[place]!, areaM2);
+    network.resistanceRatio[link] = bedRatio(compiled, state.deposit, place) + mat / perFlow;
+  }
+};

@@ -1,0 +1,86 @@
+import { DEPOSIT_DRY_DENSITY_KG_PER_M3 } from '../../laws/dirt/constants.ts';
+import { solveNetwork } from '../../network/solve.ts';
+import type { Compiled } from '../compiled.ts';
+import { applyDirt, bedRatio, type DirtState } from './state.ts';
+import { layDown, type Transport } from './transport.ts';
+
+const DAY_S = 86_400;
+
+/** Longest and shortest step, s, and the growth of a bed's resistance that one step may bring. */
+const LONGEST_STEP_S = 20 * DAY_S;
+const SHORTEST_STEP_S = 60;
+const GROWTH_PER_STEP = 0.3;
+const ENERGY_TOLERANCE = 1e-8;
+
+/** A march under way. */
+export interface Marching {
+  readonly compiled: Compiled;
+  readonly transport: Transport;
+  /** Solids made in the tank, kg/s. */
+  readonly madeKgPerS: number;
+}
+
+/** Solves the network with a state of dirt in its beds. */
+export const solveAt = (compiled: Compiled, state: Pick<DirtState, 'deposit' | 'matKgPerM2'>): void => {
+  applyDirt(compiled, state);
+  solveNetwork(compiled.network, ENERGY_TOLERANCE);
+};
+
+/** Longest step that the growth of the resistances allows, s. */
+const stepLength = (marching: Marching, state: DirtState): number => {
+  const { transport } = marching;
+  const { grid, beds } = marching.compiled;
+  let longest = LONGEST_STEP_S;
+  beds.forEach((bed, place) => {
+    const factor = bed.medium.depositFactor.value;
+    const full = grid.fullFraction[place]!;
+    let growth = 0;
+    for (let slice = grid.sliceStart[place]!; slice < grid.sliceStart[place + 1]!; slice += 1) {
+      const rate = depositRate(marching, place, slice);
+      growth += 2 * factor * (1 + factor * state.deposit[slice]!) * rate * grid.sliceThicknessM[slice]!;
+      if (rate > 0) longest = Math.min(longest, Math.max(0.25 * full, full - state.deposit[slice]!) / rate);
+    }
+    const ratio = bedRatio(marching.compiled, state.deposit, place);
+    if (growth > 0) longest = Math.min(longest, (GROWTH_PER_STEP * ratio * bed.depthM) / growth);
+    const mat = transport.laidByMat[place]! / bed.areaM2;
+    if (mat > 0) longest = Math.min(longest, Math.max(0.3 * state.matKgPerM2[place]!, 1e-3) / mat);
+  });
+  return Math.max(longest, SHORTEST_STEP_S);
+};
+
+/** Growth of a slice's deposit, volume per volume of bed and second. */
+const depositRate = ({ compiled, transport }: Marching, bed: number, slice: number): number =>
+  transport.laid[slice]! /
+  (DEPOSIT_DRY_DENSITY_KG_PER_M3 * compiled.beds[bed]!.areaM2 * compiled.grid.sliceThicknessM[slice]!);
+
+/** A state moved on by `stepS` at the rates that stand in `transport`. */
+const moved = (marching: Marching, from: DirtState, stepS: number): DirtState => {
+  const { transport } = marching;
+  const { grid, beds } = marching.compiled;
+  const deposit = Float64Array.from(from.deposit);
+  const matKgPerM2 = Float64Array.from(from.matKgPerM2);
+  beds.forEach((bed, place) => {
+    const last = grid.sliceStart[place + 1]! - 1;
+    let over = 0;
+    for (let slice = grid.sliceStart[place]!; slice <= last; slice += 1) {
+      const wanted = deposit[slice]! + stepS * depositRate(marching, place, slice) + over;
+      // What a long step would lay into a full slice goes on to the next one, so that no solids are lost.
+      deposit[slice] = slice < last ? Math.min(wanted, grid.fullFraction[place]!) : wanted;
+      if (slice < last)
+        over = ((wanted - deposit[slice]!) * grid.sliceThicknessM[slice]!) / grid.sliceThicknessM[slice + 1]!;
+    }
+    matKgPerM2[place] = matKgPerM2[place]! + (stepS * transport.laidByMat[place]!) / bed.areaM2;
+  });
+  return { timeS: from.timeS + stepS, deposit, matKgPerM2 };
+};
+
+/** One midpoint step of at most `mostS`, from a state that the network is solved for. */
+export const midpointStep = (marching: Marching, from: DirtState, mostS: number): DirtState => {
+  const { compiled, transport, madeKgPerS } = marching;
+  layDown(compiled, transport, { deposit: from.deposit, madeKgPerS });
+  const stepS = Math.min(stepLength(marching, from), mostS);
+  const middle = moved(marching, from, 0.5 * stepS);
+  solveAt(compiled, middle);
+  layDown(compiled, transport, { deposit: middle.deposit, madeKgPerS });
+  return moved(marching, from, stepS);
+};

@@ -1,0 +1,146 @@
+import type { Compiled } from '../compiled.ts';
+
+/** Room for one pass of the solids through the filter; made once a compiled job. */
+export interface Transport {
+  /** Concentration in each space against that at the inlet. */
+  readonly level: Float64Array;
+  readonly inflow: Float64Array;
+  readonly water: Float64Array;
+  /** Solids kept by slice and by mat at inlet level 1 kg/m³, kg/s. */
+  readonly kept: Float64Array;
+  readonly keptByMat: Float64Array;
+  /** Solids laid down by slice and by mat, kg/s, over all classes. */
+  readonly laid: Float64Array;
+  readonly laidByMat: Float64Array;
+  /** Share of the solids' mass that one pass keeps, over all classes, at the tank's own mix. */
+  caughtShare: number;
+  /** Solids in the tank's water, kg/m³. */
+  tankKgPerM3: number;
+}
+
+export const makeTransport = (compiled: Compiled): Transport => ({
+  level: new Float64Array(compiled.spaces.length),
+  inflow: new Float64Array(compiled.spaces.length),
+  water: new Float64Array(compiled.spaces.length),
+  kept: new Float64Array(compiled.grid.sliceThicknessM.length),
+  keptByMat: new Float64Array(compiled.beds.length),
+  laid: new Float64Array(compiled.grid.sliceThicknessM.length),
+  laidByMat: new Float64Array(compiled.beds.length),
+  caughtShare: 0,
+  tankKgPerM3: 0,
+});
+
+/** A face this full lets a mat grow on it. */
+const MAT_STARTS_AT = 0.9;
+
+/** Takes solids at `level` through one bed; returns the level behind it. */
+const throughBed = (
+  compiled: Compiled,
+  transport: Transport,
+  pass: { bed: number; sizeClass: number; level: number; flow: number; deposit: Float64Array },
+): number => {
+  const { grid, beds } = compiled;
+  const { bed, sizeClass, flow, deposit } = pass;
+  const entry = bed * grid.classShare.length + sizeClass;
+  const velocity = flow / beds[bed]!.areaM2;
+  const coefficient = grid.steadyPerM[entry]! + grid.settlingPerS[entry]! / velocity;
+  const full = grid.fullFraction[bed]!;
+  const first = grid.sliceStart[bed]!;
+  let { level } = pass;
+  if (deposit[first]! >= MAT_STARTS_AT * full) {
+    const held = level * grid.matShare[entry]!;
+    transport.keptByMat[bed] = transport.keptByMat[bed]! + flow * held;
+    level -= held;
+  }
+  for (let slice = first; slice < grid.sliceStart[bed + 1]!; slice += 1) {
+    const room = 1 - deposit[slice]! / full;
+    if (room <= 0) continue;
+    const held = -level * Math.expm1(-coefficient * room * grid.sliceThicknessM[slice]!);
+    transport.kept[slice] = transport.kept[slice]! + flow * held;
+    level -= held;
+  }
+  return level;
+};
+
+/** One class through all ways; returns what leaves to the tank, kg/s at inlet level 1. */
+const passClass = (
+  compiled: Compiled,
+  transport: Transport,
+  solids: { readonly sizeClass: number; readonly deposit: Float64Array },
+): number => {
+  const { sizeClass, deposit } = solids;
+  const { ways, network } = compiled;
+  const { level, inflow, water } = transport;
+  transport.kept.fill(0);
+  transport.keptByMat.fill(0);
+  inflow.fill(0);
+  water.fill(0);
+  level.fill(0);
+  level[0] = 1;
+  let out = 0;
+  let at = -1;
+  for (const way of ways) {
+    if (way.from !== at) {
+      at = way.from;
+      if (at > 0) level[at] = water[at]! > 0 ? inflow[at]! / water[at]! : 0;
+    }
+    const flow = network.flow[way.link]!;
+    if (flow <= 0) continue;
+    let current = level[at]!;
+    for (const bed of way.beds)
+      current = throughBed(compiled, transport, { bed, sizeClass, level: current, flow, deposit });
+    if (way.to < 0) out += flow * current;
+    else {
+      inflow[way.to] = inflow[way.to]! + flow * current;
+      water[way.to] = water[way.to]! + flow;
+    }
+  }
+  return out;
+};
+
+/**
+ * Where the solids that the tank makes are laid down: for each size class the tank holds what makes filter,
+ * other filters and water change together take out as much as is made.
+ * @param solids what lies in the beds already, and what the tank makes, kg/s
+ * @returns nothing; the rates stand in `transport`
+ */
+export const layDown = (
+  compiled: Compiled,
+  transport: Transport,
+  solids: { readonly deposit: Float64Array; readonly madeKgPerS: number },
+): void => {
+  const { deposit, madeKgPerS } = solids;
+  const { classShare } = compiled.grid;
+  const { tank, otherFilters } = compiled.model;
+  const flow = filterFlow(compiled);
+  const others = otherFilters.reduce((sum, other) => sum + other.flowM3PerS, 0);
+  const changed = tank.volumeM3 * tank.waterChangePerS;
+  transport.laid.fill(0);
+  transport.laidByMat.fill(0);
+  let reaching = 0;
+  let caught = 0;
+  transport.tankKgPerM3 = 0;
+  for (let sizeClass = 0; sizeClass < classShare.length; sizeClass += 1) {
+    const out = passClass(compiled, transport, { sizeClass, deposit });
+    const removed = flow - out;
+    const share = flow > 0 ? removed / flow : 0;
+    const sink = removed + others * share + changed;
+    const level = sink > 0 ? (madeKgPerS * classShare[sizeClass]!) / sink : 0;
+    transport.tankKgPerM3 += level;
+    reaching += level * flow;
+    caught += level * removed;
+    for (let slice = 0; slice < transport.laid.length; slice += 1) {
+      transport.laid[slice] = transport.laid[slice]! + level * transport.kept[slice]!;
+    }
+    for (let bed = 0; bed < transport.laidByMat.length; bed += 1) {
+      transport.laidByMat[bed] = transport.laidByMat[bed]! + level * transport.keptByMat[bed]!;
+    }
+  }
+  transport.caughtShare = reaching > 0 ? caught / reaching : 0;
+};
+
+/** Flow through the filter after a solve, m³/s. */
+export const filterFlow = (compiled: Compiled): number => {
+  const { network } = compiled;
+  return network.flow[network.linkIndex.get('pump')!]!;
+};

@@ -1,0 +1,132 @@
+import type { Model } from '../../model/model.ts';
+import type { System } from '../../quantities/displayUnits.ts';
+import { printQuantity } from '../../quantities/printQuantity.ts';
+import type { AssessOptions } from '../assess.ts';
+import { assess } from '../assess.ts';
+import type { Assessment, Effect, Finding } from '../assessment.ts';
+import { bypassPastBed, littleBypass, openingPastMedia, partitionLeaks } from './bypass.ts';
+import {
+  barbsTooNarrow,
+  flowForTank,
+  hoseKinked,
+  hoseTooLong,
+  openingNarrow,
+  outletLift,
+  pumpCannotLift,
+} from './hardware.ts';
+import { measuredDiffers } from './measured.ts';
+import {
+  bedTooShallow,
+  deadChamber,
+  dirtInBiology,
+  mediaUnsuited,
+  replacedOften,
+  stageMissing,
+} from './media.ts';
+import {
+  biologicalBeforeMechanical,
+  chemicalBeforeBiological,
+  finerBeforeCoarser,
+  orderFollowsTheWater,
+} from './order.ts';
+import type { FindingContext, FindingRule, Sighting } from './rule.ts';
+import { alkalinityRunsDown, clogsSoon, fedTooMuch, overflowOpen, oxygenStarved } from './service.ts';
+
+/** Every kind of finding. */
+export const findingRules: readonly FindingRule[] = [
+  pumpCannotLift,
+  biologicalBeforeMechanical,
+  finerBeforeCoarser,
+  chemicalBeforeBiological,
+  bypassPastBed,
+  partitionLeaks,
+  openingPastMedia,
+  openingNarrow,
+  bedTooShallow,
+  deadChamber,
+  stageMissing,
+  replacedOften,
+  mediaUnsuited,
+  dirtInBiology,
+  hoseTooLong,
+  hoseKinked,
+  barbsTooNarrow,
+  outletLift,
+  flowForTank,
+  fedTooMuch,
+  oxygenStarved,
+  clogsSoon,
+  overflowOpen,
+  alkalinityRunsDown,
+  measuredDiffers,
+  orderFollowsTheWater,
+  littleBypass,
+];
+
+/** Difference between two assessments on their comparison day. */
+export const effectBetween = (before: Assessment, after: Assessment): Effect => ({
+  flow: { beforeM3PerS: before.carries.day.flowM3PerS, afterM3PerS: after.carries.day.flowM3PerS },
+  feed: { beforeKgPerS: before.carries.day.feedKgPerS, afterKgPerS: after.carries.day.feedKgPerS },
+  cleaningInterval: {
+    beforeS: before.cleaning.timeS,
+    afterS: after.cleaning.timeS,
+    beforeBeyond: before.cleaning.beyond,
+    afterBeyond: after.cleaning.beyond,
+  },
+});
+
+const gain = (before: number, after: number): number => {
+  if (before > 0) return after / before - 1;
+  return after > 0 ? Number.POSITIVE_INFINITY : 0;
+};
+
+/** Gains from which an effect counts as grave, marked, slight (our own scale). */
+const GRAVE = 0.5;
+const MARKED = 0.15;
+const SLIGHT = 0.03;
+
+const severityOf = (effect: Effect): Finding['severity'] => {
+  const { flow, feed, cleaningInterval } = effect;
+  const most = Math.max(
+    gain(flow.beforeM3PerS, flow.afterM3PerS),
+    gain(feed.beforeKgPerS, feed.afterKgPerS),
+    gain(cleaningInterval.beforeS, cleaningInterval.afterS),
+  );
+  if (most >= GRAVE) return 'grave';
+  if (most >= MARKED) return 'marked';
+  return most >= SLIGHT ? 'slight' : 'note';
+};
+
+const RANK: Record<Finding['severity'], number> = { grave: 0, marked: 1, slight: 2, note: 3, strength: 4 };
+
+const toFinding = (
+  id: string,
+  sighting: Sighting,
+  asItIs: { readonly assessment: Assessment; readonly options: AssessOptions },
+): Finding => {
+  const { assessment, options } = asItIs;
+  const { place, says, cure } = sighting;
+  const effect = sighting.cured ? effectBetween(assessment, assess(sighting.cured, options)) : undefined;
+  const severity = sighting.severity ?? (effect ? severityOf(effect) : 'note');
+  return { id, severity, place, says, cure, ...(effect ? { effect } : {}) };
+};
+
+/** How findings are to be written. */
+export interface FindingOptions extends AssessOptions {
+  readonly system?: System;
+}
+
+/** All findings about an assessed job, worst first. */
+export const findingsOf = (model: Model, assessment: Assessment, options: FindingOptions = {}): Finding[] => {
+  const system = options.system ?? 'metric';
+  const context: FindingContext = {
+    model,
+    assessment,
+    print: (value, dimension) => printQuantity({ value, dimension, system }),
+  };
+  return findingRules
+    .flatMap((rule) =>
+      rule.look(context).map((sighting) => toFinding(rule.id, sighting, { assessment, options })),
+    )
+    .sort((a, b) => RANK[a.severity] - RANK[b.severity]);
+};

@@ -1,0 +1,107 @@
+import type { BenchTest, Model } from '../../model/model.ts';
+import { assess } from '../assess.ts';
+import type { Assessment } from '../assessment.ts';
+import { type FindingRule, percent, type Sighting } from './rule.ts';
+
+/** A bench test beside what the models say. */
+export interface Comparison {
+  readonly test: BenchTest;
+  readonly measured: number;
+  readonly doubt: number;
+  /** Absent where the models say nothing about the state that was tested. */
+  readonly computed?: number;
+  readonly verdict: 'agrees' | 'differs' | 'not-compared';
+}
+
+/** Until ranges are computed, a computed figure is taken to be this far off (from memory). */
+const COMPUTED_DOUBT = 0.15;
+
+const emptied = (model: Model): Model => ({ ...model, packing: {} });
+
+const compared = (
+  test: BenchTest,
+  figures: { measured: number; doubt: number; computed: number; oneSided?: boolean },
+): Comparison => {
+  const { measured, doubt, computed, oneSided } = figures;
+  const allowed = doubt + COMPUTED_DOUBT * computed;
+  const off = oneSided ? measured - computed : Math.abs(measured - computed);
+  return { test, measured, doubt, computed, verdict: off > allowed ? 'differs' : 'agrees' };
+};
+
+const compareFlow = (
+  test: Extract<BenchTest, { kind: 'timed-volume' }>,
+  model: Model,
+  assessment: Assessment,
+): Comparison => {
+  const figures = { measured: test.flowM3PerS, doubt: test.doubtM3PerS };
+  switch (test.state) {
+    case 'clean-empty':
+      return compared(test, { ...figures, computed: assess(emptied(model)).dutyPoint.flowM3PerS });
+    case 'cleaned-original':
+      return compared(test, { ...figures, computed: assessment.dutyPoint.flowM3PerS });
+    case 'as-found':
+      // As found a filter is dirty: less than the clean flow is no contradiction, more is.
+      return compared(test, { ...figures, computed: assessment.dutyPoint.flowM3PerS, oneSided: true });
+    case 'as-left':
+      return { test, measured: figures.measured, doubt: figures.doubt, verdict: 'not-compared' };
+  }
+};
+
+const chamberVolume = (assessment: Assessment, id: string): number | undefined => {
+  const chamber = assessment.layout.chambers.find((one) => one.id === id);
+  return chamber ? chamber.areaM2 * chamber.depthM : undefined;
+};
+
+const compareOne = (test: BenchTest, model: Model, assessment: Assessment): Comparison => {
+  switch (test.kind) {
+    case 'timed-volume':
+      return compareFlow(test, model, assessment);
+    case 'power':
+      return compared(test, {
+        measured: test.powerW,
+        doubt: test.doubtW,
+        computed: model.filter.pump.powerW,
+      });
+    case 'shutoff-head': {
+      const { curve } = model.filter.pump;
+      const computed = curve.kind === 'two-point' ? curve.shutoffHeadM : curve.points[0]!.headM;
+      return compared(test, { measured: test.headM, doubt: test.doubtM, computed });
+    }
+    case 'displacement': {
+      const computed = chamberVolume(assessment, test.chamber);
+      const figures = { measured: test.volumeM3, doubt: test.doubtM3 };
+      return computed === undefined
+        ? { test, ...figures, verdict: 'not-compared' }
+        : compared(test, { ...figures, computed });
+    }
+  }
+};
+
+/** Every bench test beside the figure that the models give for it. */
+export const compareTests = (model: Model, assessment: Assessment): Comparison[] =>
+  model.tests.map((test) => compareOne(test, model, assessment));
+
+const DIMENSION = {
+  'timed-volume': 'flow',
+  power: 'power',
+  'shutoff-head': 'length',
+  displacement: 'volume',
+} as const;
+
+/** A bench test and the models disagree beyond their doubts. */
+export const measuredDiffers: FindingRule = {
+  id: 'measured-differs',
+  look(context): readonly Sighting[] {
+    return compareTests(context.model, context.assessment).flatMap(
+      ({ test, measured, computed, verdict }) => {
+        if (verdict !== 'differs' || computed === undefined) return [];
+        const dimension = DIMENSION[test.kind];
+        const off = percent(Math.abs(measured / computed - 1));
+        const says = `The ${test.kind} test (${test.state}) gave ${context.print(measured, dimension)}, the models say ${context.print(computed, dimension)}: ${off} apart, more than their doubts.`;
+        const cure =
+          'Repeat the test; then look for what the description leaves out: film in the hose, a worn impeller, a gap not measured.';
+        return [{ place: test.id, says, cure, severity: 'marked' as const }];
+      },
+    );
+  },
+};

@@ -1,0 +1,156 @@
+import type { Medium } from '../../model/medium.ts';
+import type { Bed, Model } from '../../model/model.ts';
+import { pieceOf } from '../hydraulics/bed.ts';
+import { type FindingContext, type FindingRule, percent, type Sighting } from './rule.ts';
+
+const DAY_S = 86_400;
+/** Layers of cells or pieces below which one loose spot opens a hole (common practice, no source). */
+const FEWEST_LAYERS = 5;
+
+const mediumOf = (context: FindingContext, id: string): Medium => context.model.media[id]!;
+
+const changeBed = (model: Model, id: string, change: Partial<Bed>): Model => ({
+  ...model,
+  packing: Object.fromEntries(
+    Object.entries(model.packing).map(([chamber, beds]) => [
+      chamber,
+      beds.map((bed) => (bed.id === id ? { ...bed, ...change } : bed)),
+    ]),
+  ),
+});
+
+/** A bed is only a few pieces deep. */
+export const bedTooShallow: FindingRule = {
+  id: 'bed-too-shallow',
+  look(context): readonly Sighting[] {
+    const { assessment, model } = context;
+    return assessment.beds.flatMap((bed) => {
+      const medium = mediumOf(context, bed.medium);
+      const layers = bed.depthM / pieceOf(medium);
+      if (layers >= FEWEST_LAYERS) return [];
+      const chamber = assessment.layout.chambers.find(({ id }) => id === bed.chamber)!;
+      const used = (model.packing[bed.chamber] ?? []).reduce((sum, { depthM }) => sum + depthM, 0);
+      const room = chamber.depthM - used;
+      const depthM = Math.min(bed.depthM + room, 2 * FEWEST_LAYERS * pieceOf(medium));
+      const says = `The ${medium.name} is ${context.print(bed.depthM, 'length')} deep at ${context.print(bed.velocityMPerS, 'velocity')}, only ${Number(layers.toPrecision(2))} pieces or cells.`;
+      const cured = depthM > 1.05 * bed.depthM ? { cured: changeBed(model, bed.id, { depthM }) } : {};
+      return [{ place: bed.id, says, cure: `Make it ${context.print(depthM, 'length')} deep.`, ...cured }];
+    });
+  },
+};
+
+/** A chamber holds nothing. */
+export const deadChamber: FindingRule = {
+  id: 'dead-chamber',
+  look(context): readonly Sighting[] {
+    const { assessment } = context;
+    return assessment.layout.chambers.flatMap((chamber) => {
+      if (assessment.beds.some((bed) => bed.chamber === chamber.id)) return [];
+      const volume = context.print(chamber.areaM2 * chamber.depthM, 'volume');
+      const says = `The ${volume} of ${chamber.label} hold no media.`;
+      return [
+        { place: chamber.id, says, cure: 'Use the room, or leave it empty on purpose.', severity: 'slight' },
+      ];
+    });
+  },
+};
+
+/** What stands in for a throw-away layer when its cost is weighed. */
+const WASHABLE = 'foam-30ppi';
+
+/** A medium has to be replaced often because it clogs. */
+export const replacedOften: FindingRule = {
+  id: 'replaced-often',
+  look(context): readonly Sighting[] {
+    const { assessment, model } = context;
+    const { cleaning } = assessment;
+    if (cleaning.beyond || cleaning.timeS > 45 * DAY_S) return [];
+    return assessment.beds.flatMap((bed) => {
+      const medium = mediumOf(context, bed.medium);
+      if (medium.care !== 'replace' || !cleaning.cleanedEachTime.includes(bed.id)) return [];
+      const line = assessment.cost.media.find((one) => one.medium === bed.medium);
+      const often = context.print(cleaning.timeS, 'time');
+      const cost = line ? `, which costs ${line.perYear.toFixed(2)} ${assessment.cost.currency} a year` : '';
+      const says = `The ${medium.name} clogs and has to be replaced every ${often}${cost}.`;
+      const cured = model.media[WASHABLE] ? { cured: changeBed(model, bed.id, { medium: WASHABLE }) } : {};
+      return [
+        {
+          place: bed.id,
+          says,
+          cure: 'Use washable foam in its place, or put coarser media ahead of it.',
+          ...cured,
+        },
+      ];
+    });
+  },
+};
+
+/** The water's own limits for media, by what they take out (common practice, no source). */
+const HARD_WATER_KG_PER_M3 = 0.1;
+const SALTED = 1;
+
+/** A medium does not suit the tank's water. */
+export const mediaUnsuited: FindingRule = {
+  id: 'media-unsuited',
+  look(context): readonly Sighting[] {
+    const { tank } = context.model;
+    return context.assessment.beds.flatMap((bed): Sighting[] => {
+      const medium = mediumOf(context, bed.medium);
+      const substance = medium.removes?.substance;
+      if (substance === 'ammonium' && tank.salinity > SALTED) {
+        const says = `The ${medium.name} holds no ammonium in salted water and gives back what it has taken.`;
+        return [{ place: bed.id, says, cure: 'Take it out.', severity: 'marked' }];
+      }
+      if (substance === 'hardness' && tank.alkalinityKgPerM3 > HARD_WATER_KG_PER_M3) {
+        const says = `The ${medium.name} hardly moves water of ${context.print(tank.alkalinityKgPerM3, 'alkalinity')}.`;
+        return [
+          {
+            place: bed.id,
+            says,
+            cure: 'Take it out, or soften the water first.',
+            severity: 'slight',
+          },
+        ];
+      }
+      return [];
+    });
+  },
+};
+
+/** A stage is missing. */
+export const stageMissing: FindingRule = {
+  id: 'stage-missing',
+  look({ assessment }): readonly Sighting[] {
+    const missing = (['mechanical', 'biological'] as const).filter(
+      (stage) => !assessment.beds.some((bed) => bed.stage === stage),
+    );
+    return missing.map((stage) => ({
+      place: 'packing',
+      says: `There is no ${stage} medium in the filter.`,
+      cure: `Add a ${stage} medium.`,
+      severity: stage === 'biological' ? 'marked' : 'slight',
+    }));
+  },
+};
+
+/** One bed catches most of what is caught and is not meant to. */
+export const dirtInBiology: FindingRule = {
+  id: 'dirt-in-biological-bed',
+  look(context): readonly Sighting[] {
+    const { beds } = context.assessment;
+    const all = beds.reduce((sum, bed) => sum + bed.dirtKg, 0);
+    return beds.flatMap((bed): Sighting[] => {
+      const share = all > 0 ? bed.dirtKg / all : 0;
+      if (bed.stage !== 'biological' || share < 0.3 || bed.carbonFactor > 0.7) return [];
+      const says = `The ${mediumOf(context, bed.medium).name} holds ${percent(share)} of the caught dirt, and organic carbon leaves its bacteria ${percent(bed.carbonFactor)} of their rate.`;
+      return [
+        {
+          place: bed.id,
+          says,
+          cure: 'Catch more ahead of it: a finer or deeper mechanical bed.',
+          severity: 'slight',
+        },
+      ];
+    });
+  },
+};

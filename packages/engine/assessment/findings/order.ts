@@ -1,0 +1,98 @@
+import type { Model } from '../../model/model.ts';
+import { arrange, type Portion, portionsInWaterOrder } from '../../packing/arrange.ts';
+import {
+  chemicalLast,
+  coarseFirst,
+  fineBeforeCoarse,
+  mechanicalFirst,
+  stageBefore,
+} from '../../packing/order.ts';
+import type { FindingContext, FindingRule, Sighting } from './rule.ts';
+
+const portionsOf = ({ model, assessment }: FindingContext): Portion[] =>
+  portionsInWaterOrder(assessment.layout.chambers, model.packing);
+
+/** The job with its portions put back in another order; absent where they do not fit so. */
+const reordered = (context: FindingContext, order: readonly Portion[]): { readonly cured?: Model } => {
+  const packing = arrange(context.assessment.layout.chambers, order);
+  return packing ? { cured: { ...context.model, packing } } : {};
+};
+
+const nameOf = (context: FindingContext, portion: Portion): string =>
+  context.model.media[portion.medium]!.name;
+
+const catchOf = (context: FindingContext, portion: Portion): string => {
+  const bed = context.assessment.beds.find(({ id }) => id === portion.id);
+  if (!bed) return '';
+  const caught = Number((100 * bed.catchFraction).toPrecision(2));
+  return ` It catches ${caught} % of the solids that reach the filter.`;
+};
+
+/** Water meets a biological bed before a mechanical one. */
+export const biologicalBeforeMechanical: FindingRule = {
+  id: 'biological-before-mechanical',
+  look(context): readonly Sighting[] {
+    const portions = portionsOf(context);
+    const { media } = context.model;
+    const found = stageBefore(portions, media, { early: 'biological', late: 'mechanical' });
+    if (!found) return [];
+    const says = `Water meets the ${nameOf(context, found.early)} before the ${nameOf(context, found.late)}, so the biological bed takes dirt that a mechanical one should hold.${catchOf(context, found.early)}`;
+    const cure = 'Put the mechanical media first in the way of the water.';
+    return [{ place: found.early.id, says, cure, ...reordered(context, mechanicalFirst(portions, media)) }];
+  },
+};
+
+/** Water meets a fine mechanical bed before a coarser one. */
+export const finerBeforeCoarser: FindingRule = {
+  id: 'fine-before-coarse',
+  look(context): readonly Sighting[] {
+    const portions = portionsOf(context);
+    const { media } = context.model;
+    const found = fineBeforeCoarse(portions, media);
+    if (!found) return [];
+    const says = `Water meets the fine ${nameOf(context, found.fine)} before the coarser ${nameOf(context, found.coarse)}.${catchOf(context, found.fine)}`;
+    const cure = 'Let the water go through the coarser medium first.';
+    return [{ place: found.fine.id, says, cure, ...reordered(context, coarseFirst(portions, media)) }];
+  },
+};
+
+/** Water meets a chemical bed before a biological one. */
+export const chemicalBeforeBiological: FindingRule = {
+  id: 'chemical-before-biological',
+  look(context): readonly Sighting[] {
+    const portions = portionsOf(context);
+    const { media } = context.model;
+    const found = stageBefore(portions, media, { early: 'chemical', late: 'biological' });
+    if (!found) return [];
+    const removes = media[found.early.medium]!.removes?.substance;
+    const why =
+      removes === 'ammonium'
+        ? 'it takes the ammonium that the bacteria live on'
+        : 'dirt closes it before its capacity is used';
+    const says = `Water meets the ${nameOf(context, found.early)} before the ${nameOf(context, found.late)}: ${why}.`;
+    const cure = 'Put chemical media behind the biological ones.';
+    return [{ place: found.early.id, says, cure, ...reordered(context, chemicalLast(portions, media)) }];
+  },
+};
+
+/** The order of the media is the trade's own. */
+export const orderFollowsTheWater: FindingRule = {
+  id: 'order-follows-the-water',
+  look(context): readonly Sighting[] {
+    const portions = portionsOf(context);
+    const { media } = context.model;
+    const stagesHeld = new Set(portions.map((portion) => media[portion.medium]!.stage));
+    if (stagesHeld.size < 2) return [];
+    const pairs = [
+      { early: 'biological', late: 'mechanical' },
+      { early: 'chemical', late: 'biological' },
+      { early: 'chemical', late: 'mechanical' },
+    ] as const;
+    const broken =
+      pairs.some((pair) => stageBefore(portions, media, pair)) || fineBeforeCoarse(portions, media);
+    if (broken) return [];
+    const says =
+      'The water meets mechanical, biological and chemical media in that order, coarse before fine.';
+    return [{ place: portions[0]!.id, says, cure: 'Keep the order.', severity: 'strength' }];
+  },
+};

@@ -1,0 +1,94 @@
+import { type FindingRule, percent, type Sighting } from './rule.ts';
+
+const OXYGEN_LOW = 4e-3;
+
+/** The tank is fed more than the filter carries. */
+export const fedTooMuch: FindingRule = {
+  id: 'fed-more-than-carried',
+  look(context): readonly Sighting[] {
+    const { carries } = context.assessment;
+    const { feedKgPerS } = context.model.tank;
+    if (feedKgPerS <= carries.day.feedKgPerS) return [];
+    const fed = context.print(feedKgPerS, 'mass-rate');
+    const carried = context.print(carries.day.feedKgPerS, 'mass-rate');
+    const says = `The tank is fed ${fed}; the filter alone carries ${carried} on the comparison day (bound by ${carries.day.bindingLimit}).`;
+    const cure =
+      'Feed less, re-pack for more, or leave the rest to walls, plants and water changes and test for ammonia and nitrite.';
+    const short = carries.day.feedKgPerS / feedKgPerS;
+    return [{ place: 'tank', says, cure, severity: short < 0.5 ? 'grave' : 'marked' }];
+  },
+};
+
+/** Water leaves the filter with little oxygen. */
+export const oxygenStarved: FindingRule = {
+  id: 'oxygen-starved-outlet',
+  look(context): readonly Sighting[] {
+    const { day } = context.assessment.carries;
+    if (context.assessment.dutyPoint.flowM3PerS <= 0 || day.outletOxygenKgPerM3 > OXYGEN_LOW) return [];
+    const says = `Water leaves the filter with ${context.print(day.outletOxygenKgPerM3, 'concentration')} of oxygen on the comparison day.`;
+    return [
+      {
+        place: 'outlet',
+        says,
+        cure: 'Clean sooner, raise the flow, or let the outlet break the surface.',
+        severity: 'marked',
+      },
+    ];
+  },
+};
+
+/** The filter clogs soon. */
+export const clogsSoon: FindingRule = {
+  id: 'clogs-soon',
+  look(context): readonly Sighting[] {
+    const { cleaning } = context.assessment;
+    if (cleaning.beyond || cleaning.timeS > 21 * 86_400) return [];
+    const when = context.print(cleaning.timeS, 'time');
+    const what =
+      cleaning.endedBy === 'limit'
+        ? 'what it carries falls below the feed'
+        : `${cleaning.place ?? 'a bed'} is clogged`;
+    const says = `After ${when} ${what}; the flow at the tank is then ${percent(cleaning.flowRatio)} of clean.`;
+    const cure =
+      'More area or a coarser medium where the dirt is caught; a pre-filter that is easy to reach.';
+    return [{ place: cleaning.place ?? 'packing', says, cure, severity: 'marked' }];
+  },
+};
+
+/** Water goes over the overflow with clean media. */
+export const overflowOpen: FindingRule = {
+  id: 'overflow-open',
+  look(context): readonly Sighting[] {
+    const { layout, wayFlowM3PerS, dutyPoint } = context.assessment;
+    return layout.weirs.flatMap((weir) => {
+      const flow = wayFlowM3PerS[weir.id] ?? 0;
+      if (weir.purpose !== 'overflow' || flow <= 0.001 * dutyPoint.flowM3PerS) return [];
+      const says = `${percent(flow / dutyPoint.flowM3PerS)} of the water goes over the ${weir.label} even with clean media.`;
+      return [
+        {
+          place: weir.id,
+          says,
+          cure: 'Use a coarser or thinner medium ahead; never block the overflow.',
+          severity: 'marked' as const,
+        },
+      ];
+    });
+  },
+};
+
+/** Alkalinity runs down faster than water changes bring it. */
+export const alkalinityRunsDown: FindingRule = {
+  id: 'alkalinity-runs-down',
+  look(context): readonly Sighting[] {
+    const { tank } = context.model;
+    const used =
+      context.assessment.uses.alkalinityKgPerS *
+      Math.min(1, tank.feedKgPerS / Math.max(context.assessment.carries.day.feedKgPerS, 1e-30));
+    const brought = tank.volumeM3 * tank.waterChangePerS * tank.alkalinityKgPerM3;
+    if (used <= brought) return [];
+    const perWeek = (rate: number): string => context.print(rate * 7 * 86_400, 'mass');
+    const says = `At the present feed, nitrification uses ${perWeek(used)} of alkalinity (as CaCO3) a week and water changes bring at most ${perWeek(brought)}.`;
+    const cure = 'Test alkalinity weekly; change more water or buffer it before the pH falls.';
+    return [{ place: 'tank', says, cure, severity: 'slight' }];
+  },
+};

@@ -1,0 +1,64 @@
+import {
+  bedResistanceCarmanHollow,
+  bedResistanceErgun1952,
+  bedResistanceFibreDavies1952,
+  bedResistanceFoamDietrich2012,
+} from '../../laws/hydraulics/beds.ts';
+import type { Medium } from '../../model/medium.ts';
+import type { WaterState } from './water.ts';
+
+/** Share of a bed that water moves through, without the pores inside its pieces; 0 to 1. */
+export const voidageOf = (medium: Medium): number =>
+  medium.resistance.law === 'fibre'
+    ? 1 - medium.resistance.solidFraction.value
+    : medium.resistance.voidage.value;
+
+/** Size of a piece, cell or fibre, m: the thickness of one layer. */
+export const pieceOf = (medium: Medium): number => {
+  switch (medium.resistance.law) {
+    case 'foam':
+      return medium.resistance.cellM.value;
+    case 'fibre':
+      return medium.resistance.fibreM.value;
+    default:
+      return medium.resistance.sizeM.value;
+  }
+};
+
+/**
+ * Pressure gradient of a clean bed as linear·U + quadratic·U², by the law that fits the medium's form.
+ * @returns coefficients in Pa·s/m² and Pa·s²/m³ on the superficial velocity U
+ */
+export const bedResistance = (medium: Medium, water: WaterState) => {
+  const { densityKgPerM3, viscosityPaS } = water;
+  const { resistance } = medium;
+  switch (resistance.law) {
+    case 'foam':
+      return bedResistanceFoamDietrich2012({
+        cellM: resistance.cellM.value,
+        voidage: resistance.voidage.value,
+        densityKgPerM3,
+        viscosityPaS,
+      });
+    case 'fibre':
+      return bedResistanceFibreDavies1952({
+        fibreM: resistance.fibreM.value,
+        solidFraction: resistance.solidFraction.value,
+        viscosityPaS,
+      });
+    case 'grains':
+      return bedResistanceErgun1952({
+        sizeM: resistance.sizeM.value,
+        voidage: resistance.voidage.value,
+        densityKgPerM3,
+        viscosityPaS,
+      });
+    case 'hollow':
+      return bedResistanceCarmanHollow({
+        surfacePerM: resistance.surfacePerM.value,
+        voidage: resistance.voidage.value,
+        densityKgPerM3,
+        viscosityPaS,
+      });
+  }
+};

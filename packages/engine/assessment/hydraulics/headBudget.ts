@@ -1,0 +1,29 @@
+import { dropOf } from '../../network/solve.ts';
+import type { HeadShare } from '../assessment.ts';
+import type { Compiled } from '../compiled.ts';
+
+/** Head that the pump gives at the last solve, m. */
+export const pumpHead = (compiled: Compiled): number => -dropOf(compiled.network, 'pump');
+
+/**
+ * Where the pump's head goes at the last solve. What stands beside chambers takes the same head as they do and
+ * is not counted again.
+ */
+export const headBudgetOf = (compiled: Compiled): HeadShare[] => {
+  const head = pumpHead(compiled);
+  const share = (headM: number): number => (head > 0 ? headM / head : 0);
+  const parts = compiled.roles.map(({ link, part, place }) => {
+    const headM = dropOf(compiled.network, link);
+    return { part, place, headM, share: share(headM) };
+  });
+  const lift = liftM(compiled);
+  return lift > 0 ? [...parts, { part: 'lift', place: 'outlet', headM: lift, share: share(lift) }] : parts;
+};
+
+/** Height that the water is really raised: free outlet, or the level that the outlet weir needs. */
+const liftM = (compiled: Compiled): number => {
+  const { weirs } = compiled.layout;
+  if (weirs.length === 0) return compiled.model.filter.outletLiftM;
+  const outlet = weirs.find((weir) => weir.purpose === 'outlet');
+  return outlet ? outlet.crestHeightM + dropOf(compiled.network, outlet.id) : 0;
+};

@@ -1,0 +1,109 @@
+import { type Stage, stages } from '../../model/medium.ts';
+import type { Route } from '../assessment.ts';
+import type { Compiled } from '../compiled.ts';
+
+/** Routes that carry less than this share of the flow are gathered into one named `rest`. */
+const SMALLEST_SHARE = 1e-3;
+/** Ways that carry less than this share of a space's water are not followed. */
+const SMALLEST_BRANCH = 1e-9;
+
+const waterOf = (compiled: Compiled, space: number): number =>
+  compiled.ways.reduce(
+    (sum, way) => (way.from === space ? sum + Math.max(0, compiled.network.flow[way.link]!) : sum),
+    0,
+  );
+
+const contactTimeS = (compiled: Compiled, beds: readonly number[]): number =>
+  beds.reduce((sum, place) => {
+    const bed = compiled.beds[place]!;
+    return sum + (bed.volumeM3 * bed.voidage) / compiled.network.flow[bed.link]!;
+  }, 0);
+
+interface Trace {
+  readonly space: number;
+  readonly share: number;
+  readonly beds: readonly number[];
+  readonly past: readonly string[];
+}
+
+const follow = (compiled: Compiled): Trace[] => {
+  const waters = compiled.spaces.map((_, space) => waterOf(compiled, space));
+  const done: Trace[] = [];
+  const open: Trace[] = waters[0]! > 0 ? [{ space: 0, share: 1, beds: [], past: [] }] : [];
+  for (let trace = open.pop(); trace; trace = open.pop()) {
+    for (const way of compiled.ways) {
+      if (way.from !== trace.space) continue;
+      const fraction = Math.max(0, compiled.network.flow[way.link]!) / waters[trace.space]!;
+      if (fraction < SMALLEST_BRANCH) continue;
+      const next: Trace = {
+        space: way.to,
+        share: trace.share * fraction,
+        beds: [...trace.beds, ...way.beds],
+        past:
+          way.beds.length === 0 && way.to >= 0 && isPast(compiled, way.id)
+            ? [...trace.past, way.id]
+            : trace.past,
+      };
+      if (way.to < 0)
+        done.push(isOverflow(compiled, way.id) ? { ...next, past: [...next.past, way.id] } : next);
+      else open.push(next);
+    }
+  }
+  return done;
+};
+
+/** A way that goes past media: a gap beside a chamber that holds beds, a leak, or an opening not meant. */
+const isPast = (compiled: Compiled, id: string): boolean => {
+  if (id.startsWith('gap:')) return compiled.beds.some((bed) => `gap:${bed.chamber}` === id);
+  if (id.startsWith('floor:')) return false;
+  return compiled.layout.openings.find((opening) => opening.id === id)?.bypass ?? true;
+};
+
+const isOverflow = (compiled: Compiled, id: string): boolean =>
+  compiled.layout.weirs.some((weir) => weir.id === id && weir.purpose === 'overflow');
+
+/**
+ * Every route from inlet to outlet with its share of the flow, at the flows of the last solve. Spaces between
+ * chambers are fully mixed, so a route's share is the product of its branches' shares.
+ */
+export const routesOf = (compiled: Compiled): Route[] => {
+  const merged = new Map<string, Trace>();
+  for (const trace of follow(compiled)) {
+    const key = `${trace.beds.join(',')}|${trace.past.join(',')}`;
+    const before = merged.get(key);
+    merged.set(key, before ? { ...before, share: before.share + trace.share } : trace);
+  }
+  const sorted = [...merged.values()].sort((a, b) => b.share - a.share);
+  const named = sorted.filter((trace) => trace.share >= SMALLEST_SHARE);
+  const routes: Route[] = named.map((trace, place) => ({
+    id: `route-${place + 1}`,
+    share: trace.share,
+    beds: trace.beds.map((bed) => compiled.beds[bed]!.id),
+    past: trace.past,
+    contactTimeS: contactTimeS(compiled, trace.beds),
+  }));
+  const rest = 1 - named.reduce((sum, trace) => sum + trace.share, 0);
+  if (named.length === sorted.length || sorted.length === 0) return routes;
+  return [...routes, { id: 'rest', share: Math.max(0, rest), beds: [], past: [], contactTimeS: 0 }];
+};
+
+/** Share of the flow that meets no medium of each stage; 1 for a stage without a bed. */
+export const bypassOf = (compiled: Compiled): Record<Stage, number> => {
+  const missing = (stage: Stage): number => {
+    if (!compiled.beds.some((bed) => bed.medium.stage === stage)) return 1;
+    const missed = new Float64Array(compiled.spaces.length);
+    missed[0] = 1;
+    let out = 0;
+    for (const way of compiled.ways) {
+      const water = waterOf(compiled, way.from);
+      if (water <= 0) continue;
+      const meets = way.beds.some((place) => compiled.beds[place]!.medium.stage === stage);
+      const share = meets ? 0 : (missed[way.from]! * Math.max(0, compiled.network.flow[way.link]!)) / water;
+      if (way.to < 0) out += share;
+      else missed[way.to] = missed[way.to]! + share;
+    }
+    return Math.min(1, out);
+  };
+  const [mechanical, biological, chemical] = stages.map(missing) as [number, number, number];
+  return { mechanical, biological, chemical };
+};

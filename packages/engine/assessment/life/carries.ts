@@ -1,0 +1,122 @@
+import { stockClasses } from '../../catalogue/stock.ts';
+import { SOLIDS_NITROGEN_RATIO } from '../../laws/dirt/constants.ts';
+import { solidsDecayRate } from '../../laws/dirt/decay.ts';
+import { TAN_PER_PROTEIN_RATIO } from '../../laws/life/feed.ts';
+import type { BindingLimit, Carries } from '../assessment.ts';
+import type { Compiled } from '../compiled.ts';
+import { type DirtState, heldKg } from '../dirt/state.ts';
+import { solveAt } from '../dirt/step.ts';
+import { filterFlow } from '../dirt/transport.ts';
+import type { BacteriaShares } from './bacteria.ts';
+import { type Capacity, capacityOf } from './capacity.ts';
+import { ratesOf, waterFactor } from './rates.ts';
+
+/** Carries with what the bed table needs beside it. */
+export interface CarriesDetail {
+  readonly carries: Carries;
+  readonly capacity: Capacity;
+}
+
+/** Below this share of its full rate the water's pH or alkalinity binds before anything else. */
+const CHEMISTRY_BINDS_BELOW = 0.5;
+const PROBE = 1.02;
+
+/** Ammonia nitrogen that decay gives back for each kg of feed, kg/kg: of what is caught, in proportion. */
+const decayPerFeed = (compiled: Compiled, caughtKgPerS: readonly number[], ageS: number): number => {
+  const caught = caughtKgPerS.reduce((sum, rate) => sum + rate, 0);
+  const decayed = -Math.expm1(-solidsDecayRate(compiled.water) * ageS);
+  const { feedKgPerS } = compiled.model.tank;
+  return feedKgPerS > 0 ? (caught * SOLIDS_NITROGEN_RATIO * decayed) / feedKgPerS : 0;
+};
+
+/** Whether more area or more flow would raise the capacity more. */
+const areaOrFlow = (
+  compiled: Compiled,
+  shares: BacteriaShares,
+  state: Parameters<typeof ratesOf>[2],
+): 'area' | 'flow' => {
+  const { flow } = compiled.network;
+  const withArea = capacityOf(
+    compiled,
+    ratesOf(compiled, shares, { ...state, areaFactor: PROBE }),
+  ).oxidisedKgNPerS;
+  for (let link = 0; link < flow.length; link += 1) flow[link] = flow[link]! * PROBE;
+  const withFlow = capacityOf(compiled, ratesOf(compiled, shares, state)).oxidisedKgNPerS;
+  for (let link = 0; link < flow.length; link += 1) flow[link] = flow[link]! / PROBE;
+  return withFlow > withArea ? 'flow' : 'area';
+};
+
+const bindingLimit = (
+  compiled: Compiled,
+  shares: BacteriaShares,
+  found: { capacity: Capacity; state: Parameters<typeof ratesOf>[2] },
+): BindingLimit => {
+  const { capacity, state } = found;
+  if (filterFlow(compiled) <= 0) return 'flow';
+  if (waterFactor(compiled) < CHEMISTRY_BINDS_BELOW) return 'alkalinity';
+  return capacity.limit === 'area' ? areaOrFlow(compiled, shares, state) : capacity.limit;
+};
+
+const servedM3 = (oxidisedKgNPerS: number, decayRatio: number): Carries['servedM3'] => {
+  const volume = (stock: 'light' | 'normal' | 'heavy'): number => {
+    const { feedKgPerM3PerS, proteinFraction } = stockClasses[stock]!;
+    return (
+      oxidisedKgNPerS / (feedKgPerM3PerS.value * (TAN_PER_PROTEIN_RATIO * proteinFraction.value + decayRatio))
+    );
+  };
+  return { light: volume('light'), normal: volume('normal'), heavy: volume('heavy') };
+};
+
+/** Which dirt works on the bacteria, which on the flows, and whether it rots. */
+export interface CarryingState {
+  readonly dirt: DirtState;
+  readonly flowsOf: DirtState;
+  readonly decays: boolean;
+}
+
+interface Solved {
+  readonly state: Parameters<typeof ratesOf>[2];
+  readonly capacity: Capacity;
+  readonly decayRatio: number;
+  readonly tanPerFeedRatio: number;
+}
+
+const solveCarrying = (compiled: Compiled, shares: BacteriaShares, carrying: CarryingState): Solved => {
+  const { dirt, flowsOf, decays } = carrying;
+  solveAt(compiled, flowsOf);
+  const caughtKgPerS = heldKg(compiled, dirt).map((mass) => (dirt.timeS > 0 ? mass / dirt.timeS : 0));
+  const state = { caughtKgPerS, ageS: decays ? dirt.timeS : 0, areaFactor: 1 };
+  const decayRatio = decayPerFeed(compiled, caughtKgPerS, state.ageS);
+  return {
+    state,
+    capacity: capacityOf(compiled, ratesOf(compiled, shares, state)),
+    decayRatio,
+    tanPerFeedRatio: TAN_PER_PROTEIN_RATIO * compiled.model.tank.feedProteinFraction + decayRatio,
+  };
+};
+
+/** Dry feed that can be carried, kg/s. Leaves the network solved for `flowsOf`. */
+export const feedCarried = (compiled: Compiled, shares: BacteriaShares, carrying: CarryingState): number => {
+  const { capacity, tanPerFeedRatio } = solveCarrying(compiled, shares, carrying);
+  return capacity.oxidisedKgNPerS / tanPerFeedRatio;
+};
+
+/** What the packing carries with a given state of dirt in it. Leaves the network solved in that state. */
+export const carriesIn = (compiled: Compiled, shares: BacteriaShares, dirt: DirtState): CarriesDetail => {
+  const { state, capacity, decayRatio, tanPerFeedRatio } = solveCarrying(compiled, shares, {
+    dirt,
+    flowsOf: dirt,
+    decays: true,
+  });
+  const carries: Carries = {
+    dayS: dirt.timeS,
+    feedKgPerS: capacity.oxidisedKgNPerS / tanPerFeedRatio,
+    oxidisedKgNPerS: capacity.oxidisedKgNPerS,
+    servedM3: servedM3(capacity.oxidisedKgNPerS, decayRatio),
+    bindingLimit: bindingLimit(compiled, shares, { capacity, state }),
+    outletOxygenKgPerM3: capacity.outletOxygenKgPerM3,
+    flowM3PerS: filterFlow(compiled),
+    nitriteKgNPerM3: capacity.nitriteKgNPerM3,
+  };
+  return { carries, capacity };
+};

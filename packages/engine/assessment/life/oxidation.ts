@@ -1,0 +1,171 @@
+import {
+  FLUX_OXYGEN_PER_AMMONIA,
+  FLUX_OXYGEN_PER_NITRITE,
+  OXYGEN_HALF_SATURATION_KG_PER_M3,
+} from '../../laws/life/nitrification.ts';
+import type { Compiled } from '../compiled.ts';
+
+/** One packing's power to oxidise, by bed, in one state. */
+export interface Rates {
+  /** Area of bacteria at work per m³ of bed, m⁻¹: open area times what carbon and cleaning leave of them. */
+  readonly areaPerM: Float64Array;
+  /** Slope of flux against TAN, in series with the water film, m/s. */
+  readonly ammoniaSlopeMPerS: Float64Array;
+  readonly nitriteSlopeMPerS: Float64Array;
+  /** Greatest flux of nitrogen, kg N/(m²·s). */
+  readonly ammoniaCeiling: number;
+  readonly nitriteCeiling: number;
+  /** Slope of the kinetics alone, m/s: bounds the flux where oxygen is short. */
+  readonly kineticSlopeMPerS: number;
+  /** Oxygen that caught dirt takes up, by bed, kg/s. */
+  readonly dirtOxygenKgPerS: Float64Array;
+}
+
+/** What one pass does to the water of a tank held at given levels. */
+export interface Pass {
+  /** TAN oxidised and nitrite oxidised, kg N/s. */
+  ammoniaKgNPerS: number;
+  nitriteKgNPerS: number;
+  outletOxygenKgPerM3: number;
+  readonly byBedKgNPerS: Float64Array;
+  readonly level: Float64Array;
+  readonly inflow: Float64Array;
+  readonly water: Float64Array;
+}
+
+export interface TankLevels {
+  readonly ammoniaKgNPerM3: number;
+  readonly nitriteKgNPerM3: number;
+  readonly oxygenKgPerM3: number;
+}
+
+/** A compiled job with the rates of its bacteria and the room for a pass. */
+export interface Working {
+  readonly compiled: Compiled;
+  readonly rates: Rates;
+  readonly pass: Pass;
+}
+
+export const makePass = (compiled: Compiled): Pass => ({
+  ammoniaKgNPerS: 0,
+  nitriteKgNPerS: 0,
+  outletOxygenKgPerM3: 0,
+  byBedKgNPerS: new Float64Array(compiled.beds.length),
+  level: new Float64Array(3 * compiled.spaces.length),
+  inflow: new Float64Array(3 * compiled.spaces.length),
+  water: new Float64Array(compiled.spaces.length),
+});
+
+const AMMONIA = 0;
+const NITRITE = 1;
+const OXYGEN = 2;
+const STEPS_PER_BED = 6;
+const TRACE = 1e-12;
+
+/** Ammonia, nitrite and oxygen in the water that moves along a way; reused. */
+const parcel = new Float64Array(3);
+
+const flux = (
+  slope: number,
+  level: number,
+  limits: { ceiling: number; oxygenFlux: number; oxygenFactor: number },
+): number => Math.min(slope * level, limits.ceiling, limits.oxygenFlux) * limits.oxygenFactor;
+
+/** Moves `parcel` through a slice of a bed: both steps by their rate constants at the slice's start. */
+const throughSlice = (
+  rates: Rates,
+  bed: number,
+  contact: { areaPerFlow: number; dirtOxygen: number },
+): number => {
+  const ammonia = parcel[AMMONIA]!;
+  const nitrite = parcel[NITRITE]!;
+  const oxygen = parcel[OXYGEN]!;
+  const oxygenFactor = oxygen / (OXYGEN_HALF_SATURATION_KG_PER_M3 + oxygen);
+  const supply = rates.kineticSlopeMPerS * oxygen;
+  const first = flux(rates.ammoniaSlopeMPerS[bed]!, Math.max(ammonia, TRACE), {
+    ceiling: rates.ammoniaCeiling,
+    oxygenFlux: supply / FLUX_OXYGEN_PER_AMMONIA,
+    oxygenFactor,
+  });
+  const second = flux(rates.nitriteSlopeMPerS[bed]!, Math.max(nitrite, TRACE), {
+    ceiling: rates.nitriteCeiling,
+    oxygenFlux: supply / FLUX_OXYGEN_PER_NITRITE,
+    oxygenFactor,
+  });
+  const a = (first / Math.max(ammonia, TRACE)) * contact.areaPerFlow;
+  const b = (second / Math.max(nitrite, TRACE)) * contact.areaPerFlow;
+  const leftA = Math.exp(-a);
+  const leftB = Math.exp(-b);
+  const chain = Math.abs(a - b) > 1e-9 * (a + b) + 1e-300 ? (a * (leftA - leftB)) / (b - a) : a * leftA;
+  const ammoniaAfter = ammonia * leftA;
+  const nitriteAfter = nitrite * leftB + ammonia * chain;
+  const oxidised = ammonia - ammoniaAfter;
+  const nitriteOxidised = nitrite + oxidised - nitriteAfter;
+  parcel[AMMONIA] = ammoniaAfter;
+  parcel[NITRITE] = nitriteAfter;
+  const used =
+    FLUX_OXYGEN_PER_AMMONIA * oxidised + FLUX_OXYGEN_PER_NITRITE * nitriteOxidised + contact.dirtOxygen;
+  parcel[OXYGEN] = Math.max(oxygen - used, 0);
+  return oxidised;
+};
+
+const throughBed = (working: Working, bed: number): void => {
+  const { compiled, rates, pass } = working;
+  const { volumeM3, link } = compiled.beds[bed]!;
+  const flow = compiled.network.flow[link]!;
+  const contact = {
+    areaPerFlow: (rates.areaPerM[bed]! * volumeM3) / flow / STEPS_PER_BED,
+    dirtOxygen: rates.dirtOxygenKgPerS[bed]! / flow / STEPS_PER_BED,
+  };
+  let oxidised = 0;
+  for (let step = 0; step < STEPS_PER_BED; step += 1) oxidised += throughSlice(rates, bed, contact);
+  pass.byBedKgNPerS[bed] = flow * oxidised;
+};
+
+const mixSpace = (pass: Pass, space: number): void => {
+  const water = pass.water[space]!;
+  for (let kind = 0; kind < 3; kind += 1) {
+    pass.level[3 * space + kind] = water > 0 ? pass.inflow[3 * space + kind]! / water : 0;
+  }
+};
+
+/** Takes the tank's water once through the filter and says what the bacteria did to it. */
+export const passThrough = (working: Working, tank: TankLevels): void => {
+  const { compiled, pass } = working;
+  const { ways, network } = compiled;
+  pass.inflow.fill(0);
+  pass.water.fill(0);
+  pass.byBedKgNPerS.fill(0);
+  pass.level[AMMONIA] = tank.ammoniaKgNPerM3;
+  pass.level[NITRITE] = tank.nitriteKgNPerM3;
+  pass.level[OXYGEN] = tank.oxygenKgPerM3;
+  let outFlow = 0;
+  let outAmmonia = 0;
+  let outNitrite = 0;
+  let outOxygen = 0;
+  let at = 0;
+  for (const way of ways) {
+    if (way.from !== at) {
+      at = way.from;
+      mixSpace(pass, at);
+    }
+    const flow = network.flow[way.link]!;
+    if (flow <= 0) continue;
+    for (let kind = 0; kind < 3; kind += 1) parcel[kind] = pass.level[3 * at + kind]!;
+    for (const bed of way.beds) throughBed(working, bed);
+    if (way.to >= 0) {
+      pass.water[way.to] = pass.water[way.to]! + flow;
+      for (let kind = 0; kind < 3; kind += 1) {
+        pass.inflow[3 * way.to + kind] = pass.inflow[3 * way.to + kind]! + flow * parcel[kind]!;
+      }
+    } else {
+      outFlow += flow;
+      outAmmonia += flow * parcel[AMMONIA]!;
+      outNitrite += flow * parcel[NITRITE]!;
+      outOxygen += flow * parcel[OXYGEN]!;
+    }
+  }
+  pass.ammoniaKgNPerS = outFlow * tank.ammoniaKgNPerM3 - outAmmonia;
+  pass.nitriteKgNPerS = outFlow * tank.nitriteKgNPerM3 + pass.ammoniaKgNPerS - outNitrite;
+  pass.outletOxygenKgPerM3 = outFlow > 0 ? outOxygen / outFlow : 0;
+};

@@ -1,0 +1,85 @@
+import { DIRT_OXYGEN_RATIO } from '../../laws/dirt/constants.ts';
+import { solidsDecayRate } from '../../laws/dirt/decay.ts';
+import { ammoniumDiffusivity, filmTransferWilsonGeankoplis1966 } from '../../laws/life/filmTransfer.ts';
+import {
+  AMMONIA_TEMPERATURE_THETA,
+  AMMONIUM_SLOPE_M_PER_S,
+  AMMONIUM_SLOPE_VELOCITY_M_PER_S,
+  FLUX_CEILING_KG_N_PER_M2_PER_S,
+  KINETICS_REFERENCE_K,
+  NITRITE_TEMPERATURE_THETA,
+  pHFactor,
+  temperatureFactor,
+} from '../../laws/life/nitrification.ts';
+import type { Compiled, CompiledBed } from '../compiled.ts';
+import type { BacteriaShares } from './bacteria.ts';
+import type { Rates } from './oxidation.ts';
+
+/**
+ * Alkalinity as CaCO3, kg/m³, below which bacteria run short of carbonate; the rate falls in proportion
+ * (from memory: half-saturations of 0.5 mmol/L and less are in use, within a factor of 2).
+ */
+const LEAST_ALKALINITY = 0.02;
+
+/** What the tank's pH and alkalinity leave of the bacteria's rate, 0 to 1. */
+export const waterFactor = (compiled: Compiled): number => {
+  const { pH, alkalinityKgPerM3 } = compiled.model.tank;
+  return pHFactor({ pH }) * Math.min(1, alkalinityKgPerM3 / LEAST_ALKALINITY);
+};
+
+/** Film transfer beyond that at which the kinetic slope was measured, as a resistance, s/m. */
+const extraFilmResistance = (compiled: Compiled, bed: CompiledBed, velocityMPerS: number): number => {
+  const { water } = compiled;
+  const film = (velocity: number): number =>
+    filmTransferWilsonGeankoplis1966({
+      velocityMPerS: velocity,
+      sizeM: bed.pieceM,
+      voidage: bed.voidage,
+      densityKgPerM3: water.densityKgPerM3,
+      viscosityPaS: water.viscosityPaS,
+      diffusivityM2PerS: ammoniumDiffusivity({
+        temperatureK: water.temperatureK,
+        viscosityPaS: water.viscosityPaS,
+      }),
+    });
+  return Math.max(0, 1 / film(velocityMPerS) - 1 / film(AMMONIUM_SLOPE_VELOCITY_M_PER_S));
+};
+
+/**
+ * Rates of all beds at the flows of the last solve.
+ * @param caughtKgPerS solids that each bed catches, kg/s
+ * @param ageS time since cleaning, s: how far decay of the caught solids has come
+ * @param areaFactor scales every area, to see how much the area binds; 1 as it is
+ */
+export const ratesOf = (
+  compiled: Compiled,
+  shares: BacteriaShares,
+  state: { readonly caughtKgPerS: readonly number[]; readonly ageS: number; readonly areaFactor: number },
+): Rates => {
+  const { beds, network, water } = compiled;
+  const heat = { temperatureK: water.temperatureK, referenceK: KINETICS_REFERENCE_K };
+  const ammoniaHeat = temperatureFactor({ ...heat, theta: AMMONIA_TEMPERATURE_THETA });
+  const nitriteHeat = temperatureFactor({ ...heat, theta: NITRITE_TEMPERATURE_THETA });
+  const slope = AMMONIUM_SLOPE_M_PER_S;
+  const inSeries = (kinetic: number, film: number): number => 1 / (1 / kinetic + film);
+  const films = beds.map((bed) => {
+    const velocity = network.flow[bed.link]! / bed.areaM2;
+    return velocity > 0 ? extraFilmResistance(compiled, bed, velocity) : Number.POSITIVE_INFINITY;
+  });
+  const chemistry = waterFactor(compiled);
+  const share = (place: number): number =>
+    shares.carbonFactor[place]! * shares.cleaningFactor[place]! * chemistry;
+  const decayed = -Math.expm1(-solidsDecayRate(water) * state.ageS);
+  return {
+    areaPerM: Float64Array.from(
+      beds,
+      (bed, place) => bed.medium.areaPerM.value * share(place) * state.areaFactor,
+    ),
+    ammoniaSlopeMPerS: Float64Array.from(films, (film) => inSeries(slope * ammoniaHeat, film)),
+    nitriteSlopeMPerS: Float64Array.from(films, (film) => inSeries(slope * nitriteHeat, film)),
+    ammoniaCeiling: FLUX_CEILING_KG_N_PER_M2_PER_S * ammoniaHeat,
+    nitriteCeiling: FLUX_CEILING_KG_N_PER_M2_PER_S * nitriteHeat,
+    kineticSlopeMPerS: slope * ammoniaHeat,
+    dirtOxygenKgPerS: Float64Array.from(state.caughtKgPerS, (caught) => caught * decayed * DIRT_OXYGEN_RATIO),
+  };
+};

@@ -1,0 +1,127 @@
+import { assess } from '../assessment/assess.ts';
+import type { Assessment } from '../assessment/assessment.ts';
+import { compile } from '../assessment/compile.ts';
+import type { Chamber, Layout } from '../families/layout.ts';
+import type { Model, Packing, PermittedAlteration } from '../model/model.ts';
+import { alterationSets, altered, type PartNeed, partsOf } from './alterations.ts';
+import { purchasesFor, shelfHolds, volumesOf } from './candidates.ts';
+import type { PlanOptions, Purchase } from './plan.ts';
+import { gainOver, keepsWaterClear, type Merits, meritsOf } from './score.ts';
+
+/** Candidates that are assessed at most where nothing else is asked for. */
+const DEFAULT_CAP = 3000;
+const PROGRESS_EVERY = 50;
+
+export interface Candidate {
+  readonly alterations: readonly PermittedAlteration[];
+  readonly model: Model;
+  readonly chambers: readonly Chamber[];
+  readonly purchases: readonly Purchase[];
+  readonly parts: readonly PartNeed[];
+  readonly cost: number;
+}
+
+export interface Assessed extends Candidate {
+  readonly assessment: Assessment;
+  readonly merits: Merits;
+}
+
+/** One set of alterations carried out, with what it costs and the chambers in water order. */
+export interface Hardware {
+  readonly alterations: readonly PermittedAlteration[];
+  readonly model: Model;
+  readonly layout: Layout;
+  readonly parts: readonly PartNeed[];
+  readonly partsCost: number;
+}
+
+const layoutOf = (model: Model): Layout => {
+  const result = compile(model);
+  if (!result.ok) throw new Error(`the filter's network cannot be solved: ${result.problem.code}`);
+  return result.compiled.layout;
+};
+
+export const hardwareSets = (model: Model, budget: number): Hardware[] => {
+  const found = layoutOf(model);
+  return alterationSets(model.alterations).flatMap((alterations) => {
+    const changed = altered(model, found, alterations);
+    const parts = partsOf(model, found, alterations);
+    const partsCost = parts.reduce((sum, { count, price }) => sum + count * price, 0);
+    if (partsCost > budget) return [];
+    return [{ alterations, model: changed, layout: layoutOf(changed), parts, partsCost }];
+  });
+};
+
+const stagesOf = (model: Model): Set<string> =>
+  new Set(Object.values(model.packing).flatMap((beds) => beds.map((bed) => model.media[bed.medium]!.stage)));
+
+/** Keeps the account of a search: what was assessed, up to the cap. */
+export class Search {
+  readonly assessed: Assessed[] = [];
+  readonly #known = new Map<string, Assessed>();
+  readonly #asFound: Merits;
+
+  readonly model: Model;
+  readonly asFound: Assessment;
+  readonly options: PlanOptions;
+
+  constructor(model: Model, asFound: Assessment, options: PlanOptions) {
+    this.model = model;
+    this.asFound = asFound;
+    this.options = options;
+    this.#asFound = meritsOf(asFound, 0);
+  }
+
+  get cap(): number {
+    return this.options.cap ?? DEFAULT_CAP;
+  }
+
+  get full(): boolean {
+    return this.assessed.length >= this.cap;
+  }
+
+  /** Assesses a packing in altered hardware, once; undefined where it costs too much or the cap is reached. */
+  try(hardware: Hardware, packing: Packing): Assessed | undefined {
+    const key = JSON.stringify([hardware.alterations, packing]);
+    const known = this.#known.get(key);
+    if (known) return known;
+    const candidate = this.#price(hardware, packing);
+    if (!candidate || this.full) return undefined;
+    const assessment = assess(
+      candidate.model,
+      this.options.day === undefined ? {} : { day: this.options.day },
+    );
+    const done = { ...candidate, assessment, merits: meritsOf(assessment, candidate.cost) };
+    this.assessed.push(done);
+    this.#known.set(key, done);
+    if (this.assessed.length % PROGRESS_EVERY === 0)
+      this.options.onProgress?.(this.assessed.length, this.cap);
+    return done;
+  }
+
+  /** Whether a packing can be had for the budget and from the shelf. */
+  affordable(hardware: Hardware, packing: Packing): boolean {
+    return this.#price(hardware, packing) !== undefined;
+  }
+
+  #price(hardware: Hardware, packing: Packing): Candidate | undefined {
+    const { chambers } = hardware.layout;
+    const held = volumesOf(this.asFound.layout.chambers, this.model.packing);
+    const purchases = purchasesFor(this.model, volumesOf(chambers, packing), held);
+    const cost = hardware.partsCost + purchases.reduce((sum, { price }) => sum + price, 0);
+    if (cost > (this.options.budget ?? 0) + 1e-9 || !shelfHolds(this.model, purchases)) return undefined;
+    const { alterations, parts } = hardware;
+    return { alterations, model: { ...hardware.model, packing }, chambers, purchases, parts, cost };
+  }
+
+  gain(one: Assessed): number {
+    return gainOver(this.#asFound, one.merits, this.options.favour ?? 'balance');
+  }
+
+  /** Whether a candidate may be offered: no stage lost that was there, water not dirtier. */
+  fit(one: Assessed): boolean {
+    const kept = stagesOf(one.model);
+    for (const stage of stagesOf(this.model)) if (!kept.has(stage)) return false;
+    return keepsWaterClear(this.#asFound, one.merits);
+  }
+}

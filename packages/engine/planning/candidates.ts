@@ -1,0 +1,94 @@
+import type { Chamber } from '../families/layout.ts';
+import type { Bed, Model, Packing } from '../model/model.ts';
+import { arrange, type Portion } from '../packing/arrange.ts';
+import type { Purchase } from './plan.ts';
+
+/** Every different order of the portions; portions of one medium and size count as the same. */
+export function* ordersOf(portions: readonly Portion[]): Generator<Portion[]> {
+  if (portions.length <= 1) {
+    yield [...portions];
+    return;
+  }
+  const tried = new Set<string>();
+  for (const [i, first] of portions.entries()) {
+    const kind = `${first.medium}:${first.volumeM3}`;
+    if (tried.has(kind)) continue;
+    tried.add(kind);
+    for (const others of ordersOf(portions.toSpliced(i, 1))) yield [first, ...others];
+  }
+}
+
+/** How many different orders there are. */
+export const countOrders = (portions: readonly Portion[]): number => {
+  const kinds = new Map<string, number>();
+  let orders = 1;
+  for (const [i, portion] of portions.entries()) {
+    const kind = `${portion.medium}:${portion.volumeM3}`;
+    const count = (kinds.get(kind) ?? 0) + 1;
+    kinds.set(kind, count);
+    orders = (orders * (i + 1)) / count;
+  }
+  return orders;
+};
+
+/** Packings that put what is in the filter into another order; in water order of `chambers`. */
+export function* reorderings(chambers: readonly Chamber[], portions: readonly Portion[]): Generator<Packing> {
+  for (const order of ordersOf(portions)) {
+    const packing = arrange(chambers, order);
+    if (packing) yield packing;
+  }
+}
+
+/** The coarse grid: each chamber in so many equal layers, each of one medium or empty. */
+export const LAYERS_PER_CHAMBER = 2;
+
+/** One filling of the grid: a medium, or nothing, for every layer in water order. */
+export type Grid = readonly (string | undefined)[];
+
+/** The packing of a filled grid: neighbouring layers of one medium make one bed. */
+export const packingOfGrid = (chambers: readonly Chamber[], grid: Grid): Packing =>
+  Object.fromEntries(
+    chambers.map((chamber, place) => {
+      const beds: Bed[] = [];
+      const depthM = chamber.depthM / LAYERS_PER_CHAMBER;
+      for (let layer = 0; layer < LAYERS_PER_CHAMBER; layer += 1) {
+        const medium = grid[place * LAYERS_PER_CHAMBER + layer];
+        if (medium === undefined) continue;
+        const last = beds.at(-1);
+        if (last?.medium === medium) beds[beds.length - 1] = { ...last, depthM: last.depthM + depthM };
+        else beds.push({ id: `${chamber.id}-bed-${beds.length + 1}`, medium, depthM });
+      }
+      return [chamber.id, chamber.listedInWaterOrder ? beds : beds.toReversed()];
+    }),
+  );
+
+/** Media volumes of a packing, m³ by medium. */
+export const volumesOf = (chambers: readonly Chamber[], packing: Packing): Map<string, number> => {
+  const volumes = new Map<string, number>();
+  for (const chamber of chambers) {
+    for (const bed of packing[chamber.id] ?? []) {
+      volumes.set(bed.medium, (volumes.get(bed.medium) ?? 0) + bed.depthM * chamber.areaM2);
+    }
+  }
+  return volumes;
+};
+
+/** What has to be bought beyond what is in the filter. */
+export const purchasesFor = (
+  model: Model,
+  wanted: ReadonlyMap<string, number>,
+  held: ReadonlyMap<string, number>,
+): Purchase[] =>
+  [...wanted].flatMap(([medium, volume]) => {
+    const short = volume - (held.get(medium) ?? 0);
+    if (short <= 1e-9 * volume) return [];
+    const perM3 = model.money.mediumPricePerM3[medium] ?? model.media[medium]!.pricePerM3.value;
+    return [{ medium, volumeM3: short, price: short * perM3 }];
+  });
+
+/** Whether the shelf holds enough of everything that is to be bought. */
+export const shelfHolds = (model: Model, purchases: readonly Purchase[]): boolean =>
+  purchases.every(({ medium, volumeM3 }) => {
+    const item = model.shelf.find((one) => one.medium === medium);
+    return item !== undefined && (item.amountM3 === undefined || volumeM3 <= item.amountM3 * (1 + 1e-9));
+  });

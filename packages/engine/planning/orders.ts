@@ -1,0 +1,22 @@
+import { arrange, portionsInWaterOrder } from '../packing/arrange.ts';
+import { tradeOrder } from '../packing/order.ts';
+import type { Hardware, Search } from './account.ts';
+import { countOrders, reorderings } from './candidates.ts';
+
+/** What is in the filter, in every order. Returns how many candidates there are. */
+export const searchOrders = (search: Search, sets: readonly Hardware[]): number => {
+  const found = search.asFound.layout.chambers;
+  const portions = portionsInWaterOrder(found, search.model.packing);
+  for (const hardware of sets) {
+    search.try(hardware, search.model.packing);
+    const trade = arrange(hardware.layout.chambers, tradeOrder(portions, search.model.media));
+    if (trade) search.try(hardware, trade);
+  }
+  for (const hardware of sets) {
+    for (const packing of reorderings(hardware.layout.chambers, portions)) {
+      if (search.full) break;
+      search.try(hardware, packing);
+    }
+  }
+  return sets.length * (countOrders(portions) + 1);
+};

@@ -1,0 +1,66 @@
+import type { Assessment, Effect } from '../assessment/assessment.ts';
+import type { Model, Packing, PermittedAlteration } from '../model/model.ts';
+import type { PartNeed } from './alterations.ts';
+
+/** What a plan is to be good for. */
+export type Favour = 'balance' | 'feed' | 'flow' | 'interval' | 'clarity' | 'cost';
+
+export const favours: readonly Favour[] = ['balance', 'feed', 'flow', 'interval', 'clarity', 'cost'];
+
+/** Media to be bought. */
+export interface Purchase {
+  readonly medium: string;
+  readonly volumeM3: number;
+  readonly price: number;
+}
+
+/** A packing with alterations, its cost and its predicted effect. */
+export interface Plan {
+  readonly id: string;
+  readonly alterations: readonly PermittedAlteration[];
+  readonly packing: Packing;
+  /** The job as it would be. */
+  readonly model: Model;
+  readonly assessment: Assessment;
+  readonly purchases: readonly Purchase[];
+  readonly parts: readonly PartNeed[];
+  /** Media and parts, in the job's currency; labour apart. */
+  readonly cost: number;
+  readonly effect: Effect;
+  /** What it is best at among the plans given. */
+  readonly bestFor: readonly Favour[];
+  readonly order: OrderNote;
+}
+
+/** How the plan's order of media stands to the trade's order, and what the difference is worth. */
+export interface OrderNote {
+  /** Mechanical, biological, chemical; coarse before fine. */
+  readonly followsTrade: boolean;
+  /** Effect of the same media in the trade's order, where the plan departs from it and they fit so. */
+  readonly inTradeOrder?: Effect;
+}
+
+/** What a search gives back. */
+export interface Plans {
+  readonly asFound: Assessment;
+  readonly plans: readonly Plan[];
+  readonly counted: { readonly possible: number; readonly assessed: number };
+  /** True where every possible candidate was assessed. */
+  readonly complete: boolean;
+  /** Present where no candidate is better than the filter as found: what would have to give. */
+  readonly nothingBetter?: readonly string[];
+}
+
+export interface PlanOptions {
+  /** Money for media and parts, in the job's currency; 0 for what costs nothing. */
+  readonly budget?: number;
+  readonly favour?: Favour;
+  /** Most candidates to assess. */
+  readonly cap?: number;
+  /** Comparison day. */
+  readonly day?: number;
+  /** How many plans to give back at most. */
+  readonly count?: number;
+  /** Called now and then with how far the search is. */
+  readonly onProgress?: (assessed: number, planned: number) => void;
+}

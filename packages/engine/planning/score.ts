@@ -1,0 +1,59 @@
+import type { Assessment } from '../assessment/assessment.ts';
+import type { Favour } from './plan.ts';
+
+/** What plans are compared by, on the comparison day. */
+export interface Merits {
+  readonly feedKgPerS: number;
+  readonly flowM3PerS: number;
+  readonly intervalS: number;
+  /** Solids in the tank's water with clean media, kg/m³. */
+  readonly solidsKgPerM3: number;
+  readonly cost: number;
+}
+
+export const meritsOf = (assessment: Assessment, cost: number): Merits => ({
+  feedKgPerS: assessment.carries.day.feedKgPerS,
+  flowM3PerS: assessment.carries.day.flowM3PerS,
+  intervalS: assessment.cleaning.timeS,
+  solidsKgPerM3: assessment.solids.tankKgPerM3,
+  cost,
+});
+
+/** A plan must not leave the water dirtier than this ratio to as found, unless it was asked for otherwise. */
+const DIRTIER_AT_MOST = 1.1;
+
+const logRatio = (after: number, before: number): number => {
+  const floor = 1e-6 * Math.max(before, after, Number.MIN_VALUE);
+  return Math.log(Math.max(after, floor) / Math.max(before, floor));
+};
+
+const WEIGHTS: Readonly<
+  Record<Favour, { feed: number; flow: number; interval: number; clarity: number; cost: number }>
+> = {
+  balance: { feed: 1, flow: 0.5, interval: 1, clarity: 0.25, cost: 0.02 },
+  feed: { feed: 1, flow: 0.05, interval: 0.05, clarity: 0.05, cost: 0.001 },
+  flow: { feed: 0.05, flow: 1, interval: 0.05, clarity: 0.05, cost: 0.001 },
+  interval: { feed: 0.05, flow: 0.05, interval: 1, clarity: 0.05, cost: 0.001 },
+  clarity: { feed: 0.05, flow: 0.05, interval: 0.05, clarity: 1, cost: 0.001 },
+  cost: { feed: 0.3, flow: 0.1, interval: 0.3, clarity: 0.1, cost: 0.1 },
+};
+
+/**
+ * How much better a candidate is than the filter as found: the weighted sum of the logarithms of the ratios
+ * of feed carried, flow, cleaning interval and clear water, less a little for each unit of money. 0 is as
+ * found; not a score to be shown.
+ */
+export const gainOver = (before: Merits, after: Merits, favour: Favour): number => {
+  const weight = WEIGHTS[favour];
+  return (
+    weight.feed * logRatio(after.feedKgPerS, before.feedKgPerS) +
+    weight.flow * logRatio(after.flowM3PerS, before.flowM3PerS) +
+    weight.interval * logRatio(after.intervalS, before.intervalS) -
+    weight.clarity * logRatio(after.solidsKgPerM3, before.solidsKgPerM3) -
+    weight.cost * after.cost
+  );
+};
+
+/** Whether a candidate keeps the water about as clear as it was. */
+export const keepsWaterClear = (before: Merits, after: Merits): boolean =>
+  after.solidsKgPerM3 <= DIRTIER_AT_MOST * before.solidsKgPerM3;

@@ -1,0 +1,65 @@
+import { type AssessOptions, assess } from '@fettle/engine/assessment/assess.ts';
+import type { Assessment, Finding } from '@fettle/engine/assessment/assessment.ts';
+import { powerW } from '@fettle/engine/assessment/cost.ts';
+import { findingsOf } from '@fettle/engine/assessment/findings/find.ts';
+import { type Comparison, compareTests } from '@fettle/engine/assessment/findings/measured.ts';
+import { holdClaims } from '@fettle/engine/claims/holdClaims.ts';
+import type { Holding } from '@fettle/engine/claims/holding.ts';
+import { readClaims } from '@fettle/engine/claims/readClaims.ts';
+import type { Model } from '@fettle/engine/model/model.ts';
+import type { System } from '@fettle/engine/quantities/displayUnits.ts';
+
+/** One job with everything that was found out about it. */
+export interface AssessedJob {
+  readonly model: Model;
+  readonly assessment: Assessment;
+  readonly findings: readonly Finding[];
+  readonly claims: readonly Holding[];
+  readonly comparisons: readonly Comparison[];
+}
+
+export interface AssessJobOptions extends AssessOptions {
+  /** Units in which findings are worded; metric where left out. */
+  readonly system?: System;
+}
+
+/** Holds the maker's claims against themselves and against what was computed or measured. */
+export const holdClaimsOf = (model: Model, assessment: Assessment): readonly Holding[] => {
+  const { curve } = model.filter.pump;
+  const chambers = assessment.layout.chambers.reduce(
+    (sum, chamber) => sum + chamber.areaM2 * chamber.depthM,
+    0,
+  );
+  return holdClaims({
+    claims: readClaims(model.claims),
+    computed: {
+      flowM3PerS: assessment.dutyPoint.flowM3PerS,
+      ratedFlowM3PerS: model.filter.pump.ratedFlowM3PerS,
+      shutoffHeadM: curve.kind === 'two-point' ? curve.shutoffHeadM : curve.points[0]!.headM,
+      powerW: powerW(model),
+      powerMeasured: model.tests.some((test) => test.kind === 'power'),
+      mediaVolumeM3: chambers,
+      servedM3: assessment.carries.day.servedM3,
+    },
+  });
+};
+
+/** A claim that contradicts itself is a fault of the papers, not of the filter: a note. */
+const claimFindings = (claims: readonly Holding[]): Finding[] =>
+  claims
+    .filter((claim) => claim.verdict === 'contradicts-itself')
+    .map((claim) => ({
+      id: 'claim-contradicts-itself',
+      severity: 'note',
+      place: 'claims',
+      says: `The maker's “${claim.says}” contradicts itself: ${claim.detail}`,
+      cure: 'Go by what was measured.',
+    }));
+
+/** Assesses a job: figures, findings, claims, bench tests beside what was computed. */
+export const assessJob = (model: Model, options: AssessJobOptions = {}): AssessedJob => {
+  const assessment = assess(model, options);
+  const claims = holdClaimsOf(model, assessment);
+  const findings = [...findingsOf(model, assessment, options), ...claimFindings(claims)];
+  return { model, assessment, findings, claims, comparisons: compareTests(model, assessment) };
+};

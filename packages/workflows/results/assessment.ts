@@ -1,0 +1,283 @@
+import type { Assessment, Carries } from '@fettle/engine/assessment/assessment.ts';
+import { z } from 'zod';
+import type { AssessedJob } from '../assessJob.ts';
+import { effectSchema, toEffect } from './effect.ts';
+import { figure, figureSchema, money } from './figures.ts';
+
+const carriesSchema = z.strictObject({
+  day: figureSchema.meta({ description: 'Days since every bed was cleaned.' }),
+  feed: figureSchema.meta({ description: 'Dry feed that the filter alone carries.' }),
+  served: z.strictObject({ light: figureSchema, normal: figureSchema, heavy: figureSchema }),
+  bindingLimit: z.enum(['area', 'flow', 'oxygen', 'alkalinity', 'nitrite', 'ammonia-toxicity', 'none']),
+  flow: figureSchema,
+  outletOxygen: figureSchema,
+  nitrite: figureSchema.meta({ description: 'Nitrite nitrogen in the tank at that feed.' }),
+  oxidised: figureSchema.meta({ description: 'Ammonia nitrogen oxidised at that feed.' }),
+});
+
+const assumedSchema = z.strictObject({
+  path: z.string(),
+  value: figureSchema,
+  doubt: z.strictObject({ kind: z.enum(['plus-minus', 'factor']), size: z.number() }).optional(),
+  because: z.string(),
+});
+
+const bedSchema = z.strictObject({
+  id: z.string(),
+  chamber: z.string(),
+  medium: z.string(),
+  stage: z.enum(['mechanical', 'biological', 'chemical']),
+  depth: figureSchema,
+  volume: figureSchema,
+  flow: figureSchema,
+  velocity: figureSchema,
+  contactTime: figureSchema,
+  head: figureSchema,
+  dirt: figureSchema.meta({ description: 'Dry solids held.' }),
+  filled: figureSchema.meta({ description: 'Share of the pores that deposit fills.' }),
+  catch: figureSchema.meta({
+    description: 'Share of the solids that reach the filter which stays here in one pass.',
+  }),
+  carbonFactor: figureSchema,
+  cleaningFactor: figureSchema,
+  oxidised: figureSchema,
+});
+
+export const assessmentSchema = z.strictObject({
+  edition: z.string().meta({ description: 'Edition of the models.' }),
+  assumed: z
+    .array(assumedSchema)
+    .meta({ description: 'What the job did not state, and what was taken instead.' }),
+  notes: z.array(z.strictObject({ code: z.string(), path: z.string(), says: z.string() })),
+  dutyPoint: z.strictObject({ flow: figureSchema, head: figureSchema }),
+  headBudget: z.array(
+    z.strictObject({ part: z.string(), place: z.string(), head: figureSchema, share: figureSchema }),
+  ),
+  routes: z.array(
+    z.strictObject({
+      id: z.string(),
+      share: figureSchema,
+      beds: z.array(z.string()),
+      past: z.array(z.string()),
+      contactTime: figureSchema.meta({ description: 'Time in the pores of the beds.' }),
+    }),
+  ),
+  bypass: z.strictObject({ mechanical: figureSchema, biological: figureSchema, chemical: figureSchema }),
+  turnover: figureSchema,
+  beds: z.array(bedSchema).meta({ description: 'In water order, on the comparison day.' }),
+  carries: carriesSchema.extend({ clean: carriesSchema, intervalEnd: carriesSchema }),
+  cleaningInterval: figureSchema.extend({ beyond: z.boolean() }),
+  cleaning: z.strictObject({
+    endedBy: z.enum(['bed-flow', 'overflow', 'limit', 'none']),
+    place: z.string().optional(),
+    flowRatio: figureSchema,
+    cleanedEachTime: z.array(z.string()),
+  }),
+  orderShares: z
+    .strictObject({
+      clogging: figureSchema,
+      carbon: figureSchema,
+      decay: figureSchema,
+      cleaning: figureSchema,
+    })
+    .meta({ description: 'By what share the feed carried would rise without each way in which dirt works.' }),
+  solids: z.strictObject({ tank: figureSchema, caught: figureSchema }),
+  uses: z.strictObject({ alkalinity: figureSchema, oxygen: figureSchema }),
+  cost: z.strictObject({
+    perYear: figureSchema,
+    energy: figureSchema,
+    energyPerYear: figureSchema,
+    mediaPerYear: figureSchema,
+    pricePerYear: figureSchema,
+    media: z.array(z.strictObject({ medium: z.string(), perYear: figureSchema, because: z.string() })),
+  }),
+  tests: z.array(
+    z.strictObject({
+      id: z.string(),
+      kind: z.string(),
+      state: z.string(),
+      measured: figureSchema,
+      doubt: figureSchema,
+      computed: figureSchema.optional(),
+      verdict: z.enum(['agrees', 'differs', 'not-compared']),
+    }),
+  ),
+  claims: z.array(
+    z.strictObject({
+      says: z.string(),
+      subject: z.string(),
+      verdict: z.enum(['agrees', 'contradicts-itself', 'differs-from-ours', 'not-checked']),
+      detail: z.string(),
+      ratio: figureSchema.optional(),
+    }),
+  ),
+  findings: z.array(
+    z.strictObject({
+      id: z.string(),
+      severity: z.enum(['grave', 'marked', 'slight', 'note', 'strength']),
+      place: z.string(),
+      says: z.string(),
+      effect: effectSchema.optional(),
+      cure: z.string(),
+    }),
+  ),
+  warnings: z.array(z.strictObject({ code: z.string(), place: z.string(), says: z.string() })),
+});
+
+export type AssessmentResult = z.infer<typeof assessmentSchema>;
+
+const toCarries = (carries: Carries): z.infer<typeof carriesSchema> => ({
+  day: figure(carries.dayS, 'd'),
+  feed: figure(carries.feedKgPerS, 'g/d'),
+  served: {
+    light: figure(carries.servedM3.light, 'L'),
+    normal: figure(carries.servedM3.normal, 'L'),
+    heavy: figure(carries.servedM3.heavy, 'L'),
+  },
+  bindingLimit: carries.bindingLimit,
+  flow: figure(carries.flowM3PerS, 'L/h'),
+  outletOxygen: figure(carries.outletOxygenKgPerM3, 'mg/L'),
+  nitrite: figure(carries.nitriteKgNPerM3, 'mg/L'),
+  oxidised: figure(carries.oxidisedKgNPerS, 'g/d'),
+});
+
+const toBeds = (assessment: Assessment): AssessmentResult['beds'] =>
+  assessment.beds.map((bed) => ({
+    id: bed.id,
+    chamber: bed.chamber,
+    medium: bed.medium,
+    stage: bed.stage,
+    depth: figure(bed.depthM, 'm'),
+    volume: figure(bed.volumeM3, 'L'),
+    flow: figure(bed.flowM3PerS, 'L/h'),
+    velocity: figure(bed.velocityMPerS, 'm/s'),
+    contactTime: figure(bed.contactTimeS, 's'),
+    head: figure(bed.headM, 'm'),
+    dirt: figure(bed.dirtKg, 'g'),
+    filled: figure(bed.dirtFraction, '1'),
+    catch: figure(bed.catchFraction, '1'),
+    carbonFactor: figure(bed.carbonFactor, '1'),
+    cleaningFactor: figure(bed.cleaningFactor, '1'),
+    oxidised: figure(bed.oxidisedKgNPerS, 'g/d'),
+  }));
+
+const toWater = (
+  assessment: Assessment,
+): Pick<AssessmentResult, 'dutyPoint' | 'headBudget' | 'routes' | 'bypass' | 'turnover'> => ({
+  dutyPoint: {
+    flow: figure(assessment.dutyPoint.flowM3PerS, 'L/h'),
+    head: figure(assessment.dutyPoint.headM, 'm'),
+  },
+  headBudget: assessment.headBudget.map(({ part, place, headM, share }) => ({
+    part,
+    place,
+    head: figure(headM, 'm'),
+    share: figure(share, '1'),
+  })),
+  routes: assessment.routes.map(({ id, share, beds, past, contactTimeS }) => ({
+    id,
+    share: figure(share, '1'),
+    beds: [...beds],
+    past: [...past],
+    contactTime: figure(contactTimeS, 's'),
+  })),
+  bypass: {
+    mechanical: figure(assessment.bypass.mechanical, '1'),
+    biological: figure(assessment.bypass.biological, '1'),
+    chemical: figure(assessment.bypass.chemical, '1'),
+  },
+  turnover: figure(assessment.turnoverPerS, '1/h'),
+});
+
+const toCleaning = ({ cleaning }: Assessment): Pick<AssessmentResult, 'cleaningInterval' | 'cleaning'> => ({
+  cleaningInterval: { ...figure(cleaning.timeS, 'd'), beyond: cleaning.beyond },
+  cleaning: {
+    endedBy: cleaning.endedBy,
+    ...(cleaning.place === undefined ? {} : { place: cleaning.place }),
+    flowRatio: figure(cleaning.flowRatio, '1'),
+    cleanedEachTime: [...cleaning.cleanedEachTime],
+  },
+});
+
+const toCost = ({ cost }: Assessment): AssessmentResult['cost'] => {
+  const perYear = `${cost.currency}/a`;
+  return {
+    perYear: money(cost.perYear, perYear),
+    energy: figure(cost.energyJPerYear, 'kWh/a'),
+    energyPerYear: money(cost.energyPerYear, perYear),
+    mediaPerYear: money(cost.mediaPerYear, perYear),
+    pricePerYear: money(cost.pricePerYear, perYear),
+    media: cost.media.map((line) => ({ ...line, perYear: money(line.perYear, perYear) })),
+  };
+};
+
+const TEST_UNITS = { 'timed-volume': 'L/h', power: 'W', 'shutoff-head': 'm', displacement: 'L' } as const;
+
+const toTests = ({ comparisons }: AssessedJob): AssessmentResult['tests'] =>
+  comparisons.map(({ test, measured, doubt, computed, verdict }) => {
+    const unit = TEST_UNITS[test.kind];
+    return {
+      id: test.id,
+      kind: test.kind,
+      state: test.state,
+      measured: figure(measured, unit),
+      doubt: figure(doubt, unit),
+      ...(computed === undefined ? {} : { computed: figure(computed, unit) }),
+      verdict,
+    };
+  });
+
+const toAssumed = ({ model }: AssessedJob): AssessmentResult['assumed'] =>
+  model.givens.flatMap(({ path, value, unit, doubt, assumedBecause }) =>
+    assumedBecause === undefined
+      ? []
+      : [
+          {
+            path,
+            value: { value, unit },
+            ...(doubt ? { doubt: { ...doubt } } : {}),
+            because: assumedBecause,
+          },
+        ],
+  );
+
+/** The result of `assess` as it leaves, described by `assessmentSchema`. */
+export const toAssessmentResult = (
+  job: AssessedJob,
+  notes: AssessmentResult['notes'] = [],
+): AssessmentResult => {
+  const { assessment } = job;
+  const { carries, orderShares, solids, uses } = assessment;
+  return {
+    edition: assessment.edition,
+    assumed: toAssumed(job),
+    notes: [...notes],
+    ...toWater(assessment),
+    beds: toBeds(assessment),
+    carries: {
+      ...toCarries(carries.day),
+      clean: toCarries(carries.clean),
+      intervalEnd: toCarries(carries.intervalEnd),
+    },
+    ...toCleaning(assessment),
+    orderShares: {
+      clogging: figure(orderShares.clogging, '1'),
+      carbon: figure(orderShares.carbon, '1'),
+      decay: figure(orderShares.decay, '1'),
+      cleaning: figure(orderShares.cleaning, '1'),
+    },
+    solids: { tank: figure(solids.tankKgPerM3, 'mg/L'), caught: figure(solids.caughtFraction, '1') },
+    uses: { alkalinity: figure(uses.alkalinityKgPerS, 'g/d'), oxygen: figure(uses.oxygenKgPerS, 'g/d') },
+    cost: toCost(assessment),
+    tests: toTests(job),
+    claims: job.claims.map(({ ratio, ...claim }) => ({
+      ...claim,
+      ...(ratio === undefined ? {} : { ratio: figure(ratio, '1') }),
+    })),
+    findings: job.findings.map(({ effect, ...finding }) => ({
+      ...finding,
+      ...(effect ? { effect: toEffect(effect) } : {}),
+    })),
+    warnings: assessment.warnings.map((warning) => ({ ...warning })),
+  };
+};

@@ -1,0 +1,126 @@
+import type { Assessment } from '@fettle/engine/assessment/assessment.ts';
+import type { Plan, Plans } from '@fettle/engine/planning/plan.ts';
+import { stepsOf } from '@fettle/engine/planning/steps.ts';
+import { z } from 'zod';
+import { effectSchema, toEffect } from './effect.ts';
+import { figure, figureSchema, money } from './figures.ts';
+
+const packedChamberSchema = z.strictObject({
+  chamber: z.string(),
+  beds: z
+    .array(z.strictObject({ id: z.string(), medium: z.string(), depth: figureSchema, volume: figureSchema }))
+    .meta({ description: 'In water order.' }),
+});
+
+const summarySchema = z.strictObject({
+  flow: figureSchema.meta({ description: 'Flow at the tank, clean.' }),
+  feed: figureSchema.meta({ description: 'Feed carried on the comparison day.' }),
+  served: z.strictObject({ light: figureSchema, normal: figureSchema, heavy: figureSchema }),
+  bindingLimit: z.string(),
+  cleaningInterval: figureSchema.extend({ beyond: z.boolean() }),
+  bypass: z.strictObject({ mechanical: figureSchema, biological: figureSchema, chemical: figureSchema }),
+  solids: figureSchema.meta({ description: 'Solids in the tank with clean media.' }),
+  packing: z.array(packedChamberSchema),
+});
+
+const planSchema = summarySchema.extend({
+  id: z.string(),
+  alterations: z.array(z.strictObject({ id: z.string(), settings: z.record(z.string(), z.number()) })),
+  cost: figureSchema.meta({ description: 'Media and parts; labour apart.' }),
+  purchases: z.array(z.strictObject({ medium: z.string(), volume: figureSchema, price: figureSchema })),
+  parts: z.array(z.strictObject({ part: z.string(), count: z.number(), price: figureSchema })),
+  effect: effectSchema.meta({ description: 'Against the filter as found, on the comparison day.' }),
+  bestFor: z.array(z.string()),
+  order: z.strictObject({
+    followsTrade: z.boolean().meta({ description: 'Mechanical, biological, chemical; coarse before fine.' }),
+    says: z.string(),
+    inTradeOrder: effectSchema.optional(),
+  }),
+  steps: z.array(z.string()),
+});
+
+export const plansSchema = z.strictObject({
+  edition: z.string(),
+  asFound: summarySchema,
+  plans: z.array(planSchema),
+  counted: z.strictObject({ possible: z.number(), assessed: z.number() }),
+  complete: z.boolean().meta({ description: 'True where every possible candidate was assessed.' }),
+  nothingBetter: z.array(z.string()).optional().meta({ description: 'What would have to give.' }),
+});
+
+export type PlansResult = z.infer<typeof plansSchema>;
+
+const toPacking = (assessment: Assessment): z.infer<typeof packedChamberSchema>[] =>
+  assessment.layout.chambers.map(({ id }) => ({
+    chamber: id,
+    beds: assessment.beds
+      .filter((bed) => bed.chamber === id)
+      .map((bed) => ({
+        id: bed.id,
+        medium: bed.medium,
+        depth: figure(bed.depthM, 'm'),
+        volume: figure(bed.volumeM3, 'L'),
+      })),
+  }));
+
+const toSummary = (assessment: Assessment): z.infer<typeof summarySchema> => {
+  const { carries, cleaning, bypass } = assessment;
+  const { light, normal, heavy } = carries.day.servedM3;
+  return {
+    flow: figure(assessment.dutyPoint.flowM3PerS, 'L/h'),
+    feed: figure(carries.day.feedKgPerS, 'g/d'),
+    served: { light: figure(light, 'L'), normal: figure(normal, 'L'), heavy: figure(heavy, 'L') },
+    bindingLimit: carries.day.bindingLimit,
+    cleaningInterval: { ...figure(cleaning.timeS, 'd'), beyond: cleaning.beyond },
+    bypass: {
+      mechanical: figure(bypass.mechanical, '1'),
+      biological: figure(bypass.biological, '1'),
+      chemical: figure(bypass.chemical, '1'),
+    },
+    solids: figure(assessment.solids.tankKgPerM3, 'mg/L'),
+    packing: toPacking(assessment),
+  };
+};
+
+/** In one sentence, how the plan's order stands to the trade's and what the difference is worth. */
+export const orderSays = (plan: Plan): string => {
+  if (plan.order.followsTrade) return 'Mechanical, biological, chemical, coarse before fine.';
+  const trade = plan.order.inTradeOrder;
+  if (!trade) return 'Not the trade’s order; these amounts do not fit the chambers in that order.';
+  const ratio = (after: number, before: number): string =>
+    `${before > 0 ? Math.round((100 * after) / before) : 0} %`;
+  const feed = ratio(trade.feed.afterKgPerS, plan.effect.feed.afterKgPerS);
+  const interval = ratio(trade.cleaningInterval.afterS, plan.effect.cleaningInterval.afterS);
+  return `Not the trade’s order: the same media in that order would carry ${feed} of this plan’s feed and last ${interval} of its interval.`;
+};
+
+const toPlan = (plan: Plan, currency: string): PlansResult['plans'][number] => ({
+  id: plan.id,
+  alterations: plan.alterations.map(({ id, settings }) => ({ id, settings: { ...settings } })),
+  ...toSummary(plan.assessment),
+  cost: money(plan.cost, currency),
+  purchases: plan.purchases.map(({ medium, volumeM3, price }) => ({
+    medium,
+    volume: figure(volumeM3, 'L'),
+    price: money(price, currency),
+  })),
+  parts: plan.parts.map(({ part, count, price }) => ({ part, count, price: money(price, currency) })),
+  effect: toEffect(plan.effect),
+  bestFor: [...plan.bestFor],
+  order: {
+    followsTrade: plan.order.followsTrade,
+    says: orderSays(plan),
+    ...(plan.order.inTradeOrder ? { inTradeOrder: toEffect(plan.order.inTradeOrder) } : {}),
+  },
+  steps: [...stepsOf(plan)],
+});
+
+/** The result of `plan` as it leaves, described by `plansSchema`. */
+export const toPlansResult = (plans: Plans, currency: string): PlansResult => ({
+  edition: plans.asFound.edition,
+  asFound: toSummary(plans.asFound),
+  plans: plans.plans.map((plan) => toPlan(plan, currency)),
+  counted: { ...plans.counted },
+  complete: plans.complete,
+  ...(plans.nothingBetter ? { nothingBetter: [...plans.nothingBetter] } : {}),
+});
