@@ -1,5 +1,5 @@
 import type { Figure } from '../model/figure.ts';
-import { computed, fromMemory, plusMinus, times } from './figureOf.ts';
+import { fromMemory, plusMinus, times } from './figureOf.ts';
 
 /** Build of a fish as far as its mass goes. */
 export type BodyShape = 'eel-like' | 'elongated' | 'fusiform' | 'short-deep';
@@ -19,9 +19,9 @@ const TOTAL_OVER_STANDARD_LENGTH = 1.25;
 
 const prior = (totalLengthA: number, exponent: number): LengthMass => {
   const a = totalLengthA * TOTAL_OVER_STANDARD_LENGTH ** exponent;
-  const text = `a of total length ${totalLengthA} (${FROESE}, from memory), total 1.25 times standard length`;
+  const text = `${totalLengthA} for total length (${FROESE}), total taken as 1.25 times standard length`;
   return {
-    a: computed(Number(a.toPrecision(3)), times(2.3), text),
+    a: fromMemory(Number(a.toPrecision(3)), times(2.3), text),
     b: fromMemory(exponent, plusMinus(0.18), FROESE),
   };
 };

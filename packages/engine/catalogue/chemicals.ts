@@ -4,7 +4,8 @@ import { depositFactor, keptWhenReplaced, lifeInWeeks, poundsPerLitre, spheresTe
 
 const WEEK_S = 7 * 86_400;
 
-const carbonDust = 'Rinse it outdoors and do not breathe the dust: black dust scours pumps and gills alike.';
+const carbonDust =
+  'Rinse it outdoors and do not breathe the dust, which irritates gills and wears pumps too.';
 const medication = 'Take it out while fish are medicated: it takes most medicines out of the water.';
 const noAmmonia = 'It takes out neither ammonia nor nitrite nor nitrate.';
 const carbonCapacity = fromMemory(

@@ -36,8 +36,5 @@ export const commonPractice = (value: number, doubt: Doubt, text?: string): Figu
 /** A figure seen quoted elsewhere than in its source. */
 export const secondary = figureFrom('secondary');
 
-/** A figure read in its source. */
-export const published = figureFrom('published');
-
 /** A figure that follows from others by a named law. */
 export const computed = figureFrom('computed');

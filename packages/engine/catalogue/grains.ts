@@ -155,8 +155,8 @@ export const grains = {
     pricePerM3: poundsPerLitre(0.5, 1.5),
     cautions: [stone],
   },
-  'sand-coarse-1.5mm': {
-    id: 'sand-coarse-1.5mm',
+  'sand-coarse': {
+    id: 'sand-coarse',
     name: 'coarse quartz sand',
     stage: 'mechanical',
     form: 'grains',

@@ -17,7 +17,7 @@ export const plastics = {
     },
     areaPerM: secondary(
       ...between(110, 330),
-      `330 in ${ammoniaTests}; as often sold and by geometry a third to two thirds of it`,
+      `330 in ${ammoniaTests}; 200 by arithmetic there, less in larger balls`,
     ),
     bulkDensityKgPerM3: fromMemory(...between(50, 110)),
     depositFactor,
@@ -42,7 +42,7 @@ export const plastics = {
       times(1.5),
       `between the 500 sheltered at full filling of Rusten et al. 2006, Aquacult. Eng. 34, 322–331, and 850 in ${ammoniaTests}`,
     ),
-    bulkDensityKgPerM3: fromMemory(...between(95, 160)),
+    bulkDensityKgPerM3: fromMemory(...between(115, 165)),
     depositFactor,
     care: 'rinse',
     bacteriaKept: keptWhenRinsed,

@@ -31,8 +31,10 @@ export const keptWhenReplaced: Figure = {
 };
 
 /** Life in weeks, low and high, as a figure in seconds. */
-export const lifeInWeeks = (low: number, high: number): Figure =>
-  commonPractice(...between(low * WEEK_S, high * WEEK_S), `${low} to ${high} weeks`);
+export const lifeInWeeks = (low: number, high: number): Figure => {
+  const [weeks, doubt] = between(low, high);
+  return commonPractice(weeks * WEEK_S, doubt, `${low} to ${high} weeks`);
+};
 
 /** Placeholder price in pounds per litre of bulk, low and high, as a figure per m³. */
 export const poundsPerLitre = (low: number, high: number): Figure =>
