@@ -1,7 +1,7 @@
 import type { Link, LinkLaw, NetworkSpec } from '../links.ts';
 
-/** Which laws a random network is made of. */
-export type LawMix = 'conduits' | 'linear-quadratic' | 'linear' | 'every';
+/** Which laws a random network is made of; `filter`: round conduits and linear–quadratic beds. */
+export type LawMix = 'conduits' | 'linear-quadratic' | 'linear' | 'quadratic' | 'filter' | 'every';
 
 /** What to build; the same shape always gives the same network. */
 export interface NetworkShape {
@@ -68,11 +68,12 @@ const planeSlot = (random: () => number): LinkLaw => {
 const lossLaw = (random: () => number, shape: NetworkShape): LinkLaw => {
   const { mix, decades, friction } = shape;
   const choice = random();
-  if (mix === 'conduits' || (mix === 'every' && choice < 0.3)) return roundConduit(random, friction);
+  const conduits = { conduits: 1, filter: 0.5, every: 0.3 }[mix as string] ?? 0;
+  if (choice < conduits) return roundConduit(random, friction);
   if (mix === 'every' && choice < 0.5) return planeSlot(random);
   return {
     kind: mix === 'every' && choice > 0.9 ? 'one-way' : 'resistance',
-    linear: spread(random, 1e3, decades),
+    linear: mix === 'quadratic' ? 0 : spread(random, 1e3, decades),
     quadratic: mix === 'linear' ? 0 : spread(random, 1e7, decades),
   };
 };
@@ -119,7 +120,7 @@ export const randomNetwork = (shape: NetworkShape): NetworkSpec => {
   const twoWay: NetworkShape = shape.mix === 'every' ? { ...shape, mix: 'linear-quadratic' } : shape;
   const last = `n${shape.spaces - 1}`;
   const fixedHeadsM: Record<string, number> = { tank: 0 };
-  if (shape.tanks === 2) fixedHeadsM['sump'] = between(random, -0.3, 0.3);
+  if (shape.tanks === 2) fixedHeadsM.sump = between(random, -0.3, 0.3);
   const links: Link[] = [
     { id: 'intake', from: 'tank', to: 'pump:in', law: lossLaw(random, twoWay) },
     { id: 'pump', from: 'pump:in', to: 'n0', law: pumpLaw(random, shape) },
@@ -127,7 +128,7 @@ export const randomNetwork = (shape: NetworkShape): NetworkSpec => {
     { id: 'outlet', from: last, to: shape.tanks === 2 ? 'sump' : 'tank', law: lossLaw(random, twoWay) },
   ];
   if (shape.mix === 'every') {
-    fixedHeadsM['crest'] = between(random, 0, 2);
+    fixedHeadsM.crest = between(random, 0, 2);
     const from = `n${wholeBelow(random, shape.spaces)}`;
     links.push({
       id: 'weir',

@@ -1,0 +1,173 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import type { CompiledNetwork } from './compile.ts';
+import type { Link, NetworkSpec } from './links.ts';
+import { flowOf, solveNetwork, startFrom } from './solve.ts';
+import { type LawMix, type NetworkShape, randomNetwork, seededRandom } from './testing/randomNetworks.ts';
+import { compiled, largestFlow, solved } from './testing/solved.ts';
+
+const RUNS = { numRuns: 150 };
+const mixes: readonly LawMix[] = ['conduits', 'linear-quadratic', 'linear', 'quadratic', 'every'];
+
+const shapes = (decades: readonly number[] = [0, 2, 6]): fc.Arbitrary<NetworkShape> =>
+  fc.record({
+    seed: fc.integer({ min: 1, max: 1_000_000 }),
+    spaces: fc.integer({ min: 2, max: 14 }),
+    extraLinks: fc.integer({ min: 0, max: 12 }),
+    mix: fc.constantFrom(...mixes),
+    tanks: fc.constantFrom(1, 2),
+    decades: fc.constantFrom(...decades),
+    friction: fc.constantFrom('churchill', 'swamee-jain-cubic'),
+  });
+
+/** Flow that gathers at each node, without those whose level is held. */
+const gathered = (net: CompiledNetwork): number[] => {
+  const sum = new Array<number>(net.topology.nodes.length).fill(0);
+  net.flow.forEach((flow, link) => {
+    sum[net.topology.from[link]!] = sum[net.topology.from[link]!]! - flow;
+    sum[net.topology.to[link]!] = sum[net.topology.to[link]!]! + flow;
+  });
+  return sum;
+};
+
+const isOneWay = ({ law }: Link): boolean => law.kind === 'one-way' || law.kind === 'weir';
+
+/** Part of the largest head by which heads of a link's ends and what it takes disagree. */
+const headMismatch = (spec: NetworkSpec, net: CompiledNetwork, scale: number): number => {
+  const head = new Map(net.topology.nodes.map((node, place) => [node, net.nodeHead[place]!]));
+  return Math.max(
+    ...spec.links.map((link, place) => {
+      const over = head.get(link.from)! - head.get(link.to)! - net.drop[place]!;
+      const shut = isOneWay(link) && net.flow[place] === 0;
+      return (shut ? Math.max(over, 0) : Math.abs(over)) / scale;
+    }),
+  );
+};
+
+const starts: readonly [name: string, scaleM3PerS: number][] = [
+  ['a random start', 1e-3],
+  ['flows of a millionth of a drop', 1e-15],
+  ['absurd flows of a million m³/s', 1e6],
+];
+
+/** Flows from a random start, beside those that stand in `net`; in parts of the larger of largest and usual flow. */
+const differenceFromStart = (net: CompiledNetwork, seed: number, scaleM3PerS: number): number => {
+  const before = net.flow.slice();
+  const random = seededRandom(seed);
+  const size = Math.max(largestFlow(net), net.spec.usualFlowM3PerS);
+  startFrom(
+    net,
+    net.chordFlow.map(() => scaleM3PerS * (2 * random() - 1)),
+  );
+  expect(solveNetwork(net).converged).toBe(true);
+  return Math.max(...net.flow.map((flow, link) => Math.abs(flow - before[link]!))) / size;
+};
+
+describe('any network of pump, hoses, beds, gaps and weirs', () => {
+  it('gathers no water anywhere: 1e-12 of the largest flow', () => {
+    fc.assert(
+      fc.property(shapes(), (shape) => {
+        const { net, largestFlowM3PerS } = solved(randomNetwork(shape));
+        const worst = Math.max(...gathered(net).map(Math.abs));
+        expect(worst).toBeLessThanOrEqual(1e-12 * largestFlowM3PerS);
+      }),
+      RUNS,
+    );
+  });
+
+  it('has heads that agree over every link: 1e-9 of the largest head', () => {
+    fc.assert(
+      fc.property(shapes(), (shape) => {
+        const spec = randomNetwork(shape);
+        const { net, report } = solved(spec);
+        expect(report.converged).toBe(true);
+        expect(report.energyErrorM).toBeLessThanOrEqual(1e-9 * report.headScaleM);
+        expect(headMismatch(spec, net, report.headScaleM)).toBeLessThanOrEqual(1e-9);
+      }),
+      RUNS,
+    );
+  });
+
+  it.each(starts)('has the same flows from %s as from rest', (_, scale) => {
+    fc.assert(
+      fc.property(shapes(), (shape) => {
+        const { net } = solved(randomNetwork(shape));
+        expect(differenceFromStart(net, shape.seed, scale)).toBeLessThanOrEqual(1e-9);
+      }),
+      RUNS,
+    );
+  });
+
+  it('keeps mass, energy and its flows with resistances from 1e-12 to 1e12 of the usual ones', () => {
+    fc.assert(
+      fc.property(shapes([24]), (shape) => {
+        const spec = randomNetwork(shape);
+        const { net, report, largestFlowM3PerS } = solved(spec);
+        expect(report.converged).toBe(true);
+        expect(Math.max(...gathered(net).map(Math.abs))).toBeLessThanOrEqual(1e-12 * largestFlowM3PerS);
+        expect(headMismatch(spec, net, report.headScaleM)).toBeLessThanOrEqual(1e-9);
+        for (const [, scale] of starts) {
+          expect(differenceFromStart(net, shape.seed, scale)).toBeLessThanOrEqual(1e-9);
+        }
+      }),
+      RUNS,
+    );
+  });
+
+  it.each(['linear', 'quadratic'] as const)(
+    'gets no more water from its pump when any part resists more and all laws are %s',
+    (mix) => {
+      // Laws of one power only: where powers differ, opening a cross way can take flow away (Braess).
+      fc.assert(
+        fc.property(shapes(), fc.nat(), fc.double({ min: 1, max: 100, noNaN: true }), (shape, pick, more) => {
+          const spec = randomNetwork({ ...shape, mix, tanks: 1 });
+          const { net, largestFlowM3PerS } = solved(spec);
+          const before = flowOf(net, 'pump');
+          net.resistanceRatio[pick % spec.links.length] = more;
+          solveNetwork(net);
+          expect(flowOf(net, 'pump')).toBeLessThanOrEqual(before + 1e-11 * largestFlowM3PerS);
+        }),
+        RUNS,
+      );
+    },
+  );
+
+  it('answers the same warm as cold after its resistances have changed', () => {
+    fc.assert(
+      fc.property(shapes(), fc.double({ min: -1, max: 1, noNaN: true }), (shape, decade) => {
+        const spec = randomNetwork(shape);
+        const warm = solved(spec).net;
+        const cold = compiled(spec);
+        const random = seededRandom(shape.seed + 1);
+        const ratio = warm.resistanceRatio.map(() => 10 ** (decade * random()));
+        for (const net of [warm, cold]) {
+          net.resistanceRatio.set(ratio);
+          solveNetwork(net);
+        }
+        const size = largestFlow(cold);
+        cold.flow.forEach((flow, link) => {
+          expect(Math.abs(flow - warm.flow[link]!)).toBeLessThanOrEqual(1e-10 * size);
+        });
+      }),
+      RUNS,
+    );
+  });
+
+  it('lets nothing back through a one-way link or over a weir', () => {
+    fc.assert(
+      fc.property(shapes(), (shape) => {
+        const spec = randomNetwork({ ...shape, mix: 'every' });
+        const { net } = solved(spec);
+        // Held links stand at exactly 0; one that alone joins a part to the rest may leak 1e-10 m²/s per metre.
+        spec.links.forEach((link, place) => {
+          if (isOneWay(link)) expect(net.flow[place]).toBeGreaterThanOrEqual(-1e-10 * 5);
+        });
+        for (const chord of net.topology.chords) {
+          const link = spec.links[chord];
+          if (link && isOneWay(link)) expect(net.flow[chord]).toBeGreaterThanOrEqual(0);
+        }
+      }),
+      RUNS,
+    );
+  });
+});

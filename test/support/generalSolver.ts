@@ -1,0 +1,159 @@
+import { createRequire } from 'node:module';
+import type { Link, LinkLaw, NetworkSpec } from '../../packages/engine/network/links.ts';
+
+/**
+ * What we call of the package. Its own types name their files without endings, which the compiler cannot follow
+ * in a package of modules.
+ */
+interface Project {
+  init(reportFile: string, outputFile: string, flowUnits: number, headLossLaw: number): void;
+  addNode(id: string, type: number): number;
+  setNodeValue(node: number, property: number, value: number): void;
+  addLink(id: string, type: number, from: string, to: string): number;
+  setPipeData(link: number, lengthM: number, boreMm: number, roughnessMm: number, minorK: number): void;
+  setLinkValue(link: number, property: number, value: number): void;
+  getLinkValues(property: number): number[];
+  addCurve(id: string): void;
+  getCurveIndex(id: string): number;
+  setCurve(curve: number, x: readonly number[], y: readonly number[]): void;
+  setHeadCurveIndex(link: number, curve: number): void;
+  setOption(option: number, value: number): void;
+  openH(): void;
+  initH(from: number): void;
+  runH(): number;
+  closeH(): void;
+  close(): void;
+}
+
+interface Workspace {
+  loadModule(): Promise<void>;
+}
+
+interface Package {
+  readonly Workspace: new () => Workspace;
+  readonly Project: new (workspace: Workspace) => Project;
+  readonly FlowUnits: { readonly CMH: number };
+  readonly HeadLossType: { readonly DW: number };
+  readonly InitHydOption: { readonly InitFlow: number; readonly NoSave: number };
+  readonly LinkProperty: { readonly Flow: number; readonly Length: number; readonly MinorLoss: number };
+  readonly LinkType: { readonly Pipe: number; readonly Pump: number };
+  readonly NodeProperty: { readonly Elevation: number };
+  readonly NodeType: { readonly Junction: number; readonly Reservoir: number };
+  readonly Option: { readonly Accuracy: number; readonly Trials: number };
+}
+
+const general: Package = createRequire(import.meta.url)('epanet-js');
+const { FlowUnits, HeadLossType, InitHydOption, LinkProperty, LinkType, NodeProperty, NodeType, Option } =
+  general;
+
+export type { Project as GeneralProject, Workspace as GeneralWorkspace };
+
+/**
+ * The general pipe-network solver epanet-js (EPANET 2.3 compiled to WebAssembly) behind our own description of a
+ * network. It keeps everything in feet and cubic feet per second and rounds its constants, in its public source
+ * (`src/types.h`, `src/hydcoeffs.c`): kinematic viscosity 1.1e-5 ft²/s, gravity 32.2 ft/s², velocity heads
+ * 0.02517·K/d⁴ instead of 8/(π²·32.2), and 101.94 m³/h to 1 ft³/s. None of these is a law of water, so both
+ * sides are given the same ones here, and what is left to compare is the solving.
+ */
+const FOOT = 0.3048;
+export const REFERENCE_VISCOSITY = 1.1e-5 * FOOT ** 2;
+export const REFERENCE_GRAVITY = 32.2 * FOOT;
+/** What the package makes of one velocity head, in velocity heads. */
+export const REFERENCE_VELOCITY_HEAD = (0.02517 * Math.PI ** 2 * 32.2) / 8;
+/** What the package calls 1 m³/h, in m³/s. */
+export const REFERENCE_CUBIC_METRE_PER_HOUR = FOOT ** 3 / 101.94;
+
+/**
+ * Bore of the pipe that stands for a linear–quadratic bed: so wide that water in it creeps (Reynolds number
+ * below 2000), where its friction is exactly linear; length gives the linear part, K the quadratic one.
+ */
+const BED_BORE = 3;
+const BED_AREA = (Math.PI * BED_BORE ** 2) / 4;
+
+interface Pipe {
+  readonly lengthM: number;
+  readonly boreM: number;
+  readonly roughnessM: number;
+  readonly minorK: number;
+}
+
+const pipeFor = (law: LinkLaw): Pipe => {
+  if (law.kind === 'conduit' && law.laminarConstant === 64 && law.linear === 0) {
+    const boreM = law.hydraulicDiameterM;
+    return { lengthM: law.lengthM, boreM, roughnessM: law.relativeRoughness * boreM, minorK: law.minorK };
+  }
+  if (law.kind === 'resistance') {
+    const perMetre = (32 * REFERENCE_VISCOSITY) / (REFERENCE_GRAVITY * BED_BORE ** 2 * BED_AREA);
+    return {
+      lengthM: Math.max(law.linear / perMetre, 1e-6),
+      boreM: BED_BORE,
+      roughnessM: 1e-9,
+      minorK: law.quadratic * 2 * REFERENCE_GRAVITY * BED_AREA ** 2,
+    };
+  }
+  throw new Error(`the general solver has no ${law.kind} of this kind`);
+};
+
+export const loadGeneralSolver = async (): Promise<Workspace> => {
+  const workspace = new general.Workspace();
+  await workspace.loadModule();
+  return workspace;
+};
+
+const addPump = (project: Project, link: Link, law: Extract<LinkLaw, { kind: 'pump' }>): void => {
+  const index = project.addLink(link.id, LinkType.Pump, link.from, link.to);
+  const free = (law.shutoffHeadM / law.coefficient) ** (1 / law.exponent);
+  const flows = [0, 0.5 * free, free];
+  const heads = flows.map((flow) => law.shutoffHeadM - law.coefficient * flow ** law.exponent);
+  project.addCurve(link.id);
+  const curve = project.getCurveIndex(link.id);
+  project.setCurve(
+    curve,
+    flows.map((flow) => flow / REFERENCE_CUBIC_METRE_PER_HOUR),
+    [heads[0]!, heads[1]!, 0],
+  );
+  project.setHeadCurveIndex(index, curve);
+};
+
+/** Loads a network of round conduits, linear–quadratic beds and power-law pumps; ready to run. */
+export const loadNetwork = (workspace: Workspace, spec: NetworkSpec): Project => {
+  const project = new general.Project(workspace);
+  project.init('report', '', FlowUnits.CMH, HeadLossType.DW);
+  const nodes = new Set(spec.links.flatMap(({ from, to }) => [from, to]));
+  for (const node of nodes) {
+    const fixed = spec.fixedHeadsM[node];
+    const index = project.addNode(node, fixed === undefined ? NodeType.Junction : NodeType.Reservoir);
+    if (fixed !== undefined) project.setNodeValue(index, NodeProperty.Elevation, fixed);
+  }
+  for (const link of spec.links) {
+    if (link.law.kind === 'pump') addPump(project, link, link.law);
+    else {
+      const index = project.addLink(link.id, LinkType.Pipe, link.from, link.to);
+      const pipe = pipeFor(link.law);
+      project.setPipeData(
+        index,
+        pipe.lengthM,
+        1000 * pipe.boreM,
+        1000 * pipe.roughnessM,
+        pipe.minorK / REFERENCE_VELOCITY_HEAD,
+      );
+    }
+  }
+  project.setOption(Option.Trials, 500);
+  project.openH();
+  return project;
+};
+
+/** Sets how closely the package is to solve: the sum of all changes of flow over the sum of all flows. */
+export const setAccuracy = (project: Project, accuracy: number): void =>
+  project.setOption(Option.Accuracy, accuracy);
+
+/** Solves from the package's own first guess, or from its last flows. */
+export const run = (project: Project, from: 'rest' | 'last'): void => {
+  project.initH(from === 'rest' ? InitHydOption.InitFlow : InitHydOption.NoSave);
+  project.runH();
+};
+
+/** Flows of all links in their written order, m³/s. */
+export const flowsOf = (project: Project): number[] =>
+  project.getLinkValues(LinkProperty.Flow).map((flow) => flow * REFERENCE_CUBIC_METRE_PER_HOUR);
