@@ -1,6 +1,6 @@
 import type { Figure } from '../model/figure.ts';
 import type { Medium } from '../model/medium.ts';
-import { between, computed, fromMemory, plusMinus, times } from './figureOf.ts';
+import { between, computed, fromMemory, plusMinus, secondary, times } from './figureOf.ts';
 import { ammoniaTests, depositFactor, keptWhenRinsed, poundsPerLitre } from './shared.ts';
 
 const voidage = fromMemory(
@@ -40,7 +40,7 @@ export const rings = {
       voidage,
       surfacePerM: surfaceOf(0.012),
     },
-    areaPerM: fromMemory(230, times(3), `between the outer surface (400) and 130 in ${ammoniaTests}`),
+    areaPerM: secondary(230, times(3), `between the outer surface (400) and 130 in ${ammoniaTests}`),
     bulkDensityKgPerM3: fromMemory(...between(480, 680)),
     depositFactor,
     care: 'rinse',
@@ -59,7 +59,7 @@ export const rings = {
       voidage,
       surfacePerM: surfaceOf(0.015),
     },
-    areaPerM: fromMemory(200, times(3), `between the outer surface (320) and 130 in ${ammoniaTests}`),
+    areaPerM: secondary(200, times(3), `between the outer surface (320) and 130 in ${ammoniaTests}`),
     bulkDensityKgPerM3: fromMemory(...between(450, 650)),
     depositFactor,
     care: 'rinse',
