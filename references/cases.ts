@@ -38,7 +38,7 @@ export interface Case {
   readonly expected: string;
   /** Where this value was seen in another way than its source. */
   readonly seen?: Seen;
-  /** Wider than half a unit of the last printed digit: `0.1 kPa` or `3 %`, and why. */
+  /** Wider than half a unit of the last printed digit, and why: `0.1 kPa`, or `3 %` of the print. */
   readonly tolerance?: { readonly size: string; readonly reason: string };
   /** Why we do not follow the print. The case has to go on missing its tolerance. */
   readonly disputed?: string;

@@ -12,14 +12,6 @@ export const lifeFigures = {
       text: 'Timmons & Ebeling, Recirculating Aquaculture; Ebeling et al. 2006, Aquaculture 257: protein 16 % nitrogen, 80 % of it taken up, 80 % of that excreted, 90 % of that as ammonia',
     },
   },
-  solidsPerFeedRatio: {
-    value: 0.25,
-    doubt: { kind: 'factor', size: 1.5 },
-    source: {
-      kind: 'secondary',
-      text: 'Timmons & Ebeling, Recirculating Aquaculture: 0.2–0.4 kg per kg dry feed',
-    },
-  },
   oxygenPerNitrogenRatio: {
     value: 4.57,
     doubt: { kind: 'plus-minus', size: 0.4 },
@@ -59,9 +51,12 @@ export const lifeFigures = {
     source: { kind: 'memory', text: '0.3–1.3 mg/L are in use' },
   },
   ammoniumDiffusivityM2PerS: {
-    value: 1.9e-9,
+    value: 1.957e-9,
     doubt: { kind: 'factor', size: 1.1 },
-    source: { kind: 'memory', text: 'ammonium at infinite dilution and 25 °C' },
+    source: {
+      kind: 'computed',
+      text: 'Nernst & Einstein from the limiting conductivity of ammonium at 25 °C, 73.5 S cm²/mol (from memory)',
+    },
   },
   feedRatePerS: {
     value: 0.02 / DAY_S,

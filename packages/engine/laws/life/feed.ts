@@ -3,8 +3,6 @@ import { lifeFigures } from './constants.ts';
 
 /** Ammonia nitrogen that fish excrete per protein fed, kg/kg; 0.07–0.115. Source: Timmons & Ebeling, seen quoted. */
 export const TAN_PER_PROTEIN_RATIO = lifeFigures.tanPerProteinRatio.value;
-/** Suspended solids per dry feed, kg/kg; 0.2–0.4. Source: Timmons & Ebeling, seen quoted. */
-export const SOLIDS_PER_FEED_RATIO = lifeFigures.solidsPerFeedRatio.value;
 /** Oxygen that nitrification to nitrate uses per nitrogen, kg/kg; 4.18–4.57. Source: stoichiometry. */
 export const OXYGEN_PER_NITROGEN_RATIO = lifeFigures.oxygenPerNitrogenRatio.value;
 /** Alkalinity as CaCO3 that nitrification uses per nitrogen, kg/kg; 7.05–7.14. Source: stoichiometry. */

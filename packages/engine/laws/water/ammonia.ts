@@ -77,7 +77,7 @@ export const unionizedAmmoniaFractionKhoo1977 = (water: Water & { readonly pH: n
  * @param water.salinity practical salinity, 1; 20 to 40
  * @returns share, 1
  * Accuracy: 5 %.
- * @source Bell, Johnson, Jickells & Liss 2007, Environ. Chem. 4, 183–186
+ * @source Bell, Johnson, Jickells & Liss 2007, Environ. Chem. 4, 183–186, from memory
  * @example unionizedAmmoniaFractionBell2007({ temperatureK: 298.15, pH: 8, salinity: 34 }) // 0.0420
  */
 export const unionizedAmmoniaFractionBell2007 = (water: Water & { readonly pH: number }): number => {
@@ -99,4 +99,5 @@ export const unionizedAmmoniaFractionBell2007 = (water: Water & { readonly pH: n
  * @source Emerson et al. 1975, J. Fish. Res. Board Can. 32, 2379–2383; Khoo et al. 1977, J. Solution Chem. 6, 281–290
  * @example unionizedAmmoniaFraction({ temperatureK: 298.15, pH: 8, salinity: 0 }) // 0.05366
  */
-export const unionizedAmmoniaFraction = unionizedAmmoniaFractionKhoo1977;
+export const unionizedAmmoniaFraction = (water: Water & { readonly pH: number }): number =>
+  unionizedAmmoniaFractionKhoo1977(water);
