@@ -1,8 +1,19 @@
 import type { Registry } from './registry/adapter.ts';
+import { chemistryLaws } from './registry/chemistry.ts';
 import { dirtLaws } from './registry/dirt.ts';
 import { hydraulicsLaws } from './registry/hydraulics.ts';
 import { lifeLaws } from './registry/life.ts';
+import { machineLaws } from './registry/machines.ts';
+import { residenceLaws } from './registry/residence.ts';
 import { waterLaws } from './registry/water.ts';
 
 /** Every law that references can call, by the name that the cases use. */
-export const laws: Registry = { ...waterLaws, ...lifeLaws, ...hydraulicsLaws, ...dirtLaws };
+export const laws: Registry = {
+  ...waterLaws,
+  ...lifeLaws,
+  ...chemistryLaws,
+  ...hydraulicsLaws,
+  ...machineLaws,
+  ...dirtLaws,
+  ...residenceLaws,
+};

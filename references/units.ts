@@ -12,6 +12,7 @@ const MOLE = 'amount of substance';
 
 /** Units that sources print and the program itself has no use for. */
 const onlyInPrint: Readonly<Record<string, PrintedUnit>> = {
+  hp: { factor: 550 * 0.3048 * 0.45359237 * 9.80665, offset: 0, kind: '2,1,-3,0,0' },
   mol: { factor: 1, offset: 0, kind: MOLE },
   'mol/L': { factor: 1e3, offset: 0, kind: `${MOLE} per volume` },
   'mol/m3': { factor: 1, offset: 0, kind: `${MOLE} per volume` },

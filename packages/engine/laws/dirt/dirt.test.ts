@@ -49,6 +49,18 @@ describe('sizes of solids', () => {
     });
   });
 
+  it('are nearly all finer than 20 µm by number, though not by mass', () => {
+    // Fernandes et al. 2014 counted more than 94 % under 20 µm in recirculating water.
+    const classes = solidsSizeClasses({ count: 200 });
+    const numberOf = (one: (typeof classes)[number]): number => one.massFraction / one.sizeM ** 3;
+    const fine = classes.filter(({ largestM }) => largestM < 20e-6);
+    const share =
+      fine.reduce((sum, one) => sum + numberOf(one), 0) /
+      classes.reduce((sum, one) => sum + numberOf(one), 0);
+    expect(share).toBeGreaterThan(0.94);
+    expect(fine.reduce((sum, one) => sum + one.massFraction, 0)).toBeLessThan(0.15);
+  });
+
   it('have their middle size where half the class is finer', () => {
     const [one] = solidsSizeClasses({ count: 1 });
     const [finer] = solidsSizeClasses({ count: 1, largestM: one!.sizeM });
