@@ -1,3 +1,4 @@
+import { hoses } from '@fettle/engine/catalogue/hoses.ts';
 import type { Doubt } from '@fettle/engine/model/figure.ts';
 import type { Dimension } from '@fettle/engine/quantities/dimensions.ts';
 import { readQuantity } from '@fettle/engine/quantities/readQuantity.ts';
@@ -76,26 +77,22 @@ export const barbBoreRatio = 0.8;
 /** Barbs of one size of hose differ by about a tenth; from memory. */
 export const barbBoreDoubt: Doubt = { kind: 'factor', size: 1.1 };
 
-/** Usual inner diameter of the hose by rated flow, up to and including each flow; from memory. */
-const boreClasses = [
-  { upToLPerH: 350, boreM: 0.009 },
-  { upToLPerH: 700, boreM: 0.012 },
-  { upToLPerH: 1300, boreM: 0.016 },
-  { upToLPerH: 2000, boreM: 0.019 },
-  { upToLPerH: Infinity, boreM: 0.0254 },
-] as const;
-
 const litrePerHour = 1 / 3_600_000;
 
-/** Bore of the hose, m, for a rated flow in m³/s above 0. */
+/** Bore of the hose, m, for a rated flow in m³/s above 0: the narrowest hose that is used for so much. */
 export function boreFor(ratedFlowM3PerS: number): Default {
-  const flow = ratedFlowM3PerS / litrePerHour;
-  const found = boreClasses.find(({ upToLPerH }) => flow <= upToLPerH * (1 + 1e-9));
-  const boreM = found?.boreM ?? 0.0254;
+  const byUse = Object.values(hoses).toSorted(
+    (one, other) =>
+      one.usualFlow.mostM3PerS - other.usualFlow.mostM3PerS || other.boreM.value - one.boreM.value,
+  );
+  const fitting = byUse.find(({ usualFlow }) => ratedFlowM3PerS <= usualFlow.mostM3PerS * (1 + 1e-9));
+  const widest = Math.max(...byUse.map(({ boreM }) => boreM.value));
+  const value = fitting?.boreM.value ?? widest;
+  const flow = Math.round(ratedFlowM3PerS / litrePerHour);
   return {
-    value: boreM,
+    value,
     doubt: { kind: 'factor', size: 1.25 },
-    because: `not stated: ${Number((boreM * 1000).toPrecision(3))} mm is usual for pumps of ${Math.round(flow)} L/h, from memory`,
+    because: `not stated: ${Number((value * 1000).toPrecision(3))} mm is usual for pumps of ${flow} L/h, from memory`,
   };
 }
 

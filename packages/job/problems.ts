@@ -248,6 +248,15 @@ export const noteWordings: { readonly [C in NoteCode]: (path: string, facts: Not
   'feed-not-stated': (path, { from }) => `${path} is absent, so the feed is reckoned from ${from}.`,
 };
 
+/** Names that a document makes up may be of any length and hold line ends: a sentence shows neither. */
+function shortened(path: string): string {
+  return path.length > 120 ? `${path.slice(0, 117)}…` : path;
+}
+
+function oneLine(sentence: string): string {
+  return sentence.replace(/[\s\p{Cc}]+/gu, ' ');
+}
+
 /** Makes a problem from its code, its place and what its wording has to be told. */
 export function problem<C extends ProblemCode>(
   code: C,
@@ -255,7 +264,7 @@ export function problem<C extends ProblemCode>(
   told: { readonly facts: ProblemFacts[C]; readonly allowed?: string },
 ): Problem {
   const where = writtenPath(path);
-  const says = problemWordings[code](where, told.facts);
+  const says = oneLine(problemWordings[code](shortened(where), told.facts));
   return { code, path: where, says, ...(told.allowed === undefined ? {} : { allowed: told.allowed }) };
 }
 

@@ -5,13 +5,12 @@ import { checkAlterations } from './alterations.ts';
 import { checkFilter } from './filter.ts';
 import { checkMoney } from './money.ts';
 import { checkPacking } from './packing.ts';
-import { checkAbout, checkFish, checkOtherFilters, checkShelf } from './tank.ts';
+import { checkAbout, checkOtherFilters, checkShelf } from './tank.ts';
 import { checkTests } from './tests.ts';
 
 /** How the parts of a document fit together; each check looks at one topic. */
 const checks: readonly ((draft: Draft, context: Context) => readonly Problem[])[] = [
   checkAbout,
-  checkFish,
   checkFilter,
   checkPacking,
   checkAlterations,

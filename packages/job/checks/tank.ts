@@ -1,9 +1,6 @@
-import { nearestWord } from '@fettle/engine/quantities/spelling.ts';
-import { fishIds } from '../catalogue.ts';
 import type { Context } from '../context.ts';
 import type { Draft } from '../draft.ts';
 import { type Problem, problem } from '../problems.ts';
-import { shown } from '../schema/issues.ts';
 import { checkMedium, checkTwice } from './names.ts';
 
 /** Dates in their order. */
@@ -11,16 +8,6 @@ export function checkAbout(draft: Draft): readonly Problem[] {
   const { received, promised } = draft.job ?? {};
   if (received === undefined || promised === undefined || promised >= received) return [];
   return [problem('dates-reversed', ['job', 'promised'], { facts: {}, allowed: `${received} or later` })];
-}
-
-/** Kinds of fish that the catalogue knows. */
-export function checkFish(draft: Draft): readonly Problem[] {
-  return (draft.tank?.fish ?? []).flatMap((entry, index) => {
-    const kind = entry?.kind;
-    if (kind === undefined || fishIds.includes(kind)) return [];
-    const facts = { found: shown(kind), what: 'known kind of fish', nearest: nearestWord(kind, fishIds) };
-    return [problem('not-among', ['tank', 'fish', index, 'kind'], { facts, allowed: fishIds.join(', ') })];
-  });
 }
 
 /** Media in other filters. */

@@ -1,9 +1,16 @@
+import { fish } from '@fettle/engine/catalogue/fish.ts';
+import type { stockClasses } from '@fettle/engine/catalogue/stock.ts';
 import * as z from 'zod';
-import { fieldFacts, list, oneOf, quantity, shortName, wholeNumber } from './fields.ts';
+import { fieldFacts, list, oneOf, quantity, wholeNumber } from './fields.ts';
+
+const stocks = ['light', 'normal', 'heavy'] as const satisfies readonly (keyof typeof stockClasses)[];
 
 /** One kind of fish in the tank. */
 export const fishSchema = z.strictObject({
-  kind: shortName({ says: 'kind of fish, by its short name in the catalogue', example: 'small-tetra' }),
+  kind: oneOf(Object.keys(fish), {
+    says: 'kind of fish, by its short name in the catalogue',
+    example: 'small-tetra',
+  }),
   count: wholeNumber({ says: 'how many', example: '10', least: 1, most: 100_000 }),
   length: quantity({
     dimension: 'length',
@@ -59,7 +66,7 @@ export const tankSchema = z.strictObject({
     above: '0 %',
     most: '150 %',
   }).optional(),
-  stock: oneOf(['light', 'normal', 'heavy'], {
+  stock: oneOf(stocks, {
     says: 'how heavily the tank is stocked',
     example: 'normal',
   }).optional(),

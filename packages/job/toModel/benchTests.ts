@@ -1,3 +1,4 @@
+import { timedFlow } from '@fettle/engine/learning/timedFlow.ts';
 import type { BenchTest } from '@fettle/engine/model/model.ts';
 import type { Quantity } from '@fettle/engine/quantities/readQuantity.ts';
 import { readingDoubts } from '../defaults.ts';
@@ -11,7 +12,6 @@ import {
 } from '../schema/benchTests.ts';
 import { acceptedQuantity } from '../schema/fields.ts';
 import type { JobDocument } from '../schema/job.ts';
-import { timedFlow } from './timedFlow.ts';
 
 type DocumentTest = NonNullable<JobDocument['tests']>[number];
 

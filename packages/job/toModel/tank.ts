@@ -15,8 +15,7 @@ const { shape } = tankSchema;
 /** The tank in SI units. */
 export function tankOf(tank: DocumentTank, taker: Taker): Tank {
   const take = simpleTaker(tank, taker);
-  const volume = acceptedQuantity(shape.volume, tank.volume);
-  const volumeM3 = taker.note(place('volume', 'volumeM3', 'm3'), volume);
+  const volumeM3 = taker.note(place('volume', 'volumeM3', 'm3'), acceptedQuantity(shape.volume, tank.volume));
   const temperatureK = take('temperature', 'temperatureK', 'K');
   const feedProteinFraction = take('protein', 'feedProteinFraction', '1');
   return {
@@ -25,7 +24,7 @@ export function tankOf(tank: DocumentTank, taker: Taker): Tank {
     salinity: take('salinity', 'salinity', '1'),
     pH: take('pH', 'pH', '1'),
     alkalinityKgPerM3: take('alkalinity', 'alkalinityKgPerM3', 'kg/m3 CaCO3'),
-    feedKgPerS: feedOf(tank, { volume, temperatureK, taker }),
+    feedKgPerS: feedOf(tank, { volumeM3, temperatureK, taker }),
     feedProteinFraction,
     waterChangePerS: waterChangeOf(tank, taker),
     planted: plantedOf(tank, taker),

@@ -1,2 +1,0 @@
-/** Ids of kinds of fish. */
-export const fishIds: readonly string[] = ['small-tetra'];
