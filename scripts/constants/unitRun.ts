@@ -1,6 +1,6 @@
 import { relative } from 'node:path';
-import type { Plugin } from 'vite';
-import { createVitest, type Reporter, type TestSpecification } from 'vitest/node';
+
+import { createVitest, type Reporter, type TestSpecification, type Vite } from 'vitest/node';
 import { importGraph } from '../importGraph.ts';
 import { projectRoot, readSources } from '../sources.ts';
 import type { NumberedConstant } from './numbered.ts';
@@ -52,7 +52,7 @@ function reachFrom(graph: ReadonlyMap<string, readonly string[]>, start: string)
   return reached;
 }
 
-function switching(constants: readonly NumberedConstant[]): Plugin {
+function switching(constants: readonly NumberedConstant[]): Vite.Plugin {
   return {
     name: 'switch-constants',
     enforce: 'pre',
