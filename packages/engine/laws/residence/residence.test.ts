@@ -96,6 +96,10 @@ describe('routes in parallel', () => {
     );
   });
 
+  it('have no time for a share that never comes through', () => {
+    expect(routesQuantile([{ share: 0.4, meanS: 60, tanks: 3 }], 0.5)).toBeNaN();
+  });
+
   it('with a bypass spread more than without', () => {
     const without = summariseRoutes([{ ...routes[0]!, share: 1 }]);
     const withBypass = summariseRoutes(routes);

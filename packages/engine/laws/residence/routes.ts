@@ -58,14 +58,14 @@ export const routesDensity = (routes: readonly RouteTimes[], timeS: number): num
  *
  * @param routes at least one; shares sum to 1
  * @param fraction share, above 0, below 1
- * @returns time, s
+ * @returns time, s; NaN where the shares sum to less than `fraction`
  * Accuracy: 1e-12 of the time.
  * @source inverse of `routesCumulative`
  */
 export const routesQuantile = (routes: readonly RouteTimes[], fraction: number): number => {
   const residual = (timeS: number): number => routesCumulative(routes, timeS) - fraction;
   let high = routes.reduce((most, route) => Math.max(most, route.meanS + (route.delayS ?? 0)), 0);
-  while (residual(high) < 0) high *= 2;
+  while (residual(high) < 0 && Number.isFinite(high)) high *= 2;
   return bracketedRoot(residual, { low: 0, high });
 };
 
