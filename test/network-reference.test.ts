@@ -14,6 +14,7 @@ import {
   REFERENCE_VISCOSITY,
   run,
   setAccuracy,
+  unload,
 } from './support/generalSolver.ts';
 
 /*
@@ -35,14 +36,13 @@ beforeAll(async () => {
  * open and shut; settled to 1e-4 first and tightened then, it does not.
  */
 const referenceFlows = (spec: NetworkSpec): number[] => {
-  const project = loadNetwork(workspace, spec);
-  setAccuracy(project, 1e-4);
-  run(project, 'rest');
-  setAccuracy(project, 1e-8);
-  run(project, 'last');
-  const flows = flowsOf(project);
-  project.closeH();
-  project.close();
+  const loaded = loadNetwork(workspace, spec);
+  setAccuracy(loaded, 1e-4);
+  run(loaded, 'rest');
+  setAccuracy(loaded, 1e-8);
+  run(loaded, 'last');
+  const flows = flowsOf(loaded);
+  unload(loaded);
   return flows;
 };
 

@@ -46,7 +46,7 @@ const general: Package = createRequire(import.meta.url)('epanet-js');
 const { FlowUnits, HeadLossType, InitHydOption, LinkProperty, LinkType, NodeProperty, NodeType, Option } =
   general;
 
-export type { Project as GeneralProject, Workspace as GeneralWorkspace };
+export type { Workspace as GeneralWorkspace };
 
 /**
  * The general pipe-network solver epanet-js (EPANET 2.3 compiled to WebAssembly) behind our own description of a
@@ -64,11 +64,11 @@ export const REFERENCE_VELOCITY_HEAD = (0.02517 * Math.PI ** 2 * 32.2) / 8;
 export const REFERENCE_CUBIC_METRE_PER_HOUR = FOOT ** 3 / 101.94;
 
 /**
- * Bore of the pipe that stands for a linear–quadratic bed: so wide that water in it creeps (Reynolds number
- * below 2000), where its friction is exactly linear; length gives the linear part, K the quadratic one.
+ * Bore of the pipe that stands for a linear–quadratic bed, if nothing else is asked for: so wide that water in it
+ * creeps (Reynolds number below 2000), where its friction is exactly linear; length gives the linear part, K the
+ * quadratic one.
  */
-const BED_BORE = 3;
-const BED_AREA = (Math.PI * BED_BORE ** 2) / 4;
+const WIDE_BORE = 3;
 
 interface Pipe {
   readonly lengthM: number;
@@ -77,22 +77,30 @@ interface Pipe {
   readonly minorK: number;
 }
 
-const pipeFor = (law: LinkLaw): Pipe => {
+const pipeFor = (law: LinkLaw, bedBoreM: number): Pipe => {
   if (law.kind === 'conduit' && law.laminarConstant === 64 && law.linear === 0) {
     const boreM = law.hydraulicDiameterM;
-    return { lengthM: law.lengthM, boreM, roughnessM: law.relativeRoughness * boreM, minorK: law.minorK };
+    const minorK = law.minorK / REFERENCE_VELOCITY_HEAD;
+    return { lengthM: law.lengthM, boreM, roughnessM: law.relativeRoughness * boreM, minorK };
   }
   if (law.kind === 'resistance') {
-    const perMetre = (32 * REFERENCE_VISCOSITY) / (REFERENCE_GRAVITY * BED_BORE ** 2 * BED_AREA);
+    const areaM2 = (Math.PI * bedBoreM ** 2) / 4;
+    const perMetre = (32 * REFERENCE_VISCOSITY) / (REFERENCE_GRAVITY * bedBoreM ** 2 * areaM2);
     return {
       lengthM: Math.max(law.linear / perMetre, 1e-6),
-      boreM: BED_BORE,
+      boreM: bedBoreM,
       roughnessM: 1e-9,
-      minorK: law.quadratic * 2 * REFERENCE_GRAVITY * BED_AREA ** 2,
+      minorK: (law.quadratic * 2 * REFERENCE_GRAVITY * areaM2 ** 2) / REFERENCE_VELOCITY_HEAD,
     };
   }
   throw new Error(`the general solver has no ${law.kind} of this kind`);
 };
+
+/** A network in the package, ready to run, with the pipe that stands for each link but the pumps. */
+export interface LoadedNetwork {
+  readonly project: Project;
+  readonly pipes: readonly (Pipe | undefined)[];
+}
 
 export const loadGeneralSolver = async (): Promise<Workspace> => {
   const workspace = new general.Workspace();
@@ -103,57 +111,70 @@ export const loadGeneralSolver = async (): Promise<Workspace> => {
 const addPump = (project: Project, link: Link, law: Extract<LinkLaw, { kind: 'pump' }>): void => {
   const index = project.addLink(link.id, LinkType.Pump, link.from, link.to);
   const free = (law.shutoffHeadM / law.coefficient) ** (1 / law.exponent);
-  const flows = [0, 0.5 * free, free];
-  const heads = flows.map((flow) => law.shutoffHeadM - law.coefficient * flow ** law.exponent);
   project.addCurve(link.id);
   const curve = project.getCurveIndex(link.id);
-  project.setCurve(
-    curve,
-    flows.map((flow) => flow / REFERENCE_CUBIC_METRE_PER_HOUR),
-    [heads[0]!, heads[1]!, 0],
-  );
+  const flows = [0, 0.5 * free, free].map((flow) => flow / REFERENCE_CUBIC_METRE_PER_HOUR);
+  const middle = law.shutoffHeadM - law.coefficient * (0.5 * free) ** law.exponent;
+  project.setCurve(curve, flows, [law.shutoffHeadM, middle, 0]);
   project.setHeadCurveIndex(index, curve);
 };
 
-/** Loads a network of round conduits, linear–quadratic beds and power-law pumps; ready to run. */
-export const loadNetwork = (workspace: Workspace, spec: NetworkSpec): Project => {
-  const project = new general.Project(workspace);
-  project.init('report', '', FlowUnits.CMH, HeadLossType.DW);
-  const nodes = new Set(spec.links.flatMap(({ from, to }) => [from, to]));
-  for (const node of nodes) {
+const addNodes = (project: Project, spec: NetworkSpec): void => {
+  for (const node of new Set(spec.links.flatMap(({ from, to }) => [from, to]))) {
     const fixed = spec.fixedHeadsM[node];
     const index = project.addNode(node, fixed === undefined ? NodeType.Junction : NodeType.Reservoir);
     if (fixed !== undefined) project.setNodeValue(index, NodeProperty.Elevation, fixed);
   }
-  for (const link of spec.links) {
-    if (link.law.kind === 'pump') addPump(project, link, link.law);
-    else {
-      const index = project.addLink(link.id, LinkType.Pipe, link.from, link.to);
-      const pipe = pipeFor(link.law);
-      project.setPipeData(
-        index,
-        pipe.lengthM,
-        1000 * pipe.boreM,
-        1000 * pipe.roughnessM,
-        pipe.minorK / REFERENCE_VELOCITY_HEAD,
-      );
+};
+
+/**
+ * Loads a network of round conduits, linear–quadratic beds and power-law pumps.
+ * @param bedBoreM bore of the pipes that stand for beds, m; water must creep in them
+ */
+export const loadNetwork = (workspace: Workspace, spec: NetworkSpec, bedBoreM = WIDE_BORE): LoadedNetwork => {
+  const project = new general.Project(workspace);
+  project.init('report', '', FlowUnits.CMH, HeadLossType.DW);
+  addNodes(project, spec);
+  const pipes = spec.links.map((link) => {
+    if (link.law.kind === 'pump') {
+      addPump(project, link, link.law);
+      return undefined;
     }
-  }
+    const index = project.addLink(link.id, LinkType.Pipe, link.from, link.to);
+    const pipe = pipeFor(link.law, bedBoreM);
+    project.setPipeData(index, pipe.lengthM, 1000 * pipe.boreM, 1000 * pipe.roughnessM, pipe.minorK);
+    return pipe;
+  });
   project.setOption(Option.Trials, 500);
   project.openH();
-  return project;
+  return { project, pipes };
+};
+
+/** Multiplies what every pipe takes, as it was loaded, by a ratio. */
+export const scaleResistances = ({ project, pipes }: LoadedNetwork, ratio: number): void => {
+  for (const [place, pipe] of pipes.entries()) {
+    if (!pipe) continue;
+    project.setLinkValue(place + 1, LinkProperty.Length, pipe.lengthM * ratio);
+    project.setLinkValue(place + 1, LinkProperty.MinorLoss, pipe.minorK * ratio);
+  }
 };
 
 /** Sets how closely the package is to solve: the sum of all changes of flow over the sum of all flows. */
-export const setAccuracy = (project: Project, accuracy: number): void =>
+export const setAccuracy = ({ project }: LoadedNetwork, accuracy: number): void =>
   project.setOption(Option.Accuracy, accuracy);
 
 /** Solves from the package's own first guess, or from its last flows. */
-export const run = (project: Project, from: 'rest' | 'last'): void => {
+export const run = ({ project }: LoadedNetwork, from: 'rest' | 'last'): void => {
   project.initH(from === 'rest' ? InitHydOption.InitFlow : InitHydOption.NoSave);
   project.runH();
 };
 
 /** Flows of all links in their written order, m³/s. */
-export const flowsOf = (project: Project): number[] =>
+export const flowsOf = ({ project }: LoadedNetwork): number[] =>
   project.getLinkValues(LinkProperty.Flow).map((flow) => flow * REFERENCE_CUBIC_METRE_PER_HOUR);
+
+/** Gives the network's memory back. */
+export const unload = ({ project }: LoadedNetwork): void => {
+  project.closeH();
+  project.close();
+};
