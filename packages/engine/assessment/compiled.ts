@@ -2,7 +2,6 @@ import type { Layout } from '../families/layout.ts';
 import type { Medium } from '../model/medium.ts';
 import type { Model } from '../model/model.ts';
 import type { CompiledNetwork } from '../network/compile.ts';
-import type { DirtGrid } from './dirt/grid.ts';
 import type { LinkRole } from './hydraulics/filterNetwork.ts';
 import type { WaterState } from './hydraulics/water.ts';
 
@@ -28,6 +27,23 @@ export interface Way {
   readonly to: number;
   /** Beds on it by place in `beds`, in water order; none where it goes past the media. */
   readonly beds: readonly number[];
+}
+
+/** Beds cut into slices, and how each bed catches each size of solids, as flat arrays. */
+export interface DirtGrid {
+  /** Share of the solids' mass in each size class. */
+  readonly classShare: Float64Array;
+  /** First slice of each bed; one entry more than there are beds. */
+  readonly sliceStart: Int32Array;
+  readonly sliceThicknessM: Float64Array;
+  /** Filter coefficient by bed and class: the part that does not depend on velocity, 1/m. */
+  readonly steadyPerM: Float64Array;
+  /** The part by settling, which grows as water slows: 1/m at 1 m/s. */
+  readonly settlingPerS: Float64Array;
+  /** Share of a class that a mat on the bed's face holds back. */
+  readonly matShare: Float64Array;
+  /** Deposit volume per bed volume at which a slice takes no more, by bed. */
+  readonly fullFraction: Float64Array;
 }
 
 /** A job turned into flat numbers once, to be evaluated many times. */

@@ -4,7 +4,7 @@ import { compile } from '../assessment/compile.ts';
 import type { Chamber, Layout } from '../families/layout.ts';
 import type { Model, Packing, PermittedAlteration } from '../model/model.ts';
 import { alterationSets, altered, type PartNeed, partsOf } from './alterations.ts';
-import { purchasesFor, shelfHolds, volumesOf } from './candidates.ts';
+import { purchasesFor, type Supplies, shelfHolds, suppliesOf, volumesOf } from './candidates.ts';
 import type { PlanOptions, Purchase } from './plan.ts';
 import { gainOver, keepsWaterClear, type Merits, meritsOf } from './score.ts';
 
@@ -64,11 +64,15 @@ export class Search {
   readonly model: Model;
   readonly asFound: Assessment;
   readonly options: PlanOptions;
+  readonly supplies: Supplies;
+  readonly #held: ReadonlyMap<string, number>;
 
   constructor(model: Model, asFound: Assessment, options: PlanOptions) {
     this.model = model;
     this.asFound = asFound;
     this.options = options;
+    this.#held = volumesOf(asFound.layout.chambers, model.packing);
+    this.supplies = suppliesOf(model, this.#held);
     this.#asFound = meritsOf(asFound, 0);
   }
 
@@ -106,8 +110,7 @@ export class Search {
 
   #price(hardware: Hardware, packing: Packing): Candidate | undefined {
     const { chambers } = hardware.layout;
-    const held = volumesOf(this.asFound.layout.chambers, this.model.packing);
-    const purchases = purchasesFor(this.model, volumesOf(chambers, packing), held);
+    const purchases = purchasesFor(this.model, volumesOf(chambers, packing), this.#held);
     const cost = hardware.partsCost + purchases.reduce((sum, { price }) => sum + price, 0);
     if (cost > (this.options.budget ?? 0) + 1e-9 || !shelfHolds(this.model, purchases)) return undefined;
     const { alterations, parts } = hardware;

@@ -45,8 +45,11 @@ export const LAYERS_PER_CHAMBER = 2;
 /** One filling of the grid: a medium, or nothing, for every layer in water order. */
 export type Grid = readonly (string | undefined)[];
 
+/** How much of each medium can be had, m³; absent where any amount can. */
+export type Supplies = ReadonlyMap<string, number>;
+
 /** The packing of a filled grid: neighbouring layers of one medium make one bed. */
-export const packingOfGrid = (chambers: readonly Chamber[], grid: Grid): Packing =>
+const bedsOfGrid = (chambers: readonly Chamber[], grid: Grid): Packing =>
   Object.fromEntries(
     chambers.map((chamber, place) => {
       const beds: Bed[] = [];
@@ -61,6 +64,33 @@ export const packingOfGrid = (chambers: readonly Chamber[], grid: Grid): Packing
       return [chamber.id, chamber.listedInWaterOrder ? beds : beds.toReversed()];
     }),
   );
+
+/**
+ * The packing of a filled grid, with the beds of a medium that cannot be bought in that amount made shallower
+ * alike until what can be had is enough.
+ */
+export const packingOfGrid = (chambers: readonly Chamber[], grid: Grid, supplies: Supplies): Packing => {
+  const full = bedsOfGrid(chambers, grid);
+  const wanted = volumesOf(chambers, full);
+  const share = (medium: string): number =>
+    Math.min(1, (supplies.get(medium) ?? Infinity) / wanted.get(medium)!);
+  return Object.fromEntries(
+    Object.entries(full).map(([chamber, beds]) => [
+      chamber,
+      beds.map((bed) => ({ ...bed, depthM: bed.depthM * share(bed.medium) })),
+    ]),
+  );
+};
+
+/** What can be had of each medium: what is in the filter and what the shelf adds. */
+export const suppliesOf = (model: Model, held: ReadonlyMap<string, number>): Supplies => {
+  const supplies = new Map(held);
+  for (const { medium, amountM3 } of model.shelf) {
+    if (amountM3 === undefined) supplies.delete(medium);
+    else supplies.set(medium, (held.get(medium) ?? 0) + amountM3);
+  }
+  return supplies;
+};
 
 /** Media volumes of a packing, m³ by medium. */
 export const volumesOf = (chambers: readonly Chamber[], packing: Packing): Map<string, number> => {

@@ -8,7 +8,7 @@ import { gainOver, meritsOf } from './score.ts';
 
 const DEFAULT_COUNT = 5;
 
-const orderNote = (search: Search, one: Assessed): OrderNote => {
+const followsTrade = (one: Assessed): boolean => {
   const { media } = one.model;
   const portions = portionsInWaterOrder(one.chambers, one.model.packing);
   const broken =
@@ -16,7 +16,13 @@ const orderNote = (search: Search, one: Assessed): OrderNote => {
     stageBefore(portions, media, { early: 'chemical', late: 'mechanical' }) ??
     stageBefore(portions, media, { early: 'chemical', late: 'biological' }) ??
     fineBeforeCoarse(portions, media);
-  if (!broken) return { followsTrade: true };
+  return broken === undefined;
+};
+
+const orderNote = (search: Search, one: Assessed): OrderNote => {
+  if (followsTrade(one)) return { followsTrade: true };
+  const { media } = one.model;
+  const portions = portionsInWaterOrder(one.chambers, one.model.packing);
   const packing = arrange(one.chambers, tradeOrder(portions, media));
   if (!packing) return { followsTrade: false };
   const trade = assess(
@@ -39,7 +45,7 @@ const toPlan = (search: Search, one: Assessed, shown: Pick<Plan, 'id' | 'bestFor
   order: orderNote(search, one),
 });
 
-/** The best by the favour asked for, then the best of each other kind, none twice. */
+/** The best by the favour asked for, the best in the trade's order, then the best of each other kind, none twice. */
 export const choose = (search: Search): Plan[] => {
   const better = search.assessed.filter((one) => search.fit(one) && search.gain(one) > 1e-6);
   const ranked = better.toSorted((a, b) => search.gain(b) - search.gain(a));
@@ -50,9 +56,14 @@ export const choose = (search: Search): Plan[] => {
     )[0];
     return best ? [{ favour, best }] : [];
   });
-  const picked = [...new Set([...ranked.slice(0, 1), ...bestOf.map(({ best }) => best), ...ranked])];
+  const inTradeOrder = ranked.find(followsTrade);
+  const order = inTradeOrder ? [inTradeOrder] : [];
+  const picked = [
+    ...new Set([...ranked.slice(0, 1), ...order, ...bestOf.map(({ best }) => best), ...ranked]),
+  ];
   return picked.slice(0, search.options.count ?? DEFAULT_COUNT).map((one, place) => {
     const bestFor = bestOf.filter(({ best }) => best === one).map(({ favour }) => favour);
-    return toPlan(search, one, { id: `plan-${place + 1}`, bestFor });
+    const named = one === inTradeOrder ? [...bestFor, 'trade-order' as const] : bestFor;
+    return toPlan(search, one, { id: `plan-${place + 1}`, bestFor: named });
   });
 };

@@ -31,7 +31,7 @@ interface Climb {
 const climb = ({ search, hardware, media }: Climb, start: Grid): void => {
   const { chambers } = hardware.layout;
   const value = (grid: Grid): number => {
-    const done = search.try(hardware, packingOfGrid(chambers, grid));
+    const done = search.try(hardware, packingOfGrid(chambers, grid, search.supplies));
     return done && search.fit(done) ? search.gain(done) : Number.NEGATIVE_INFINITY;
   };
   let best = start;
@@ -83,7 +83,10 @@ export const searchGrid = (search: Search, sets: readonly Hardware[]): number =>
   if (possible <= search.cap - search.assessed.length) {
     for (const hardware of sets) {
       for (let index = 0; index < each; index += 1) {
-        search.try(hardware, packingOfGrid(hardware.layout.chambers, gridAt(index, length, media)));
+        search.try(
+          hardware,
+          packingOfGrid(hardware.layout.chambers, gridAt(index, length, media), search.supplies),
+        );
       }
     }
     return possible;

@@ -28,7 +28,7 @@ export interface Plan {
   readonly cost: number;
   readonly effect: Effect;
   /** What it is best at among the plans given. */
-  readonly bestFor: readonly Favour[];
+  readonly bestFor: readonly (Favour | 'trade-order')[];
   readonly order: OrderNote;
 }
 

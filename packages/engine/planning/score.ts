@@ -27,6 +27,9 @@ const logRatio = (after: number, before: number): number => {
   return Math.log(Math.max(after, floor) / Math.max(before, floor));
 };
 
+/** A longer interval than this is worth no more unless it is what was asked for, s (common practice, no source). */
+const LONG_ENOUGH_S = 120 * 86_400;
+
 const WEIGHTS: Readonly<
   Record<Favour, { feed: number; flow: number; interval: number; clarity: number; cost: number }>
 > = {
@@ -45,10 +48,12 @@ const WEIGHTS: Readonly<
  */
 export const gainOver = (before: Merits, after: Merits, favour: Favour): number => {
   const weight = WEIGHTS[favour];
+  const worth = (intervalS: number): number =>
+    favour === 'interval' ? intervalS : Math.min(intervalS, LONG_ENOUGH_S);
   return (
     weight.feed * logRatio(after.feedKgPerS, before.feedKgPerS) +
     weight.flow * logRatio(after.flowM3PerS, before.flowM3PerS) +
-    weight.interval * logRatio(after.intervalS, before.intervalS) -
+    weight.interval * logRatio(worth(after.intervalS), worth(before.intervalS)) -
     weight.clarity * logRatio(after.solidsKgPerM3, before.solidsKgPerM3) -
     weight.cost * after.cost
   );

@@ -1,25 +1,8 @@
 import { captureCoefficient } from '../../laws/dirt/capture.ts';
 import { solidsSizeClasses } from '../../laws/dirt/sizes.ts';
 import type { Medium } from '../../model/medium.ts';
-import type { CompiledBed } from '../compiled.ts';
+import type { CompiledBed, DirtGrid } from '../compiled.ts';
 import type { WaterState } from '../hydraulics/water.ts';
-
-/** Beds cut into slices, and how each bed catches each size of solids, as flat arrays. */
-export interface DirtGrid {
-  /** Share of the solids' mass in each size class. */
-  readonly classShare: Float64Array;
-  /** First slice of each bed; one entry more than there are beds. */
-  readonly sliceStart: Int32Array;
-  readonly sliceThicknessM: Float64Array;
-  /** Filter coefficient by bed and class: the part that does not depend on velocity, 1/m. */
-  readonly steadyPerM: Float64Array;
-  /** The part by settling, which grows as water slows: 1/m at 1 m/s. */
-  readonly settlingPerS: Float64Array;
-  /** Share of a class that a mat on the bed's face holds back. */
-  readonly matShare: Float64Array;
-  /** Deposit volume per bed volume at which a slice takes no more, by bed. */
-  readonly fullFraction: Float64Array;
-}
 
 const CLASSES = 6;
 const SMALLEST_M = 2e-6;

@@ -32,7 +32,7 @@ export const bedTooShallow: FindingRule = {
       const used = (model.packing[bed.chamber] ?? []).reduce((sum, { depthM }) => sum + depthM, 0);
       const room = chamber.depthM - used;
       const depthM = Math.min(bed.depthM + room, 2 * FEWEST_LAYERS * pieceOf(medium));
-      const says = `The ${medium.name} is ${context.print(bed.depthM, 'length')} deep at ${context.print(bed.velocityMPerS, 'velocity')}, only ${Number(layers.toPrecision(2))} pieces or cells.`;
+      const says = `The bed of ${medium.name} is ${context.print(bed.depthM, 'length')} deep at ${context.print(bed.velocityMPerS, 'velocity')}, only ${Number(layers.toPrecision(2))} pieces or cells.`;
       const cured = depthM > 1.05 * bed.depthM ? { cured: changeBed(model, bed.id, { depthM }) } : {};
       return [{ place: bed.id, says, cure: `Make it ${context.print(depthM, 'length')} deep.`, ...cured }];
     });

@@ -21,65 +21,71 @@ export interface Capacity {
   readonly byBedKgNPerS: readonly number[];
 }
 
-/** Nitrite at which the filter oxidises as much of it as it makes, for a tank held at this TAN. */
-const steadyNitrite = (working: Working, ammoniaKgNPerM3: number): number => {
-  const { pass } = working;
+/** Nitrite made less nitrite oxidised in one pass, kg N/s; rises with TAN, falls with nitrite. */
+const nitriteSurplus = (working: Working, ammoniaKgNPerM3: number, nitriteKgNPerM3: number): number => {
   const { oxygenKgPerM3 } = working.compiled.water;
-  const surplus = (nitriteKgNPerM3: number): number => {
-    passThrough(working, { ammoniaKgNPerM3, nitriteKgNPerM3, oxygenKgPerM3 });
-    return pass.ammoniaKgNPerS - pass.nitriteKgNPerS;
-  };
-  let low = 0;
-  let atLow = surplus(low);
-  if (atLow <= 0) return 0;
-  let high = 2 * ammoniaKgNPerM3;
-  let atHigh = surplus(high);
-  while (atHigh > 0 && high < 1) {
-    low = high;
-    atLow = atHigh;
-    high *= 4;
-    atHigh = surplus(high);
-  }
-  // Nearly straight in nitrite, so that false position with halved ends lands within a few steps.
-  for (let trial = 0; trial < 40 && high - low > 1e-9 * high; trial += 1) {
-    const middle = low + ((high - low) * atLow) / (atLow - atHigh);
-    const atMiddle = surplus(middle);
-    if (Math.abs(atMiddle) <= 1e-9 * pass.ammoniaKgNPerS) return middle;
-    if (atMiddle > 0) {
-      low = middle;
-      atLow = atMiddle;
-      atHigh *= 0.5;
-    } else {
-      high = middle;
-      atHigh = atMiddle;
-      atLow *= 0.5;
-    }
-  }
-  return 0.5 * (low + high);
+  passThrough(working, { ammoniaKgNPerM3, nitriteKgNPerM3, oxygenKgPerM3 });
+  return working.pass.ammoniaKgNPerS - working.pass.nitriteKgNPerS;
 };
 
-/** Greatest share (0 to 1) that keeps `excess` at or below zero; `excess` rises with the share and is positive at 1. */
-const greatestShare = (excess: (share: number) => number, atOne: number): number => {
-  let low = 0;
-  let high = 1;
-  let atLow = excess(0);
-  let atHigh = atOne;
-  if (atLow >= 0) return 0;
-  for (let trial = 0; trial < 60 && high - low > 1e-9; trial += 1) {
-    const middle = low + ((high - low) * -atLow) / (atHigh - atLow);
-    const atMiddle = excess(middle);
-    if (Math.abs(atMiddle) < 1e-9 * Math.abs(atOne)) return middle;
+/**
+ * Where a rising function that is nearly straight crosses zero, by false position with the standing end halved
+ * (Dowell & Jarratt 1971). Leaves the function last called at or next to the answer.
+ */
+const crossing = (of: (x: number) => number, low: number, high: number): number => {
+  let [left, right] = [low, high];
+  let atLeft = of(left);
+  let atRight = of(right);
+  const small = 1e-9 * Math.max(Math.abs(atLeft), Math.abs(atRight));
+  let middle = Math.abs(atRight) <= small ? right : left;
+  for (let trial = 0; trial < 60 && right - left > 1e-12 * right; trial += 1) {
+    middle = left - (atLeft * (right - left)) / (atRight - atLeft);
+    const atMiddle = of(middle);
+    if (Math.abs(atMiddle) <= small) break;
     if (atMiddle > 0) {
-      high = middle;
-      atHigh = atMiddle;
-      atLow *= 0.5;
+      right = middle;
+      atRight = atMiddle;
+      atLeft *= 0.5;
     } else {
-      low = middle;
-      atLow = atMiddle;
-      atHigh *= 0.5;
+      left = middle;
+      atLeft = atMiddle;
+      atRight *= 0.5;
     }
   }
-  return low;
+  return middle;
+};
+
+/** Levels of TAN and nitrite that a tank settles at. */
+interface Levels {
+  readonly ammonia: number;
+  readonly nitrite: number;
+  readonly boundByNitrite: boolean;
+}
+
+/** The highest steady levels with TAN at most `ammoniaMost` and nitrite at its target; the pass stands at them. */
+const highestLevels = (working: Working, ammoniaMost: number): Levels => {
+  if (nitriteSurplus(working, ammoniaMost, NITRITE_TARGET) > 0) {
+    const ammonia = crossing((one) => nitriteSurplus(working, one, NITRITE_TARGET), 0, ammoniaMost);
+    return { ammonia, nitrite: NITRITE_TARGET, boundByNitrite: true };
+  }
+  const nitrite = crossing((one) => -nitriteSurplus(working, ammoniaMost, one), 0, NITRITE_TARGET);
+  return { ammonia: ammoniaMost, nitrite, boundByNitrite: false };
+};
+
+/** Greatest share of `ammoniaMost` that leaves oxygen enough behind the filter; 0 where none does. */
+const shareForOxygen = (working: Working, ammoniaMost: number): number => {
+  const short = (share: number): boolean => {
+    highestLevels(working, share * ammoniaMost);
+    return working.pass.outletOxygenKgPerM3 < OUTLET_OXYGEN_LEAST;
+  };
+  let enough = 0;
+  let tooMuch = 1;
+  for (let trial = 0; trial < 30; trial += 1) {
+    const middle = 0.5 * (enough + tooMuch);
+    if (short(middle)) tooMuch = middle;
+    else enough = middle;
+  }
+  return enough;
 };
 
 /** The TAN that the tank may reach: the target, or less where much of it would be un-ionized. */
@@ -99,32 +105,18 @@ export const capacityOf = (compiled: Compiled, rates: Rates): Capacity => {
   const pass = makePass(compiled);
   const working = { compiled, rates, pass };
   const allowed = ammoniaAllowed(compiled);
+  let levels = highestLevels(working, allowed.level);
   let limit: Capacity['limit'] = allowed.toxic ? 'ammonia-toxicity' : 'area';
-  let ammonia = allowed.level;
-  let nitrite = steadyNitrite(working, ammonia);
-  if (nitrite > NITRITE_TARGET) {
-    limit = 'nitrite';
-    const excess = (one: number): number => steadyNitrite(working, one * allowed.level) - NITRITE_TARGET;
-    const share = greatestShare(excess, nitrite - NITRITE_TARGET);
-    ammonia = share * allowed.level;
-    nitrite = steadyNitrite(working, ammonia);
-  }
+  if (levels.boundByNitrite) limit = 'nitrite';
   if (pass.outletOxygenKgPerM3 < OUTLET_OXYGEN_LEAST) {
     limit = 'oxygen';
-    const upper = ammonia;
-    const shortAtUpper = OUTLET_OXYGEN_LEAST - pass.outletOxygenKgPerM3;
-    const share = greatestShare((one) => {
-      steadyNitrite(working, one * upper);
-      return OUTLET_OXYGEN_LEAST - pass.outletOxygenKgPerM3;
-    }, shortAtUpper);
-    ammonia = share * upper;
-    nitrite = steadyNitrite(working, ammonia);
+    levels = highestLevels(working, shareForOxygen(working, allowed.level) * allowed.level);
   }
   return {
-    oxidisedKgNPerS: ammonia > 0 ? pass.ammoniaKgNPerS : 0,
+    oxidisedKgNPerS: levels.ammonia > 0 ? pass.ammoniaKgNPerS : 0,
     limit,
-    ammoniaKgNPerM3: ammonia,
-    nitriteKgNPerM3: nitrite,
+    ammoniaKgNPerM3: levels.ammonia,
+    nitriteKgNPerM3: levels.nitrite,
     outletOxygenKgPerM3: pass.outletOxygenKgPerM3,
     byBedKgNPerS: [...pass.byBedKgNPerS],
   };
