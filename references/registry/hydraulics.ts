@@ -122,6 +122,12 @@ const openingLaws = {
 } as const satisfies Registry;
 
 const bedLaws = {
+  pressureGradient: adapter({
+    inputs: { linear: '1', quadratic: '1', velocityMPerS: 'm/s' },
+    result: 'Pa/m',
+    compute: ({ linear, quadratic, velocityMPerS }) =>
+      pressureGradient({ linearPaSPerM2: linear, quadraticPaS2PerM3: quadratic }, velocityMPerS),
+  }),
   bedResistanceErgun1952: adapter({
     inputs: { ...grainsFlow, sphericity: '1' },
     defaults: { sphericity: 1 },

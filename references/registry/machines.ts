@@ -122,7 +122,7 @@ const pumpLaws = {
     result: '1',
     compute: (points) => powerForm(points).exponent,
   }),
-  'pumpPowerForm.head': adapter({
+  pumpHeadPowerForm: adapter({
     inputs: { ...curve, flowM3PerS: 'm3/s' },
     result: 'm',
     compute: (points) => pumpHeadPowerForm({ ...powerForm(points), flowM3PerS: points.flowM3PerS }),

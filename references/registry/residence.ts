@@ -1,4 +1,5 @@
 import {
+  morrillIndex,
   routesCumulative,
   routesDensity,
   routesQuantile,
@@ -77,6 +78,7 @@ export const residenceLaws = {
         { meanS: two.secondMeanS, tanks: two.secondTanks },
       ]).tanks,
   }),
+  morrillIndex: adapter({ inputs: { t10S: 's', t90S: 's' }, result: '1', compute: morrillIndex }),
   routesQuantile: adapter({
     inputs: { ...stretch, fraction: '1' },
     result: 's',
