@@ -1,3 +1,4 @@
+import { alterationKinds } from '@fettle/engine/planning/alterations.ts';
 import type { Draft } from './draft.ts';
 import type { FieldPath } from './fieldPath.ts';
 import { isFields } from './schema/walk.ts';
@@ -9,11 +10,13 @@ export const alterationSettings = { bore: 'boreM', length: 'lengthM' } as const;
 
 export type AlterationSetting = keyof typeof alterationSettings;
 
-/** Which settings which alteration takes. */
-export const settingsOf: Readonly<Record<string, readonly AlterationSetting[]>> = {
-  'hose-bore': ['bore'],
-  'shorten-hose': ['length'],
-};
+const settingNames: readonly AlterationSetting[] = ['bore', 'length'];
+
+/** The settings that an alteration takes, by the names of the document. */
+export function settingsOf(id: string): readonly AlterationSetting[] {
+  const kind = Object.hasOwn(alterationKinds, id) ? alterationKinds[id] : undefined;
+  return settingNames.filter((name) => kind?.settings.includes(alterationSettings[name]));
+}
 
 /** One alteration as the document lists it. */
 export interface ListedAlteration {

@@ -136,13 +136,6 @@ function layOut(family: Family, given: Readonly<Record<string, ReadMeasurement>>
   const layout = family.layOut(completeMeasurements(family, given));
   const path = ['filter', 'measurements'];
   const problems: Problem[] = [];
-  const thin = layout.chambers.find(
-    ({ areaM2, depthM, widthM }) => !(areaM2 > 0 && depthM > 0 && widthM > 0),
-  );
-  if (thin !== undefined) {
-    const detail = `they leave no room for ${thin.label}`;
-    problems.push(problem('measurements-impossible', path, { facts: { detail } }));
-  }
   const crest = (purpose: 'outlet' | 'overflow') => layout.weirs.find((weir) => weir.purpose === purpose);
   const outlet = crest('outlet');
   const overflow = crest('overflow');

@@ -226,6 +226,7 @@ interface NoteFacts {
   'shelf-not-stated': object;
   'placeholder-prices': { readonly currency: string };
   'repeat-assumed': object;
+  'beds-alike': { readonly medium: string };
   'feed-not-stated': { readonly from: string };
 }
 
@@ -243,6 +244,8 @@ export const noteWordings: { readonly [C in NoteCode]: (path: string, facts: Not
   'shelf-not-stated': () => 'shelf is absent, so plans may use every medium of the catalogue in any amount.',
   'placeholder-prices': (_path, { currency }) =>
     `Prices that money does not state are placeholders in pounds sterling, taken as the same number of ${currency}.`,
+  'beds-alike': (path, { medium }) =>
+    `${path} lies on a bed of the same medium (${medium}); both work as one bed.`,
   'repeat-assumed': (path) =>
     `${path} has one timing only; its scatter is assumed from what careful repeats show.`,
   'feed-not-stated': (path, { from }) => `${path} is absent, so the feed is reckoned from ${from}.`,

@@ -1,11 +1,6 @@
 import { families } from '@fettle/engine/families/families.ts';
 import { nearestWord } from '@fettle/engine/quantities/spelling.ts';
-import {
-  type AlterationSetting,
-  type ListedAlteration,
-  listAlterations,
-  settingsOf,
-} from '../alterationList.ts';
+import { type ListedAlteration, listAlterations, settingsOf } from '../alterationList.ts';
 import type { Context } from '../context.ts';
 import type { Draft } from '../draft.ts';
 import { type Problem, problem } from '../problems.ts';
@@ -42,7 +37,7 @@ function checkKnown({ id, path }: ListedAlteration, { family }: Context): readon
 }
 
 function checkSettings({ id, path, settings }: ListedAlteration): readonly Problem[] {
-  const known: readonly AlterationSetting[] = settingsOf[id] ?? [];
+  const known = settingsOf(id);
   const missing = known
     .filter((name) => !(name in settings))
     .map((name) => problem('setting-missing', [...path, name], { facts: { found: shown(id) } }));

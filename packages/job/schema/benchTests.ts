@@ -127,6 +127,7 @@ export const ammoniaChallengeSchema = z.strictObject({
       }),
       ammonia: quantity({
         dimension: 'concentration',
+        basis: 'N',
         says: 'total ammonia; say as what it is counted',
         example: '1.2 mg/L N',
         least: '0 mg/L',

@@ -1,3 +1,4 @@
+import type { Basis } from '@fettle/engine/quantities/basis.ts';
 import { type Dimension, usualUnits } from '@fettle/engine/quantities/dimensions.ts';
 import type { QuantityProblemCode } from '@fettle/engine/quantities/problem.ts';
 import {
@@ -41,6 +42,8 @@ export interface QuantityField {
   readonly least?: string;
   readonly above?: string;
   readonly most?: string;
+  /** What a concentration must be counted as. */
+  readonly basis?: Basis;
 }
 
 /** How a failed quantity travels through the schema's own issues. */
@@ -57,6 +60,7 @@ export function quantity(field: QuantityField) {
     ...(field.least === undefined ? {} : { least: bound(field.least, field.dimension) }),
     ...(field.above === undefined ? {} : { above: bound(field.above, field.dimension) }),
     ...(field.most === undefined ? {} : { most: bound(field.most, field.dimension) }),
+    ...(field.basis === undefined ? {} : { basis: field.basis }),
   };
   const facts = { says: field.says, example: field.example };
   const schema = z.custom<WrittenQuantity>().superRefine((value, context) => {

@@ -1,12 +1,6 @@
 import type { Family } from '@fettle/engine/families/layout.ts';
 import type { PermittedAlteration } from '@fettle/engine/model/model.ts';
-import {
-  type AlterationSetting,
-  alterationSettings,
-  type ListedAlteration,
-  listAlterations,
-  settingsOf,
-} from '../alterationList.ts';
+import { alterationSettings, type ListedAlteration, listAlterations, settingsOf } from '../alterationList.ts';
 import { type Note, note } from '../problems.ts';
 import { alterationSchema } from '../schema/alterations.ts';
 import { readField } from '../schema/fields.ts';
@@ -27,15 +21,14 @@ export function alterationsOf(
   const { permitted, forbidden } = listAlterations(alterations);
   if (permitted !== undefined) return { alterations: permitted.map(permit), notes: [] };
   const others = family.alterations.filter((id) => !forbidden.some((each) => each.id === id));
-  const bare = others.filter((id) => settingsOf[id] === undefined);
-  const left = others.filter((id) => settingsOf[id] !== undefined);
+  const bare = others.filter((id) => settingsOf(id).length === 0);
+  const left = others.filter((id) => settingsOf(id).length > 0);
   const notes = left.length === 0 ? [] : [note('alterations-need-settings', path, { left: left.join(', ') })];
   return { alterations: bare.map((id) => ({ id, settings: {} })), notes };
 }
 
 function permit({ id, settings }: ListedAlteration): PermittedAlteration {
-  const known: readonly AlterationSetting[] = settingsOf[id] ?? [];
-  const read = known.flatMap((name) => {
+  const read = settingsOf(id).flatMap((name) => {
     const reading = readField(alterationSchema.shape[name], settings[name]);
     return reading.ok ? [[alterationSettings[name], reading.value] as const] : [];
   });

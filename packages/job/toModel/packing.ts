@@ -2,8 +2,9 @@ import type { Layout } from '@fettle/engine/families/layout.ts';
 import type { Medium } from '@fettle/engine/model/medium.ts';
 import type { Bed, Packing } from '@fettle/engine/model/model.ts';
 import { bedDepth } from '../beds.ts';
+import { type Note, note } from '../problems.ts';
 import type { JobDocument } from '../schema/job.ts';
-import type { Taker } from './givens.ts';
+import { byName, type Taker } from './givens.ts';
 
 interface Setting {
   readonly layout: Layout;
@@ -29,4 +30,17 @@ export function packingOf(packing: JobDocument['packing'], setting: Setting): Pa
     return [chamber.id, beds] as const;
   });
   return Object.fromEntries(chambers);
+}
+
+/** Beds that lie on one of the same medium, which may be meant or may be a slip. */
+export function packingNotes(packing: JobDocument['packing']): readonly Note[] {
+  return Object.entries(packing ?? {})
+    .toSorted(byName)
+    .flatMap(([chamber, beds]) =>
+      beds.flatMap(({ medium }, index) =>
+        beds[index - 1]?.medium === medium
+          ? [note('beds-alike', ['packing', chamber, index], { medium })]
+          : [],
+      ),
+    );
 }

@@ -8,7 +8,7 @@ import { benchTestsOf } from './benchTests.ts';
 import { filterOf } from './filter.ts';
 import { newTaker } from './givens.ts';
 import { moneyOf } from './money.ts';
-import { packingOf } from './packing.ts';
+import { packingNotes, packingOf } from './packing.ts';
 import { otherFiltersOf, shelfOf } from './supplies.ts';
 import { feedNotes, tankOf } from './tank.ts';
 
@@ -58,6 +58,7 @@ function build(
     model,
     notes: [
       ...feedNotes(document.tank),
+      ...packingNotes(document.packing),
       ...tests.notes,
       ...money.notes,
       ...shelf.notes,

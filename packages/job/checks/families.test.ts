@@ -1,0 +1,55 @@
+import { media } from '@fettle/engine/catalogue/media.ts';
+import { alterationKinds } from '@fettle/engine/planning/alterations.ts';
+import { describe, expect, it } from 'vitest';
+import { alterationSettings } from '../alterationList.ts';
+import { newJob } from '../newJob.ts';
+import { problemWordings } from '../problems.ts';
+import { readJob } from '../read.ts';
+import { readWith } from '../testing/readWith.ts';
+
+function startOf(family: string): string {
+  const started = newJob(family);
+  return started.ok ? started.text : '';
+}
+
+describe('parts of a document that do not fit its family', () => {
+  it.each([
+    ['hang-on-back', 'outlet', ['not-in-family filter.hoses.outlet']],
+    ['internal-box', 'intake', ['not-in-family filter.hoses.intake']],
+  ])('a hose that the %s does not have', (family, side, expected) => {
+    const text = startOf(family).replace('  # price', `  hoses: { ${side}: { length: 1 m } }\n  # price`);
+    const reading = readJob(text.replace(/ {2}hoses:\n(?: {4,}.*\n)+/, ''));
+    expect(reading.ok ? [] : reading.problems.map(({ code, path }) => `${code} ${path}`)).toEqual(expected);
+  });
+
+  it('an overflow lip that does not stand above the outlet edge', () => {
+    const reading = readJob(
+      startOf('hang-on-back').replace('# overflowCrestHeight: 22 mm', 'overflowCrestHeight: 5 mm'),
+    );
+    expect(reading.ok ? [] : reading.problems).toMatchObject([
+      { code: 'measurements-impossible', path: 'filter.measurements' },
+    ]);
+    expect(reading.ok ? '' : reading.problems[0]?.says).toContain('does not stand above');
+  });
+});
+
+describe('what the checks rest on', () => {
+  it('every wording is one sentence, and every code is worded', () => {
+    const codes = Object.keys(problemWordings);
+    expect(codes.length).toBeGreaterThan(40);
+    for (const code of codes) expect(code).toMatch(/^[a-z0-9]+(?:-[a-z0-9]+)*$/);
+  });
+
+  it('every setting of an alteration can be written', () => {
+    const offered: readonly string[] = Object.values(alterationSettings);
+    for (const { id, settings } of Object.values(alterationKinds)) {
+      for (const setting of settings) expect(offered, id).toContain(setting);
+    }
+  });
+
+  it('every id of the catalogue can be written', () => {
+    for (const id of Object.keys(media)) {
+      expect(readWith({ 'shelf[0]': id, 'shelf[1].medium': 'my-rings' }).ok, id).toBe(true);
+    }
+  });
+});
