@@ -16,6 +16,8 @@ export interface Printable {
   readonly high?: number;
   /** ISO 4217 code for money and prices. */
   readonly currency?: string;
+  /** Significant digits where there is no doubt; 3 when left out. */
+  readonly digits?: number;
 }
 
 interface Shown {
@@ -41,7 +43,7 @@ function withUnit(text: string, unit: Unit): string {
 
 function plainPlace({ number, printable }: Shown): number {
   // Sums of money are printed to the hundredth, whatever their size.
-  return printable.dimension === 'money' ? -2 : lastPlace(number, 3);
+  return printable.dimension === 'money' ? -2 : lastPlace(number, printable.digits ?? 3);
 }
 
 function printFactor({ number, unit }: Shown, factor: number): string {
