@@ -1,19 +1,7 @@
 import { type LdlPlan, planLdl, slotOf } from '../numerics/ldl.ts';
-import type { LinkLaw, NetworkSpec } from './links.ts';
+import { fillParameters, givenHead, isOneWay, usualSlopeOf } from './lawNumbers.ts';
+import type { NetworkSpec } from './links.ts';
 import { layTopology, type Topology, type TopologyProblem } from './topology.ts';
-
-export const LINK_KIND = {
-  resistance: 0,
-  conduit: 1,
-  pump: 2,
-  'pump-points': 3,
-  weir: 4,
-  'one-way': 5,
-  'fixed-head': 6,
-} as const;
-
-/** Numbers that a link's law needs, in `parameters` from `link * PARAMETER_STRIDE` on. */
-export const PARAMETER_STRIDE = 10;
 
 /**
  * A network as flat arrays, with the room that a solve needs; solving allocates nothing.
@@ -25,6 +13,8 @@ export interface CompiledNetwork {
   readonly topology: Topology;
   readonly linkIndex: ReadonlyMap<string, number>;
   readonly kind: Uint8Array;
+  /** Links of each kind, by `LINK_KIND`. */
+  readonly linksByKind: readonly Int32Array[];
   readonly parameters: Float64Array;
   /** Points of `pump-points` curves: flow, head, slope in turn. */
   readonly tables: Float64Array;
@@ -36,10 +26,6 @@ export interface CompiledNetwork {
   /** Largest head that is given whatever flows, m: the heads of pumps at no flow and the fixed heads. */
   readonly givenHeadM: number;
   readonly oneWayChord: Uint8Array;
-  /** Loops as flat arrays: links and senses by chord. */
-  readonly loopStart: Int32Array;
-  readonly loopLink: Int32Array;
-  readonly loopSign: Int8Array;
   /** For each link, where its slope goes in the loop matrix, and with which sign. */
   readonly entryStart: Int32Array;
   readonly entrySlot: Int32Array;
@@ -62,116 +48,58 @@ export interface CompiledNetwork {
 const LEAST_SLOPE_RATIO = 1e-9;
 const LEAST_SLOPE = 1e-30;
 
-/** Head slope of a law at a usual flow, s/m². */
-const usualSlopeOf = (law: LinkLaw, flow: number, gravity: number): number => {
-  switch (law.kind) {
-    case 'resistance':
-    case 'one-way':
-      return law.linear + 2 * law.quadratic * flow;
-    case 'conduit': {
-      const k = (0.04 * law.lengthM) / law.hydraulicDiameterM + law.minorK;
-      return law.linear + (k * flow) / (gravity * law.areaM2 ** 2);
+/** For each link the chords whose loops run through it, in the order of chords, as flat arrays. */
+const chordsThrough = (topology: Topology) => {
+  const { loopStart, loopLink, loopSign } = topology;
+  const start = new Int32Array(topology.from.length + 1);
+  for (const link of loopLink) start[link + 1] = start[link + 1]! + 1;
+  for (let link = 1; link < start.length; link += 1) start[link] = start[link]! + start[link - 1]!;
+  const next = start.slice();
+  const chordOf = new Int32Array(loopLink.length);
+  const signOf = new Int8Array(loopLink.length);
+  for (let chord = 0; chord + 1 < loopStart.length; chord += 1) {
+    for (let at = loopStart[chord]!; at < loopStart[chord + 1]!; at += 1) {
+      const link = loopLink[at]!;
+      chordOf[next[link]!] = chord;
+      signOf[next[link]!] = loopSign[at]!;
+      next[link] = next[link]! + 1;
     }
-    case 'pump':
-      return law.coefficient * law.exponent * flow ** (law.exponent - 1);
-    case 'pump-points':
-      return (law.headM[0]! - law.headM.at(-1)!) / (law.flowM3PerS.at(-1)! - law.flowM3PerS[0]!);
-    case 'weir':
-      return ((2 / 3) * (flow / law.coefficient) ** (2 / 3)) / flow;
   }
+  return { start, chordOf, signOf };
 };
 
-const givenHead = (spec: NetworkSpec): number => {
-  const pumps = spec.links.map(({ law }) =>
-    law.kind === 'pump' ? law.shutoffHeadM : law.kind === 'pump-points' ? law.headM[0]! : 0,
-  );
-  return Math.max(...pumps.map(Math.abs), ...Object.values(spec.fixedHeadsM).map(Math.abs));
-};
-
-const isOneWay = (law: LinkLaw): boolean => law.kind === 'weir' || law.kind === 'one-way';
-
-const conduitParameters = (law: Extract<LinkLaw, { kind: 'conduit' }>, spec: NetworkSpec): number[] => [
-  1 / law.areaM2,
-  law.hydraulicDiameterM / (law.areaM2 * spec.kinematicViscosityM2PerS),
-  law.lengthM / law.hydraulicDiameterM,
-  law.minorK,
-  law.relativeRoughness,
-  law.laminarConstant,
-  law.friction === 'churchill' ? 0 : 1,
-  1 / (2 * spec.gravityMPerS2),
-  law.linear,
-];
-
-const linkParameters = (law: LinkLaw, spec: NetworkSpec): number[] => {
-  switch (law.kind) {
-    case 'resistance':
-    case 'one-way':
-      return [law.linear, law.quadratic];
-    case 'conduit':
-      return conduitParameters(law, spec);
-    case 'pump':
-      return [law.shutoffHeadM, law.coefficient, law.exponent];
-    case 'pump-points':
-      return [];
-    case 'weir':
-      return [law.coefficient];
-  }
-};
-
-const fillParameters = (spec: NetworkSpec, linkCount: number) => {
-  const fixed = Object.keys(spec.fixedHeadsM).sort();
-  const kind = new Uint8Array(linkCount).fill(LINK_KIND['fixed-head']);
-  const parameters = new Float64Array(linkCount * PARAMETER_STRIDE);
-  const tables: number[] = [];
-  spec.links.forEach((link, place) => {
-    kind[place] = LINK_KIND[link.law.kind];
-    parameters.set(linkParameters(link.law, spec), place * PARAMETER_STRIDE);
-    if (link.law.kind === 'pump-points') {
-      parameters.set([tables.length, link.law.flowM3PerS.length], place * PARAMETER_STRIDE);
-      tables.push(...pumpTable(link.law));
-    }
-  });
-  fixed.forEach((node, place) => {
-    parameters[(spec.links.length + place) * PARAMETER_STRIDE] = spec.fixedHeadsM[node]!;
-  });
-  return { kind, parameters, tables: Float64Array.from(tables) };
-};
-
-/** Slopes of a monotone cubic through the points (Fritsch & Carlson 1980), never quite flat. */
-const pumpTable = (law: Extract<LinkLaw, { kind: 'pump-points' }>): number[] => {
-  const { flowM3PerS: x, headM: y } = law;
-  const secant = x.slice(1).map((value, i) => (y[i + 1]! - y[i]!) / (value - x[i]!));
-  const gentlest = -1e-9 * Math.abs((y[0]! - y.at(-1)!) / (x.at(-1)! - x[0]!));
-  return x.flatMap((value, i) => {
-    const left = secant[i - 1] ?? secant[i]!;
-    const right = secant[i] ?? secant[i - 1]!;
-    const mean = left * right <= 0 ? 0 : (2 * left * right) / (left + right);
-    return [value, y[i]!, Math.min(mean, gentlest)];
-  });
-};
-
-const layLoops = (topology: Topology, linkCount: number) => {
-  const through: { chord: number; sign: number }[][] = Array.from({ length: linkCount }, () => []);
-  topology.loops.forEach((loop, chord) => {
-    for (const { link, sign } of loop) through[link]!.push({ chord, sign });
-  });
-  const pattern = topology.loops.map(() => new Set<number>());
-  for (const chords of through)
-    for (const a of chords) for (const b of chords) if (a.chord !== b.chord) pattern[a.chord]!.add(b.chord);
-  const matrix = planLdl(pattern);
+const layLoops = (topology: Topology) => {
+  const { start, chordOf, signOf } = chordsThrough(topology);
+  const pattern = Array.from(topology.chords, () => new Set<number>());
   const slots: number[] = [];
   const signs: number[] = [];
-  const entryStart = new Int32Array(linkCount + 1);
-  through.forEach((chords, link) => {
-    chords.forEach((a, i) => {
-      for (const b of chords.slice(i)) {
-        slots.push(slotOf(matrix, a.chord, b.chord));
-        signs.push(a.sign * b.sign);
-      }
-    });
+  const entryStart = new Int32Array(start.length);
+  const eachPair = (visit: (a: number, b: number) => void, link: number): void => {
+    for (let a = start[link]!; a < start[link + 1]!; a += 1)
+      for (let b = a; b < start[link + 1]!; b += 1) visit(a, b);
+  };
+  const note = (a: number, b: number): void => {
+    if (a === b) return;
+    pattern[chordOf[a]!]!.add(chordOf[b]!);
+    pattern[chordOf[b]!]!.add(chordOf[a]!);
+  };
+  for (let link = 0; link + 1 < start.length; link += 1) eachPair(note, link);
+  const matrix = planLdl(pattern);
+  const enter = (a: number, b: number): void => {
+    slots.push(slotOf(matrix, chordOf[a]!, chordOf[b]!));
+    signs.push(signOf[a]! * signOf[b]!);
+  };
+  for (let link = 0; link + 1 < start.length; link += 1) {
+    eachPair(enter, link);
     entryStart[link + 1] = slots.length;
-  });
-  return { matrix, entryStart, entrySlot: Int32Array.from(slots), entrySign: Int8Array.from(signs) };
+  }
+  return {
+    matrix,
+    entryStart,
+    entrySlot: Int32Array.from(slots),
+    entrySign: Int8Array.from(signs),
+    diagonalSlot: Int32Array.from(topology.chords, (_, chord) => slotOf(matrix, chord, chord)),
+  };
 };
 
 /**
@@ -187,50 +115,43 @@ export const compileNetwork = (
     isOneWay(link.law) ? Number.POSITIVE_INFINITY : slopes[place]!,
   );
   if (!laid.ok) return laid;
-  const { topology } = laid;
+  return { ok: true, network: fill(spec, laid.topology, slopes) };
+};
+
+const fill = (spec: NetworkSpec, topology: Topology, slopes: readonly number[]): CompiledNetwork => {
   const linkCount = topology.from.length;
-  const chordCount = topology.chords.length;
-  const loops = layLoops(topology, linkCount);
-  const flat = topology.loops.flat();
-  const loopStart = new Int32Array(chordCount + 1);
-  topology.loops.forEach((loop, chord) => {
-    loopStart[chord + 1] = loopStart[chord]! + loop.length;
-  });
-  const { kind, parameters, tables } = fillParameters(spec, linkCount);
-  const oneWay = (link: number): boolean =>
-    kind[link] === LINK_KIND.weir || kind[link] === LINK_KIND['one-way'];
   const usualSlope = new Float64Array(linkCount);
   usualSlope.set(slopes);
+  const oneWay = (link: number): boolean => link < spec.links.length && isOneWay(spec.links[link]!.law);
+  return {
+    spec,
+    topology,
+    linkIndex: new Map(spec.links.map((link, place) => [link.id, place])),
+    ...fillParameters(spec, linkCount),
+    resistanceRatio: new Float64Array(linkCount).fill(1),
+    usualSlope,
+    leastSlope: usualSlope.map((slope) => Math.max(LEAST_SLOPE, LEAST_SLOPE_RATIO * slope)),
+    givenHeadM: givenHead(spec),
+    oneWayChord: Uint8Array.from(topology.chords, (link) => (oneWay(link) ? 1 : 0)),
+    ...layLoops(topology),
+    ...workRoom(linkCount, topology),
+  };
+};
+
+/** Room for the flows and for one solve. */
+const workRoom = (linkCount: number, topology: Topology) => {
+  const chordCount = topology.chords.length;
   const numbers = (length: number): Float64Array => new Float64Array(length);
   return {
-    ok: true,
-    network: {
-      spec,
-      topology,
-      linkIndex: new Map(spec.links.map((link, place) => [link.id, place])),
-      kind,
-      parameters,
-      tables,
-      resistanceRatio: numbers(linkCount).fill(1),
-      usualSlope,
-      leastSlope: usualSlope.map((slope) => Math.max(LEAST_SLOPE, LEAST_SLOPE_RATIO * slope)),
-      givenHeadM: givenHead(spec),
-      oneWayChord: Uint8Array.from(topology.chords, (link) => (oneWay(link) ? 1 : 0)),
-      loopStart,
-      loopLink: Int32Array.from(flat, ({ link }) => link),
-      loopSign: Int8Array.from(flat, ({ sign }) => sign),
-      ...loops,
-      diagonalSlot: Int32Array.from(topology.chords, (_, chord) => slotOf(loops.matrix, chord, chord)),
-      chordFlow: numbers(chordCount),
-      trialFlow: numbers(chordCount),
-      step: numbers(chordCount),
-      residual: numbers(chordCount),
-      negativeResidual: numbers(chordCount),
-      held: new Uint8Array(chordCount),
-      flow: numbers(linkCount),
-      drop: numbers(linkCount),
-      slope: numbers(linkCount),
-      nodeHead: numbers(topology.nodes.length),
-    },
+    chordFlow: numbers(chordCount),
+    trialFlow: numbers(chordCount),
+    step: numbers(chordCount),
+    residual: numbers(chordCount),
+    negativeResidual: numbers(chordCount),
+    held: new Uint8Array(chordCount),
+    flow: numbers(linkCount),
+    drop: numbers(linkCount),
+    slope: numbers(linkCount),
+    nodeHead: numbers(topology.nodes.length),
   };
 };

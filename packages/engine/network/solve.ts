@@ -17,7 +17,8 @@ const MOST_TRIALS = 60;
 const ROUNDING = 1e-13;
 
 const residuals = (net: CompiledNetwork): void => {
-  const { loopStart, loopLink, loopSign, drop, residual } = net;
+  const { drop, residual } = net;
+  const { loopStart, loopLink, loopSign } = net.topology;
   for (let chord = 0; chord < residual.length; chord += 1) {
     let sum = 0;
     for (let at = loopStart[chord]!; at < loopStart[chord + 1]!; at += 1) {
@@ -229,10 +230,11 @@ export const solveNetwork = (net: CompiledNetwork, energyTolerance = 1e-12): Sol
 };
 
 const nodeHeads = (net: CompiledNetwork): void => {
-  const { walk } = net.topology;
-  net.nodeHead[0] = 0;
-  for (const { link, node, parent, sign } of walk) {
-    net.nodeHead[node] = net.nodeHead[parent]! - sign * net.drop[link]!;
+  const { nodeHead, drop } = net;
+  const { walkLink, walkNode, walkParent, walkSign } = net.topology;
+  nodeHead[0] = 0;
+  for (let place = 0; place < walkLink.length; place += 1) {
+    nodeHead[walkNode[place]!] = nodeHead[walkParent[place]!]! - walkSign[place]! * drop[walkLink[place]!]!;
   }
 };
 

@@ -1,0 +1,110 @@
+import type { LinkLaw, NetworkSpec } from './links.ts';
+
+export const LINK_KIND = {
+  resistance: 0,
+  conduit: 1,
+  pump: 2,
+  'pump-points': 3,
+  weir: 4,
+  'one-way': 5,
+  'fixed-head': 6,
+} as const;
+
+/** Numbers that a link's law needs, in `parameters` from `link * PARAMETER_STRIDE` on. */
+export const PARAMETER_STRIDE = 10;
+
+/** Head slope of a law at a usual flow, s/m². */
+export const usualSlopeOf = (law: LinkLaw, flow: number, gravity: number): number => {
+  switch (law.kind) {
+    case 'resistance':
+    case 'one-way':
+      return law.linear + 2 * law.quadratic * flow;
+    case 'conduit': {
+      const k = (0.04 * law.lengthM) / law.hydraulicDiameterM + law.minorK;
+      return law.linear + (k * flow) / (gravity * law.areaM2 ** 2);
+    }
+    case 'pump':
+      return law.coefficient * law.exponent * flow ** (law.exponent - 1);
+    case 'pump-points':
+      return (law.headM[0]! - law.headM.at(-1)!) / (law.flowM3PerS.at(-1)! - law.flowM3PerS[0]!);
+    case 'weir':
+      return ((2 / 3) * (flow / law.coefficient) ** (2 / 3)) / flow;
+  }
+};
+
+/** Largest head that is given whatever flows, m: by pumps at no flow and by fixed heads. */
+export const givenHead = (spec: NetworkSpec): number => {
+  let largest = 0;
+  for (const head of Object.values(spec.fixedHeadsM)) largest = Math.max(largest, Math.abs(head));
+  for (const { law } of spec.links) {
+    if (law.kind === 'pump') largest = Math.max(largest, Math.abs(law.shutoffHeadM));
+    if (law.kind === 'pump-points') largest = Math.max(largest, Math.abs(law.headM[0]!));
+  }
+  return largest;
+};
+
+/** Whether a law lets water one way only. */
+export const isOneWay = (law: LinkLaw): boolean => law.kind === 'weir' || law.kind === 'one-way';
+
+const conduitParameters = (law: Extract<LinkLaw, { kind: 'conduit' }>, spec: NetworkSpec): number[] => [
+  1 / (2 * spec.gravityMPerS2 * law.areaM2 ** 2),
+  law.hydraulicDiameterM / (law.areaM2 * spec.kinematicViscosityM2PerS),
+  law.lengthM / law.hydraulicDiameterM,
+  law.minorK,
+  law.relativeRoughness,
+  law.laminarConstant,
+  law.linear,
+  law.friction === 'churchill' ? 0 : 1,
+];
+
+const linkParameters = (law: LinkLaw, spec: NetworkSpec): number[] => {
+  switch (law.kind) {
+    case 'resistance':
+    case 'one-way':
+      return [law.linear, law.quadratic];
+    case 'conduit':
+      return conduitParameters(law, spec);
+    case 'pump':
+      return [law.shutoffHeadM, law.coefficient, law.exponent];
+    case 'pump-points':
+      return [];
+    case 'weir':
+      return [law.coefficient];
+  }
+};
+
+/** Kind and numbers of every link, those that tie the fixed heads to the ground last. */
+export const fillParameters = (spec: NetworkSpec, linkCount: number) => {
+  const fixed = Object.keys(spec.fixedHeadsM).sort();
+  const kind = new Uint8Array(linkCount).fill(LINK_KIND['fixed-head']);
+  const parameters = new Float64Array(linkCount * PARAMETER_STRIDE);
+  const tables: number[] = [];
+  spec.links.forEach((link, place) => {
+    kind[place] = LINK_KIND[link.law.kind];
+    parameters.set(linkParameters(link.law, spec), place * PARAMETER_STRIDE);
+    if (link.law.kind === 'pump-points') {
+      parameters.set([tables.length, link.law.flowM3PerS.length], place * PARAMETER_STRIDE);
+      tables.push(...pumpTable(link.law));
+    }
+  });
+  fixed.forEach((node, place) => {
+    parameters[(spec.links.length + place) * PARAMETER_STRIDE] = spec.fixedHeadsM[node]!;
+  });
+  const linksByKind = Object.values(LINK_KIND).map((wanted) =>
+    Int32Array.from(kind.keys()).filter((link) => kind[link] === wanted),
+  );
+  return { kind, linksByKind, parameters, tables: Float64Array.from(tables) };
+};
+
+/** Slopes of a monotone cubic through the points (Fritsch & Carlson 1980), never quite flat. */
+const pumpTable = (law: Extract<LinkLaw, { kind: 'pump-points' }>): number[] => {
+  const { flowM3PerS: x, headM: y } = law;
+  const secant = x.slice(1).map((value, i) => (y[i + 1]! - y[i]!) / (value - x[i]!));
+  const gentlest = -1e-9 * Math.abs((y[0]! - y.at(-1)!) / (x.at(-1)! - x[0]!));
+  return x.flatMap((value, i) => {
+    const left = secant[i - 1] ?? secant[i]!;
+    const right = secant[i] ?? secant[i - 1]!;
+    const mean = left * right <= 0 ? 0 : (2 * left * right) / (left + right);
+    return [value, y[i]!, Math.min(mean, gentlest)];
+  });
+};
