@@ -1,0 +1,132 @@
+import { fittings } from '../catalogue/fittings.ts';
+import { media } from '../catalogue/media.ts';
+import { type JsonFigure, toJsonFigure } from '../quantities/jsonUnits.ts';
+import { nearestWord } from '../quantities/spelling.ts';
+import type { Answer, FreeFigure, Reckoning, ReckoningProblem, ReckoningProblems } from './reckoning.ts';
+import { reckonings } from './reckonings.ts';
+
+/** One key with its text. */
+export interface Pair {
+  readonly key: string;
+  readonly text: string;
+}
+
+/** A result as it leaves: a figure in its fixed unit, or a word, or a yes or no. */
+export type Result = JsonFigure | FreeFigure | string | boolean;
+
+/** A reckoning worked out. */
+export interface Reckoned {
+  readonly ok: true;
+  readonly reckoning: Reckoning;
+  /** In SI, for printing; keys without an answer are left out. */
+  readonly answers: Readonly<Record<string, Exclude<Answer, undefined>>>;
+  readonly results: Readonly<Record<string, Result>>;
+  /** Whether every input was inside of what the law holds for. */
+  readonly within: boolean;
+  readonly warnings: readonly string[];
+  readonly source: string;
+}
+
+const refusal = (problem: ReckoningProblem): ReckoningProblems => ({ ok: false, problems: [problem] });
+
+function unknownName(name: string): ReckoningProblems {
+  const names = Object.keys(reckonings);
+  const near = nearestWord(name, names);
+  const shown = name.length > 40 ? `${name.slice(0, 37)}…` : name;
+  return refusal({
+    code: 'unknown-reckoning',
+    path: '',
+    says: `There is no reckoning "${shown}"${near === undefined ? '' : `, perhaps ${near}`}.`,
+    allowed: names.join(', '),
+  });
+}
+
+function unknownKeys({ name, inputs }: Reckoning, pairs: readonly Pair[]): ReckoningProblem[] {
+  const known = Object.keys(inputs);
+  const unknown = new Set(pairs.map(({ key }) => key).filter((key) => !Object.hasOwn(inputs, key)));
+  return [...unknown].map((key) => {
+    const near = nearestWord(key, known);
+    const shown = key.length > 40 ? `${key.slice(0, 37)}…` : key;
+    return {
+      code: 'unknown-key',
+      path: key,
+      says: `${name} has no key "${shown}"${near === undefined ? '' : `, perhaps ${near}`}.`,
+      allowed: known.join(', '),
+    };
+  });
+}
+
+function byKey(pairs: readonly Pair[]): Map<string, string[]> {
+  const texts = new Map<string, string[]>();
+  for (const { key, text } of pairs) texts.set(key, [...(texts.get(key) ?? []), text]);
+  return texts;
+}
+
+/** No answer of ours can be below 0 or endless; where one is, the inputs lead out of the law altogether. */
+const impossible = (answer: Answer): boolean => {
+  const value = typeof answer === 'object' ? answer.value : answer;
+  if (typeof value !== 'number') return false;
+  return !Number.isFinite(value) || (typeof answer === 'number' && value < 0);
+};
+
+function present(answers: Readonly<Record<string, Answer>>): Record<string, Exclude<Answer, undefined>> {
+  const kept: Record<string, Exclude<Answer, undefined>> = {};
+  for (const [key, answer] of Object.entries(answers)) if (answer !== undefined) kept[key] = answer;
+  return kept;
+}
+
+function resultOf(answer: Exclude<Answer, undefined>, key: string, { results }: Reckoning): Result {
+  if (typeof answer !== 'number') return answer;
+  const unit = results[key]?.unit;
+  if (unit === undefined) throw new Error(`The result ${key} is a number without a unit`);
+  return toJsonFigure(answer, unit);
+}
+
+/** Keys and texts of a whole example, the required ones alone. */
+export function exampleOf({ inputs }: Reckoning): Pair[] {
+  return Object.entries(inputs)
+    .filter(([, { required }]) => required)
+    .flatMap(([key, { example }]) => example.map((text) => ({ key, text })));
+}
+
+/**
+ * Works a reckoning out from keys and texts.
+ *
+ * @param name name of the reckoning
+ * @param pairs keys with their texts, in any order; a key that repeats stands once for each text
+ * @returns results in their fixed units, or every problem found
+ */
+export function reckon(name: string, pairs: readonly Pair[]): Reckoned | ReckoningProblems {
+  const found = Object.hasOwn(reckonings, name) ? reckonings[name] : undefined;
+  if (!found) return unknownName(name);
+  const unknown = unknownKeys(found, pairs);
+  const outcome = found.work(byKey(pairs));
+  if (!outcome.ok) return { ok: false, problems: [...unknown, ...outcome.problems] };
+  if (unknown.length > 0) return { ok: false, problems: unknown };
+  const answers = present(outcome.answers);
+  const outside = outcome.outside ?? [];
+  if (Object.values(answers).some(impossible))
+    return refusal({
+      code: 'no-answer',
+      path: '',
+      says: ['These inputs lead to no possible answer.', ...outside].join(' '),
+    });
+  const results = Object.entries(answers).map(
+    ([key, answer]) => [key, resultOf(answer, key, found)] as const,
+  );
+  return {
+    ok: true,
+    reckoning: found,
+    answers,
+    results: Object.fromEntries(results),
+    within: outside.length === 0,
+    warnings: [...outside, ...(outcome.notes ?? [])],
+    source: outcome.source ?? found.source,
+  };
+}
+
+/** Ids of what the catalogue has for reckonings that take an entry of it. */
+export const shelves = {
+  fittings: Object.values(fittings).map(({ id, name }) => ({ id, name })),
+  media: Object.values(media).map(({ id, name }) => ({ id, name })),
+} as const;
