@@ -1,6 +1,6 @@
 import { assess } from '@fettle/engine/assessment/assess.ts';
 import { holdClaimsOf } from '@fettle/workflows/assessJob.ts';
-import { figure } from '@fettle/workflows/results/figures.ts';
+import { toClaims } from '@fettle/workflows/results/claims.ts';
 import type { Command } from 'commander';
 import { type CommonOptions, outputFor, writeJson } from '../output.ts';
 import { wrap } from '../print/layout.ts';
@@ -11,11 +11,7 @@ const run = (file: string, flags: CommonOptions): void => {
   const output = outputFor(flags);
   const held = holdClaimsOf(model, assess(model));
   if (output.json) {
-    const claims = held.map(({ ratio, ...claim }) => ({
-      ...claim,
-      ...(ratio === undefined ? {} : { ratio: figure(ratio, '1') }),
-    }));
-    writeJson(output, { claims });
+    writeJson(output, { claims: toClaims(held) });
     return;
   }
   if (held.length === 0) output.write('The job states no claims of the maker.');

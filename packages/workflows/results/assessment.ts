@@ -1,6 +1,7 @@
 import type { Assessment, Carries } from '@fettle/engine/assessment/assessment.ts';
 import { z } from 'zod';
 import type { AssessedJob } from '../assessJob.ts';
+import { claimSchema, toClaims } from './claims.ts';
 import { effectSchema, toEffect } from './effect.ts';
 import { figure, figureSchema, money } from './figures.ts';
 
@@ -102,15 +103,7 @@ export const assessmentSchema = z.strictObject({
       verdict: z.enum(['agrees', 'differs', 'not-compared']),
     }),
   ),
-  claims: z.array(
-    z.strictObject({
-      says: z.string(),
-      subject: z.string(),
-      verdict: z.enum(['agrees', 'contradicts-itself', 'differs-from-ours', 'not-checked']),
-      detail: z.string(),
-      ratio: figureSchema.optional(),
-    }),
-  ),
+  claims: z.array(claimSchema),
   findings: z.array(
     z.strictObject({
       id: z.string(),
@@ -270,10 +263,7 @@ export const toAssessmentResult = (
     uses: { alkalinity: figure(uses.alkalinityKgPerS, 'g/d'), oxygen: figure(uses.oxygenKgPerS, 'g/d') },
     cost: toCost(assessment),
     tests: toTests(job),
-    claims: job.claims.map(({ ratio, ...claim }) => ({
-      ...claim,
-      ...(ratio === undefined ? {} : { ratio: figure(ratio, '1') }),
-    })),
+    claims: toClaims(job.claims),
     findings: job.findings.map(({ effect, ...finding }) => ({
       ...finding,
       ...(effect ? { effect: toEffect(effect) } : {}),

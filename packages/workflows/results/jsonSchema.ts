@@ -1,0 +1,34 @@
+import { z } from 'zod';
+import { assessmentSchema } from './assessment.ts';
+import { checkSchema } from './check.ts';
+import { claimsSchema } from './claims.ts';
+import { plansSchema } from './plans.ts';
+import { problemsSchema } from './problems.ts';
+import { reckoningSchema } from './reckoning.ts';
+
+const results = {
+  assessment: assessmentSchema,
+  plans: plansSchema,
+  claims: claimsSchema,
+  check: checkSchema,
+  reckoning: reckoningSchema,
+  problems: problemsSchema,
+} as const;
+
+/** JSON Schema of every result that a command prints with `--json`, each under its name in `$defs`. */
+export const resultsJsonSchemaText = (): string => {
+  const definitions = Object.fromEntries(
+    Object.entries(results).map(([name, schema]) => {
+      const { $schema: _, ...definition } = z.toJSONSchema(schema);
+      return [name, definition];
+    }),
+  );
+  const whole = {
+    $schema: 'https://json-schema.org/draft/2020-12/schema',
+    title: 'Results of Fettle',
+    description:
+      'What assess, plan, claims, check and reckon print with --json, and the problems of bad input.',
+    $defs: definitions,
+  };
+  return `${JSON.stringify(whole, null, 2)}\n`;
+};
