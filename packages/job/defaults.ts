@@ -26,7 +26,7 @@ export const defaults = {
   alkalinity: stated('5 ×/÷ 2 dKH', 'alkalinity', 'most tap water has 2.5 to 10 dKH, from memory'),
   salinity: stated('0', 'count', 'taken as fresh water'),
   oxygen: stated(
-    '95 %',
+    '95 ± 5 %',
     'fraction',
     'tanks that are moved at the surface hold about 95 % of saturation, from memory',
   ),

@@ -5,7 +5,7 @@ import { nearestWord } from '@fettle/engine/quantities/spelling.ts';
 import type { Draft } from './draft.ts';
 import type { FieldPath } from './fieldPath.ts';
 import { type Problem, problem } from './problems.ts';
-import { acceptedQuantity, readField } from './schema/fields.ts';
+import { readField } from './schema/fields.ts';
 import { shown } from './schema/issues.ts';
 import { ownMediumSchema } from './schema/media.ts';
 
@@ -114,9 +114,4 @@ function overridden(field: keyof typeof ownMediumSchema.shape, written: unknown,
 function scaled({ value, doubt }: Figure, to: number): Doubt | undefined {
   if (doubt === undefined || doubt.kind === 'factor') return doubt;
   return value > 0 && to > 0 ? { kind: 'plus-minus', size: (doubt.size * to) / value } : undefined;
-}
-
-/** Price per m³ that an own medium states, in the job's currency. */
-export function ownPrice(own: OwnMedium | undefined) {
-  return own?.price === undefined ? undefined : acceptedQuantity(ownMediumSchema.shape.price, own.price);
 }

@@ -1,10 +1,18 @@
 import { readFileSync } from 'node:fs';
 import { expect, it } from 'vitest';
+import { jobFileDoc } from '../fileDoc/jobFileDoc.ts';
+import { example } from '../fileDoc/prose.ts';
+import { readJob } from '../read.ts';
 import { jobJsonSchema, jobJsonSchemaText } from './jsonSchema.ts';
 
 it('job.schema.json is what the schema gives now: else run scripts/job-schema.ts', () => {
   const written = readFileSync(new URL('../job.schema.json', import.meta.url), 'utf8');
   expect(written).toBe(jobJsonSchemaText());
+});
+
+it('docs/job-file.md is what the schema gives now: else run scripts/job-schema.ts', () => {
+  const written = readFileSync(new URL('../../../docs/job-file.md', import.meta.url), 'utf8');
+  expect(written).toBe(jobFileDoc());
 });
 
 it('offers the measurements of each family and refuses others', () => {
@@ -14,4 +22,9 @@ it('offers the measurements of each family and refuses others', () => {
     additionalProperties: false,
     properties: { filter: { required: ['family', 'pump'] } },
   });
+});
+
+it('the example in the docs reads clean', () => {
+  const reading = readJob(example);
+  expect(reading.ok ? [] : reading.problems).toEqual([]);
 });

@@ -46,7 +46,7 @@ export const moneySchema = z.strictObject({
 
 /** A medium on the shelf with how much there is and what it costs. */
 export const shelfItemSchema = z.strictObject({
-  medium: shortName({ says: 'medium', example: 'floss' }),
+  medium: shortName({ says: 'medium', example: 'floss-loose' }),
   amount: quantity({
     dimension: 'volume',
     says: 'how much there is at most; any amount where absent',
