@@ -2,6 +2,7 @@
 export interface Cake {
   /** Resistance per dry mass, m/kg; 1e9 to 1e12 for biological solids. */
   readonly resistanceMPerKg: number;
+  /** Viscosity of the water, Pa·s; above 0. */
   readonly viscosityPaS: number;
 }
 
@@ -26,7 +27,7 @@ export const cakePressureRuth1935 = (
  * t = µα C v²/(2Δp) + µ R v/Δp, v the volume per area.
  *
  * @param run.filtrateM v, m³/m² = m; 0 or more
- * @param run.solidsKgPerM3 C, dry solids laid down per volume passed, kg/m³
+ * @param run.solidsKgPerM3 C, dry solids laid down per volume passed, kg/m³; 0 or more
  * @param run.mediumResistancePerM R, resistance of what lies below, 1/m; 0 or more
  * @param run.pressurePa Δp, Pa; above 0
  * @returns time, s

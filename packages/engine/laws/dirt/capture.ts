@@ -111,9 +111,9 @@ const fibreBed = (fibreM: number, solidFraction: number): Bed => ({
  *
  * @param bed.resistance the medium's build
  * @param bed.sizeM size of the solids, m; 2e-6 to 5e-4
- * @param bed.viscosityPaS viscosity of the water, Pa s
- * @param bed.stickingFraction α, 1; 0.3 when left out
- * @param bed.excessDensityKgPerM3 density of the solids above water, kg/m³; 60 when left out
+ * @param bed.viscosityPaS viscosity of the water, Pa s; above 0
+ * @param bed.stickingFraction α, 1; 0 to 1, 0.3 when left out
+ * @param bed.excessDensityKgPerM3 density of the solids above water, kg/m³; any, 60 when left out
  * @returns the parts of λ
  * Accuracy: a prior, ×/÷ 3 and more, to be fitted from bench records: the catch of foam, floss and rings by size
  * is not published.
@@ -143,6 +143,8 @@ export const captureCoefficient = (bed: {
  *
  * λ = (3/2)(1−ε)αη/d_c.
  *
+ * @param bed.collectorM d_c, size of a grain, m; above 0
+ * @param bed.voidage ε, 1; above 0, below 1
  * @param bed.contactEfficiency η, 1; 0 or more
  * @param bed.stickingFraction α, 1; 0 to 1
  * @returns λ, 1/m

@@ -24,10 +24,10 @@ export const caughtFractionIwasaki1937 = (bed: EvenBed): number =>
  *
  * σ = λ U C₀ t e^(−λz), from ∂σ/∂t = −U ∂C/∂z.
  *
- * @param bed.depthM z, m
- * @param bed.velocityMPerS superficial velocity U, m/s
- * @param bed.inletKgPerM3 solids in the water that comes in, kg/m³
- * @param bed.timeS time since clean, s
+ * @param bed.depthM z, m; 0 or more
+ * @param bed.velocityMPerS superficial velocity U, m/s; above 0
+ * @param bed.inletKgPerM3 solids in the water that comes in, kg/m³; 0 or more
+ * @param bed.timeS time since clean, s; 0 or more
  * @returns dry solids per volume of bed, kg/m³
  * Accuracy: exact while the catch has not changed.
  * @source Iwasaki 1937, J. AWWA 29, 1591–1602
@@ -46,7 +46,7 @@ export const depositIwasaki1937 = (
  *
  * With a = λ₀ U C₀ t/σ_full: C/C₀ = e^a/(e^a + e^(λ₀z) − 1), σ/σ_full = (e^a − 1)/(e^a + e^(λ₀z) − 1).
  *
- * @param bed.depthM z, m
+ * @param bed.depthM z, m; 0 or more
  * @param bed.suppliedOverFull a, 1; 0 or more: deposit that the face would have taken, over a full one
  * @returns share let through and share filled at that depth, 1
  * Accuracy: exact for one size in an even bed; water between the pieces neglected.

@@ -5,8 +5,9 @@ import type { ValidRange } from '../range.ts';
 export interface Particle {
   /** Diameter, m; above 0. */
   readonly sizeM: number;
-  /** Density above that of water, kg/m³. */
+  /** Density above that of water, kg/m³; any. */
   readonly excessDensityKgPerM3: number;
+  /** Viscosity of the water, Pa·s; above 0. */
   readonly viscosityPaS: number;
 }
 
@@ -28,7 +29,7 @@ export const settlingVelocityStokes1851 = (particle: Particle): number =>
 
 /** A particle that passes a grain. */
 export interface GrainCollector {
-  /** Size of the particle, m. */
+  /** Size of the particle, m; above 0, below the grain's. */
   readonly sizeM: number;
   /** Size of the grain, m; above 0. */
   readonly collectorM: number;
@@ -68,7 +69,9 @@ export const settlingContactYao1971 = (pair: Particle & { readonly velocityMPerS
  * η_D = 0.9 (kT/(µ d d_c U))^(2/3).
  *
  * @param pair.velocityMPerS superficial velocity U, m/s; above 0
- * @param pair.temperatureK temperature, K
+ * @param pair.sizeM size of the particle, m; above 0
+ * @param pair.viscosityPaS viscosity of the water, Pa·s; above 0
+ * @param pair.temperatureK temperature, K; 273 to 313
  * @returns contacts over what flows at the grain's own cross-section, 1
  * Accuracy: within 2; counts below 1 µm only.
  * @source Yao, Habibian & O'Melia 1971, Environ. Sci. Technol. 5, 1105–1112
@@ -111,12 +114,13 @@ export const crowdingHappel1958 = (bed: { readonly voidage: number }): number =>
 
 /** What decides contact by interception in Tufenkji and Elimelech's correlation. */
 export type Interception = GrainCollector & {
-  /** Share of the bed that is water, 1. */
+  /** Share of the bed that is water, 1; above 0, below 1. */
   readonly voidage: number;
+  /** Viscosity of the water, Pa·s; above 0. */
   readonly viscosityPaS: number;
   /** Superficial velocity, m/s; above 0. */
   readonly velocityMPerS: number;
-  /** Hamaker constant, J; 1e-20 when left out. */
+  /** Hamaker constant, J; 3e-21 to 4e-20, 1e-20 when left out. */
   readonly hamakerJ?: number;
 };
 
@@ -137,7 +141,11 @@ export const interceptionTufenkjiElimelech2004 = (pair: Interception): number =>
 };
 
 /** What meets in Tufenkji and Elimelech's correlation. */
-export type Collection = Particle & Interception & { readonly temperatureK: number };
+export type Collection = Particle &
+  Interception & {
+    /** Temperature, K; 273 to 313. */
+    readonly temperatureK: number;
+  };
 
 /** Parts of a single collector's contact efficiency; each 1. */
 export interface ContactParts {
@@ -173,6 +181,7 @@ export const singleCollectorTufenkjiElimelech2004 = (pair: Collection): ContactP
 
 /** A particle that passes a fibre of a pad. */
 export interface FibreCollector {
+  /** Size of the particle, m; above 0. */
   readonly sizeM: number;
   /** Diameter of fibre or strut, m; above 0. */
   readonly fibreM: number;

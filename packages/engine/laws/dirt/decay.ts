@@ -32,8 +32,9 @@ export interface Rotting {
   readonly caughtKgPerS: number;
   /** Rate, 1/s; 0 or more. */
   readonly decayPerS: number;
+  /** Time since the start, s; 0 or more. */
   readonly timeS: number;
-  /** Solids there at the start, kg; 0 when left out. */
+  /** Solids there at the start, kg; 0 or more, 0 when left out. */
   readonly startKg?: number;
 }
 
@@ -57,8 +58,8 @@ export const solidsLeft = (bed: Rotting): number => {
  * Nitrogen that rotting solids give back as ammonia.
  *
  * @param bed.solidsKg dry solids, kg; 0 or more
- * @param bed.decayPerS rate, 1/s
- * @param bed.nitrogenRatio organic nitrogen of the dry solids, kg/kg; 0.04 when left out
+ * @param bed.decayPerS rate, 1/s; 0 or more
+ * @param bed.nitrogenRatio organic nitrogen of the dry solids, kg/kg; 0 to 0.1, 0.04 when left out
  * @returns ammonia nitrogen, kg N/s
  * Accuracy: that of rate and ratio, ×/÷ 2.
  * @source first-order balance

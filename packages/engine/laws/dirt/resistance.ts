@@ -26,7 +26,7 @@ export const resistanceRatioMaysHunt2005 = (bed: {
  *
  * γ = (√(J/J₀) − 1)/σ.
  *
- * @param run.resistanceRatio J/J₀, 1; 1 and more
+ * @param run.resistanceRatio J/J₀, 1; 1 or more
  * @param run.depositFraction σ, 1; above 0
  * @returns γ, 1
  * Accuracy: that of σ, which hangs on the deposit's density.
@@ -42,7 +42,7 @@ export const depositFactorMaysHunt2005 = (run: {
  *
  * J/J₀ = (ε₀/ε)³ ((1−ε)/(1−ε₀))², ε = ε₀ − σ.
  *
- * @param bed.voidage ε₀ of the clean bed, 1
+ * @param bed.voidage ε₀ of the clean bed, 1; above 0, below 1
  * @param bed.depositFraction σ, 1; 0 to below ε₀
  * @returns ratio of pressure gradients at one velocity, 1
  * Accuracy: far too small for real deposits, which sit in the throats: ×1.18 where ×3.3 was measured. Kept to

@@ -27,10 +27,10 @@ const sizeAtMass = (mass: number, power: number): number =>
  * Number n(d) ∝ d^−β, so mass m(d) ∝ d^(3−β) and the share between two sizes is
  * (d₂^(4−β) − d₁^(4−β))/(d_max^(4−β) − d_min^(4−β)).
  *
- * @param solids.count classes, at least 1; five and more for forecasts
- * @param solids.smallestM least size, m; 2e-6 when left out
- * @param solids.largestM greatest size, m; 5e-4 when left out
- * @param solids.exponent β, 1; 3.4 when left out
+ * @param solids.count number of classes, 1; at least 1, five and more for forecasts
+ * @param solids.smallestM least size, m; above 0, 2e-6 when left out
+ * @param solids.largestM greatest size, m; above the least, 5e-4 when left out
+ * @param solids.exponent β, 1; 2 to 5, 3.4 when left out
  * @returns classes from fine to coarse
  * Accuracy: exact for the power law; β itself ±0.5.
  * @source Junge 1963 (power law of number); β in fish tanks seen quoted

@@ -24,7 +24,7 @@ export const throatOfGrains = (bed: { readonly sizeM: number }): number => GRAIN
  * at a voidage of 0.4.
  *
  * @param bed.surfacePerM outer surface per volume of bed, m²/m³; above 0
- * @param bed.voidage share of the bed between and through the pieces, 1
+ * @param bed.voidage share of the bed between and through the pieces, 1; above 0, below 1
  * @returns throat, m
  * Accuracy: ×/÷ 2; ours.
  * @source geometry of three touching spheres, scaled
@@ -91,6 +91,8 @@ export const strainedFraction = (layer: { readonly sizeM: number; readonly throa
 /**
  * Straining as a filter coefficient, λ = −ln(1 − p)/layer.
  *
+ * @param layer.sizeM d, m; 0 or more
+ * @param layer.throatM narrowest way through the layer, m; above 0
  * @param layer.layerM depth of one layer, m; above 0
  * @returns λ, 1/m
  * Accuracy: as `strainedFraction`.

@@ -3,7 +3,7 @@
  *
  * @param bed.sizeM diameter, m; above 0
  * @param bed.voidage ε, 1; 0 to 1
- * @param bed.sphericity surface of the sphere of the same volume over the piece's own, 1; 1 when left out
+ * @param bed.sphericity surface of the sphere of the same volume over the piece's own, 1; above 0, up to 1, 1 when left out
  * @returns surface per volume of bed, m²/m³
  * Accuracy: exact for spheres.
  * @source geometry

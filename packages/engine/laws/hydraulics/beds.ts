@@ -3,15 +3,17 @@ import { type Foam, foamAreaDietrich2012 } from './foam.ts';
 
 /** A bed's law in one form: Δp/L = linear·U + quadratic·U|U|, U the superficial velocity in m/s. */
 export interface BedResistance {
-  /** Pa s/m². */
+  /** Part that goes with the velocity, Pa s/m²; 0 or more. */
   readonly linearPaSPerM2: number;
-  /** Pa s²/m³. */
+  /** Part that goes with its square, Pa s²/m³; 0 or more. */
   readonly quadraticPaS2PerM3: number;
 }
 
 /** The water in the bed. */
 export interface Liquid {
+  /** Density of the water, kg/m³; above 0. */
   readonly densityKgPerM3: number;
+  /** Viscosity of the water, Pa·s; above 0. */
   readonly viscosityPaS: number;
 }
 
@@ -29,7 +31,16 @@ export interface GrainsFlow extends Grains {
   readonly velocityMPerS: number;
 }
 
-/** Pressure gradient of a bed, Pa/m, at a superficial velocity of any sign, m/s; it takes the velocity's sign. */
+/**
+ * Pressure gradient of a bed by its two coefficients.
+ *
+ * Δp/L = linear·U + quadratic·U|U|.
+ *
+ * @param velocityMPerS superficial velocity U, m/s; any sign
+ * @returns pressure gradient, Pa/m; it takes the velocity's sign
+ * Accuracy: that of the coefficients.
+ * @source Forchheimer 1901, Z. Ver. Dtsch. Ing. 45, 1782–1788
+ */
 export const pressureGradient = (bed: BedResistance, velocityMPerS: number): number =>
   bed.linearPaSPerM2 * velocityMPerS + bed.quadraticPaS2PerM3 * velocityMPerS * Math.abs(velocityMPerS);
 
@@ -58,7 +69,7 @@ export const bedResistanceErgun1952Range = {
  *
  * @param bed.sizeM diameter of the sphere of a piece's volume, m; above 0
  * @param bed.voidage ε, 1; about 0.35 to 0.55
- * @param bed.sphericity surface of that sphere over the piece's own, 1; 1 when left out
+ * @param bed.sphericity surface of that sphere over the piece's own, 1; above 0, up to 1, 1 when left out
  * @returns linear and quadratic coefficients, Pa s/m² and Pa s²/m³
  * Accuracy: about 25 % for Re/(1−ε) up to 700, too high beyond; the voidage's doubt weighs more (cube).
  * Beds narrower than 30 pieces: `bedResistanceEisfeldSchnitzlein2001`.

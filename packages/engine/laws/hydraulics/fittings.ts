@@ -78,6 +78,7 @@ export type EntranceShape = 'flush-sharp' | 'flush-rounded' | 'projecting';
  * Reference velocity: mean velocity in the bore. Flush with a sharp edge 0.5, well rounded (radius 0.15 of the
  * bore or more) 0.04, projecting into the water 0.78.
  *
+ * @param entrance.shape how the bore meets the wall
  * @returns loss in velocity heads, 1
  * Accuracy: about 15 %; Rennels & Hudson 2012 give 0.57 for the sharp flush edge.
  * @source Crane TP-410 (1988), A-29
@@ -156,7 +157,7 @@ export const suddenContractionKRennels2012 = (step: Step): number => {
  * K = 20 f_T straight on, 60 f_T into or out of the branch. Reference velocity: mean velocity in the legs.
  *
  * @param tee.way straight on or through the branch
- * @param tee.fullyRoughFrictionFactor f_T of commercial steel of that bore, 1; 0.026 at half an inch
+ * @param tee.fullyRoughFrictionFactor f_T of commercial steel of that bore, 1; 0.01 to 0.03, 0.026 at half an inch
  * @returns loss in velocity heads, 1
  * Accuracy: about 30 %; flow that divides between the legs follows other laws.
  * @source Crane TP-410 (1988), A-29

@@ -44,7 +44,7 @@ const LAMINAR_ONLY = 10;
  *
  * @param flow.reynolds Reynolds number on the hydraulic diameter, 1; above 0
  * @param flow.relativeRoughness roughness over hydraulic diameter, 1; 0 to 0.05
- * @param flow.laminarConstant C = f·Re of laminar flow, 1: 64 for round bores, 96 for plane slots
+ * @param flow.laminarConstant C = f·Re of laminar flow, 1; above 0, 64 for round bores, 96 for plane slots
  * @returns Darcy friction factor, 1
  * Accuracy: exact in laminar flow; within 3.2 % of Colebrook above Re 4000; within 2000 < Re < 4000 nobody's
  * formula is better than 20 %. The extension to 96 is ours: an interpolation between two known limits.
@@ -183,7 +183,7 @@ export const frictionFactorFullyRough = (bore: { readonly relativeRoughness: num
  * @param run.lengthM length, m; 0 or more
  * @param run.boreM inside diameter, m; above 0
  * @param run.velocityMPerS mean velocity, m/s; any sign, the loss takes its sign
- * @param run.minorK fittings in velocity heads of this bore, 1; 0 when left out
+ * @param run.minorK fittings in velocity heads of this bore, 1; 0 or more, 0 when left out
  * @returns head lost, m of the flowing liquid
  * Accuracy: that of the friction factor.
  * @source Weisbach 1845; Darcy 1857

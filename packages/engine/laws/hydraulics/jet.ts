@@ -16,7 +16,7 @@ export const velocityInBore = (outlet: { readonly flowM3PerS: number; readonly b
 /**
  * Head that a velocity carries, V²/(2g).
  *
- * @param velocityMPerS velocity, m/s
+ * @param velocityMPerS velocity, m/s; any sign
  * @returns head, m of the flowing liquid
  * Accuracy: exact for an even velocity; 6 % more for a turbulent profile, twice for a laminar one.
  * @source Bernoulli 1738

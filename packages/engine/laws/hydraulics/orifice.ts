@@ -4,9 +4,11 @@ import type { ValidRange } from '../range.ts';
 export interface Orifice {
   /** Diameter of the hole, m; above 0. */
   readonly diameterM: number;
-  /** Area of the jet's throat over the hole's, 1; 0.61 for a sharp edge. */
+  /** Area of the jet's throat over the hole's, 1; 0.5 to 1, 0.61 for a sharp edge. */
   readonly dischargeCoefficient: number;
+  /** Density of the water, kg/m³; above 0. */
   readonly densityKgPerM3: number;
+  /** Viscosity of the water, Pa·s; above 0. */
   readonly viscosityPaS: number;
 }
 

@@ -2,15 +2,19 @@ import type { ValidRange } from '../range.ts';
 
 /** A pump's head as a power of its flow: H = shutoffHeadM − coefficient·Q^exponent, Q in m³/s. */
 export interface PowerForm {
+  /** Head at no flow, m; above 0. */
   readonly shutoffHeadM: number;
-  /** m/(m³/s)^exponent. */
+  /** Fall of the head at a flow of 1 m³/s, m/(m³/s)^exponent; above 0. */
   readonly coefficient: number;
+  /** Power of the flow, 1; above 0. */
   readonly exponent: number;
 }
 
 /** A point of a pump's curve. */
 export interface PumpPoint {
+  /** Flow, m³/s; 0 or more. */
   readonly flowM3PerS: number;
+  /** Head, m; any. */
   readonly headM: number;
 }
 
@@ -38,7 +42,7 @@ export const pumpHeadTwoPoint = (pump: {
  *
  * C = ln((H₀−H₂)/(H₀−H₁))/ln(Q₂/Q₁), B = (H₀−H₁)/Q₁^C.
  *
- * @param curve.shutoffHeadM H₀, m
+ * @param curve.shutoffHeadM H₀, m; above 0
  * @param curve.middle Q₁ above 0, H₁ below H₀
  * @param curve.far Q₂ above Q₁, H₂ below H₁
  * @returns power form; NaN where flows do not rise or heads do not fall
@@ -80,6 +84,7 @@ export const affinityRange = {
 
 /** A pump's duty with its power. */
 export interface Duty extends PumpPoint {
+  /** Power, W; 0 or more. */
   readonly powerW: number;
 }
 

@@ -6,13 +6,15 @@ import { frictionFactorChurchillShape } from './friction.ts';
 export interface Slot {
   /** Clear distance between the walls, m; above 0, far below the width. */
   readonly thicknessM: number;
-  /** Extent across the flow, m. */
+  /** Extent across the flow, m; above 0. */
   readonly widthM: number;
-  /** Extent along the flow, m. */
+  /** Extent along the flow, m; 0 or more. */
   readonly lengthM: number;
-  /** Entrance, exit and build-up of the profile in velocity heads, 1; 1.5 when left out. */
+  /** Entrance, exit and build-up of the profile in velocity heads, 1; 0 or more, 1.5 when left out. */
   readonly entranceK?: number;
+  /** Density of the water, kg/m³; above 0. */
   readonly densityKgPerM3: number;
+  /** Viscosity of the water, Pa·s; above 0. */
   readonly viscosityPaS: number;
 }
 

@@ -8,7 +8,7 @@ export const WEIR_DISCHARGE_COEFFICIENT = 0.602;
 export interface WeirCrest {
   /** Width of the crest across the flow, m; above 0. */
   readonly crestWidthM: number;
-  /** C_d, 1; 0.602 when left out. */
+  /** C_d, 1; 0.5 to 0.8, 0.602 when left out. */
   readonly dischargeCoefficient?: number;
 }
 
@@ -53,6 +53,7 @@ export const weirLevel = (crest: WeirCrest & { readonly flowM3PerS: number }): n
 
 /** A thin lip across the whole width of its channel, with the depth in front of it. */
 export interface FullWidthWeir {
+  /** Width of the crest across the flow, m; above 0. */
   readonly crestWidthM: number;
   /** Height of the crest above the channel's floor, m; above 0. */
   readonly crestHeightM: number;

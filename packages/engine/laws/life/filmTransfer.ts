@@ -38,9 +38,9 @@ export interface FilmFlow {
  * @param flow.velocityMPerS superficial velocity, m/s; above 0
  * @param flow.sizeM diameter of the pieces, m; above 0
  * @param flow.voidage share of the bed open to the water, 1; 0.35 to 0.75
- * @param flow.densityKgPerM3 density of the water, kg/m³
- * @param flow.viscosityPaS viscosity of the water, Pa·s
- * @param flow.diffusivityM2PerS diffusivity of what is carried, m²/s
+ * @param flow.densityKgPerM3 density of the water, kg/m³; above 0
+ * @param flow.viscosityPaS viscosity of the water, Pa·s; above 0
+ * @param flow.diffusivityM2PerS diffusivity of what is carried, m²/s; above 0
  * @returns transfer coefficient, m/s, on the outer area of the pieces
  * Accuracy: 10 % for spheres at Re 0.0016 to 55; rings and foam ×/÷ 1.5.
  * @source Wilson & Geankoplis 1966, Ind. Eng. Chem. Fundam. 5, 9–14; abstract seen

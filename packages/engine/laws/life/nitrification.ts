@@ -40,7 +40,7 @@ export const organicCarbonFactorRange = {
  *
  * @param rate.temperatureK temperature, K; 279 to 303
  * @param rate.theta growth of the rate per kelvin, 1; 1 to 1.15
- * @param rate.referenceK temperature at which the rate is known, K
+ * @param rate.referenceK temperature at which the rate is known, K; 279 to 303
  * @returns ratio of rates, 1
  * Accuracy: 20 % over ten kelvin; above 303 K rates fall again and this does not.
  * @source Kinyage & Pedersen 2016, Aquacultural Engineering 75, 51–55, seen quoted
@@ -110,7 +110,7 @@ export const oxygenFactor = (water: { readonly oxygenKgPerM3: number }): number 
  * @param film.slopeMPerS k₁, flux per level where nitrogen is short, m/s; above 0
  * @param film.nitrogenKgPerM3 N, ammonia or nitrite nitrogen, kg N/m³; 0 or more
  * @param film.oxygenKgPerM3 oxygen in the water, kg/m³; 0 or more
- * @param film.oxygenPerNitrogenRatio ν, oxygen used by this step, kg/kg: 3.43 or 1.14
+ * @param film.oxygenPerNitrogenRatio ν, oxygen used by this step, kg/kg; 1.14 to 4.57, 3.43 for ammonia and 1.14 for nitrite
  * @param film.ceilingKgNPerM2PerS J_max, greatest flux, kg N/(m²·s); above 0
  * @returns flux, kg N/(m²·s) of wetted outer area
  * Accuracy: ×/÷ 1.5 with figures of one's own bed.

@@ -27,7 +27,7 @@ const past = (route: RouteTimes, timeS: number): number => timeS - (route.delayS
  * Share of the water that has come through parallel routes by a time, F = Σ sᵢFᵢ.
  *
  * @param routes at least one; shares sum to 1
- * @param timeS time since it went in, s
+ * @param timeS time since it went in, s; 0 or more
  * @returns share, 0 to 1
  * Accuracy: exact for routes that do not mix on the way.
  * @source Levenspiel, Chemical Reaction Engineering, 3rd ed., ch. 12
@@ -42,7 +42,7 @@ export const routesCumulative = (routes: readonly RouteTimes[], timeS: number): 
  * Density of the times of parallel routes, E = Σ sᵢEᵢ, 1/s: the curve that a shot of dye draws.
  *
  * @param routes at least one; shares sum to 1
- * @param timeS time since it went in, s
+ * @param timeS time since it went in, s; 0 or more
  * @returns share of the water per second, 1/s
  * Accuracy: exact for routes that do not mix on the way.
  * @source Levenspiel, Chemical Reaction Engineering, 3rd ed., ch. 12
@@ -57,7 +57,7 @@ export const routesDensity = (routes: readonly RouteTimes[], timeS: number): num
  * Time by which a share of the water has come through parallel routes.
  *
  * @param routes at least one; shares sum to 1
- * @param fraction share, above 0, below 1
+ * @param fraction share, 1; above 0, below 1
  * @returns time, s; NaN where the shares sum to less than `fraction`
  * Accuracy: 1e-12 of the time.
  * @source inverse of `routesCumulative`
@@ -102,7 +102,7 @@ export const summariseRoutes = (routes: readonly RouteTimes[]): ResidenceSummary
  * Morrill dispersion index, t90/t10.
  *
  * @param times.t10S time by which a tenth has come through, s; above 0
- * @param times.t90S time by which nine tenths have, s
+ * @param times.t90S time by which nine tenths have, s; above 0
  * @returns index, 1; 1 is plug flow, below 2 good, 21.9 one mixed vessel
  * Accuracy: exact.
  * @source Morrill 1932, J. AWWA 24, 1442–1463

@@ -41,7 +41,7 @@ export const tracerMoments = (samples: readonly TracerSample[]): TracerMoments =
  * Time by which a share of the tracer has come through.
  *
  * @param samples in order of time, at least two
- * @param fraction share of all that came, above 0, to 1
+ * @param fraction share of all that came, 1; above 0, to 1
  * @returns time, s, on straight lines between the samples
  * Accuracy: about a fifth of a sample's spacing.
  * @source area under the sampled curve by trapezia

@@ -100,7 +100,7 @@ export const activityCoefficientDavies = (ion: {
  * @param water.temperatureK temperature, K; 273.15 to 323.15
  * @param water.pH pH, 1; 5.5 to 9.5
  * @param water.alkalinityKgPerM3 alkalinity as CaCO3, kg/m³; 0.005 to 0.5, all of it carbonate
- * @param water.ionicStrengthMolPerM3 ionic strength, mol/m³; when left out that of calcium bicarbonate alone, 1.5
+ * @param water.ionicStrengthMolPerM3 ionic strength, mol/m³; 0 to 500; when left out that of calcium bicarbonate alone, 1.5
  * times the alkalinity in mol/m³
  * @returns carbon dioxide, kg CO2/m³; 0 where the alkalinity is used up by hydroxide
  * Accuracy: 3 % of the constants; 0.1 of pH is a quarter of it; other bases (humic matter, phosphate) make it too high.
