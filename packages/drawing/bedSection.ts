@@ -44,7 +44,7 @@ export function emptyChambers(packed: Packed, pen: Pen): string {
 }
 
 function fitsInside(box: Box): boolean {
-  return box.height >= sizes.tagHeight + 1 && box.width >= 2 * sizes.tagWidth + sizes.ribbon + 4;
+  return box.height >= sizes.tagHeight + 1 && box.width >= 2 * (sizes.tagWidth + 1.8) + sizes.ribbon;
 }
 
 function standsInside(box: Box): boolean {
@@ -54,7 +54,7 @@ function standsInside(box: Box): boolean {
 /** Where a tag stands in its bed, clear of the ribbon through the middle; undefined where there is no room. */
 function placeInside(box: Box, upright: boolean): Point | undefined {
   if (upright) {
-    return fitsInside(box) ? { x: box.x + sizes.tagWidth / 2 + 1.6, y: box.y + box.height / 2 } : undefined;
+    return fitsInside(box) ? { x: box.x + sizes.tagWidth / 2 + 1, y: box.y + box.height / 2 } : undefined;
   }
   return standsInside(box) ? { x: box.x + box.width / 2, y: box.y + 0.78 * box.height } : undefined;
 }

@@ -60,8 +60,9 @@ export function wayLines(layout: Layout, shares: Shares | undefined, pen: Pen): 
       const points = levelLine(way, layout, pen);
       const at = pen.sheet.at(way.at);
       const from = points[0]?.x ?? at.x;
-      // Nearer to the end: the pump or the hose end may stand over the middle or the start.
-      const x = from + (layout.leaks.some((leak) => leak.id === way.id) ? 0.7 : 0.5) * (at.x - from);
+      const leak = layout.leaks.some((one) => one.id === way.id);
+      // Beside a leak the pump stands over the far end; an opening's share stands clear of the wall.
+      const x = leak ? from + 0.7 * (at.x - from) : (from + at.x - sizes.wall) / 2;
       return { id: way.id, points, share: share(way.id), labelAt: { x, y: at.y - 2.2 } };
     }),
     ...overflows.map((weir) => {

@@ -45,7 +45,7 @@ function station(chamber: Chamber, beds: readonly PlacedBed[], units: System): s
 }
 
 function missing({ layout }: Packed, shares: Shares): string {
-  const gaps = layout.chambers.map((chamber) => ({
+  const gaps = chambersInWaterOrder(layout).map((chamber) => ({
     share: shares.gap.get(chamber.id) ?? 0,
     says: `past ${chamber.label}`,
   }));

@@ -1,44 +1,33 @@
 import type { Point } from '@fettle/engine/families/layout.ts';
 import type { System } from '@fettle/engine/quantities/displayUnits.ts';
+import { folded } from './folding.ts';
 import { hatchId } from './hatching.ts';
 import { rectangle } from './housing.ts';
 import { tagPlate } from './labels.ts';
 import { printLength } from './lengths.ts';
-import { type PlacedBed, stageLetters } from './placedBeds.ts';
+import { type PlacedBed, stagesNote } from './placedBeds.ts';
 import { dashedSample, mainRibbonSample } from './ribbons.ts';
 import { coordinate, element, text } from './svg.ts';
+import { textWidth } from './textWidth.ts';
 import { type Palette, sizes } from './tokens.ts';
 
-/** Lines of at most `most` signs, broken at spaces where there are any. */
-export function wrapped(content: string, most: number): readonly string[] {
-  const lines: string[] = [];
-  let line = '';
-  for (const word of content.split(/[ \n\t]+/).flatMap((long) => pieces(long, most))) {
-    const longer = line === '' ? word : `${line} ${word}`;
-    if (longer.length <= most) line = longer;
-    else {
-      lines.push(line);
-      line = word;
-    }
-  }
-  return line === '' ? lines : [...lines, line];
-}
-
-function pieces(word: string, most: number): readonly string[] {
-  const signs = Array.from(word);
-  const count = Math.max(1, Math.ceil(signs.length / most));
-  return Array.from({ length: count }, (_, index) => signs.slice(index * most, (index + 1) * most).join(''));
-}
-
-/** Signs of drawing text that fit into so many millimetres, on the safe side. */
-export function signsIn(widthMm: number, size: number = sizes.text): number {
-  return Math.max(4, Math.floor(widthMm / (0.575 * size)));
+/** Lines of drawing text that fit between `from` and the right margin of the sheet, mm. */
+export function sheetLines(
+  content: string,
+  style: { readonly from: number; readonly size: number; readonly bold?: boolean },
+): readonly string[] {
+  const most = sizes.sheetWidth - sizes.margin - style.from;
+  return folded(content, { most, measure: (line) => textWidth(line, style) });
 }
 
 /** A block of the sheet: its markup from y 0 down, and its height, mm. */
 export interface Block {
   readonly height: number;
   readonly content: string;
+}
+
+function keyLines(content: string, from: number): readonly string[] {
+  return sheetLines(content, { from, size: sizes.text });
 }
 
 interface Row {
@@ -89,17 +78,11 @@ function bedRow(placed: PlacedBed, { palette, prefix, units }: KeyInked): Row {
   const fill = placed.medium ? `url(#${hatchId(placed.medium, prefix)})` : 'none';
   return {
     textX,
-    lines: wrapped(says, signsIn(sizes.sheetWidth - sizes.margin - textX)),
+    lines: keyLines(says, textX),
     symbol: (y) =>
       swatch({ x: sizes.margin, y: y - 2.5 }, { fill, stroke: palette.ink, 'stroke-width': sizes.line }) +
       tagPlate(placed.tag, { x: sizes.margin + sizes.swatchWidth + 2 + sizes.tagWidth / 2, y }, palette),
   };
-}
-
-function stagesNote(beds: readonly PlacedBed[]): string {
-  const stages = new Set(beds.flatMap((placed) => (placed.medium ? [placed.medium.stage] : [])));
-  const named = [...stages].map((stage) => `${stageLetters[stage]} ${stage}`);
-  return named.length === 0 ? '' : `${named.join(', ')}; numbered as the water meets them`;
 }
 
 function ribbonRows(
@@ -107,19 +90,18 @@ function ribbonRows(
   inked: KeyInked,
 ): readonly Row[] {
   const textX = sizes.margin + sizes.swatchWidth + 2;
-  const room = signsIn(sizes.sheetWidth - sizes.margin - textX);
   const sample = { x: sizes.margin, width: sizes.swatchWidth };
   const main: Row = {
     textX,
-    lines: wrapped(
+    lines: keyLines(
       options.reckoned ? 'water; its width is the share of the flow' : 'water; shares not reckoned',
-      room,
+      textX,
     ),
     symbol: (y) => mainRibbonSample({ ...sample, y }, inked.palette),
   };
   const bypass: Row = {
     textX,
-    lines: wrapped(options.reckoned ? 'water past media, in % of the flow' : 'way past media', room),
+    lines: keyLines(options.reckoned ? 'water past media, in % of the flow' : 'way past media', textX),
     symbol: (y) => dashedSample({ ...sample, y }, inked.palette),
   };
   return options.bypass ? [main, bypass] : [main];
@@ -133,7 +115,7 @@ export function drawingKey(
   const note = stagesNote(beds);
   const noteRow: Row = {
     textX: sizes.margin,
-    lines: wrapped(note, signsIn(sizes.sheetWidth - 2 * sizes.margin)),
+    lines: keyLines(note, sizes.margin),
     symbol: () => '',
   };
   const rows = [

@@ -44,8 +44,8 @@ const smallestPitch: Readonly<Record<Form, number>> = {
   foam: 1.3,
   fibre: 1.1,
   grains: 1.2,
-  rings: 1.7,
-  plastic: 2,
+  rings: 2.1,
+  plastic: 2.4,
 };
 
 function tileOf(form: Form, coarseness: Coarseness): Tile {

@@ -157,24 +157,20 @@ export function waterLine(layout: Layout, { sheet, palette }: Pen): string {
   const top = Math.max(...layout.drawing.housing.map((box) => box.y + box.height));
   const { y } = sheet.at({ x: 0, y: level });
   const from = level > top ? sheet.left : sheet.at({ x: body.x + body.width, y: 0 }).x + sizes.wall;
-  const signX = from + (sheet.right - from) * (level > top ? 0.1 : 0.65);
+  const signX = from + (sheet.right - from) * (level > top ? 0.1 : 0.6);
   const stroke = { stroke: palette.water, 'stroke-width': sizes.line, fill: 'none' };
   const under = [1, 2].map((step) => {
     const half = 2.2 - 0.7 * step;
     return `M${coordinate(signX - half)} ${coordinate(y + 0.9 * step)}h${coordinate(2 * half)}`;
   });
   const sign = `M${coordinate(signX - 1.3)} ${coordinate(y - 2.3)}h2.6l-1.3 2.3z`;
-  return element('g', {}, [
-    element('path', {
-      d: `M${coordinate(from)} ${coordinate(y)}H${coordinate(sheet.right)}${sign}${under.join('')}`,
-      ...stroke,
-    }),
-    text('tank', {
-      x: signX,
-      y: y + 5.2,
-      'text-anchor': 'middle',
-      'font-size': sizes.text,
-      fill: palette.ink,
-    }),
-  ]);
+  const line = element('path', {
+    d: `M${coordinate(from)} ${coordinate(y)}H${coordinate(sheet.right)}${sign}${under.join('')}`,
+    ...stroke,
+  });
+  const word = { x: signX, y: y + 5.2, 'text-anchor': 'middle', 'font-size': sizes.text, fill: palette.ink };
+  return line + (sheet.right - from > roomForWord ? text('tank', word) : '');
 }
+
+/** Length of the water line that leaves room for the word `tank` between the ways in and out, mm. */
+const roomForWord = 24;

@@ -3,6 +3,7 @@ import type { Pen } from './housing.ts';
 import { rectangle } from './housing.ts';
 import { labelRoom, type Side } from './sheet.ts';
 import { element, pathThrough, text } from './svg.ts';
+import { textWidth } from './textWidth.ts';
 import { type Palette, sizes } from './tokens.ts';
 
 /** A word on the drawing with paper round its letters, so that lines behind it do not disturb. */
@@ -97,26 +98,33 @@ function heldBetween(
   return places.map((place) => place - below + above);
 }
 
-/** The labels of one lane with their leader lines. */
-export function lane(labels: readonly LaneLabel[], side: Side, pen: Pen): string {
-  const here = labels.filter((label) => label.side === side);
-  if (side === 'bottom') {
-    // Shares first: their leader lines run behind the plates of the tags.
-    return (['share', 'tag'] as const)
-      .map((kind) => ({ kind, row: kind === 'tag' ? 0 : 1 }))
-      .map(({ kind, row }) =>
-        rowOf(
-          here.filter((label) => label.kind === kind),
-          { side, row },
-          pen,
-        ),
-      )
-      .join('');
-  }
-  return rowOf(here, { side, row: 0 }, pen);
+/** What stands in a lane, and how far down it reaches, mm. */
+export interface Lane {
+  readonly content: string;
+  readonly end: number;
 }
 
-function rowOf(labels: readonly LaneLabel[], place: { side: Side; row: number }, pen: Pen): string {
+/** The labels of one lane with their leader lines. Under slots the tags stand over the shares. */
+export function lane(labels: readonly LaneLabel[], side: Side, pen: Pen): Lane {
+  const here = labels.filter((label) => label.side === side);
+  if (side !== 'bottom') return rowOf(here, { side, row: 0 }, pen);
+  const row = (kind: LaneLabel['kind'], index: number): Lane =>
+    rowOf(
+      here.filter((label) => label.kind === kind),
+      { side, row: index },
+      pen,
+    );
+  // Shares are drawn first: their leader lines run behind the plates of the tags.
+  const rows = [row('share', 1), row('tag', 0)];
+  return { content: rows.map((one) => one.content).join(''), end: Math.max(...rows.map((one) => one.end)) };
+}
+
+interface LanePlace {
+  readonly side: Side;
+  readonly row: number;
+}
+
+function rowOf(labels: readonly LaneLabel[], place: LanePlace, pen: Pen): Lane {
   const along = (point: Point): number => (place.side === 'bottom' ? point.x : point.y);
   const sorted = labels.toSorted((one, other) => along(one.anchor) - along(other.anchor));
   const extent =
@@ -125,13 +133,15 @@ function rowOf(labels: readonly LaneLabel[], place: { side: Side; row: number },
   const ends =
     place.side === 'bottom' ? { from: sheet.left, to: sheet.right } : { from: sheet.top, to: sheet.bottom };
   const places = heldBetween(spread(sorted.map((label) => ({ at: along(label.anchor), extent }))), ends);
-  return sorted
-    .map((label, index) => laneLabel(label, standing(place, places[index] ?? 0, pen), pen))
-    .join('');
+  const middles = places.map((at) => standing(place, at, pen));
+  return {
+    content: sorted.map((label, index) => laneLabel(label, middles[index] ?? label.anchor, pen)).join(''),
+    end: Math.max(sheet.top, ...middles.map((middle) => middle.y + sizes.tagHeight / 2)),
+  };
 }
 
 /** Middle of a label in its lane. */
-function standing(place: { side: Side; row: number }, along: number, { sheet }: Pen): Point {
+function standing(place: LanePlace, along: number, { sheet }: Pen): Point {
   const out = labelRoom(place.side);
   if (place.side === 'left') return { x: sheet.left - out / 2, y: along };
   if (place.side === 'right') return { x: sheet.right + out / 2, y: along };
@@ -141,7 +151,10 @@ function standing(place: { side: Side; row: number }, along: number, { sheet }: 
 /** Where a leader line meets its label: never inside it. */
 function nearEdge(label: LaneLabel, at: Point): Point {
   if (label.side === 'bottom') return { x: at.x, y: at.y - sizes.tagHeight / 2 };
-  const half = label.kind === 'tag' ? sizes.tagWidth / 2 : 0.32 * sizes.text * label.content.length + 0.4;
+  const half =
+    label.kind === 'tag'
+      ? sizes.tagWidth / 2
+      : textWidth(label.content, { size: sizes.text, bold: true }) / 2 + 0.3;
   return { x: at.x + (label.side === 'left' ? half : -half), y: at.y };
 }
 

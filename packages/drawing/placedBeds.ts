@@ -1,6 +1,6 @@
 import type { Box, Chamber, Layout } from '@fettle/engine/families/layout.ts';
 import { chambersInWaterOrder, inWaterOrder } from '@fettle/engine/families/waterOrder.ts';
-import type { Medium, Stage } from '@fettle/engine/model/medium.ts';
+import { type Medium, type Stage, stages } from '@fettle/engine/model/medium.ts';
 import type { Bed, Packing } from '@fettle/engine/model/model.ts';
 
 /** The letter that stands for a stage on drawings. */
@@ -68,4 +68,11 @@ function boxesOf(chamber: Chamber, listed: readonly Bed[]): readonly (readonly [
     behind += depth;
     return [bed, box] as const;
   });
+}
+
+/** What the letters of these beds' tags mean, in words; empty without beds. */
+export function stagesNote(beds: readonly PlacedBed[]): string {
+  const held = new Set(beds.flatMap((placed) => (placed.medium ? [placed.medium.stage] : [])));
+  const named = stages.filter((stage) => held.has(stage)).map((stage) => `${stageLetters[stage]} ${stage}`);
+  return named.length === 0 ? '' : `${named.join(', ')}; numbered as the water meets them`;
 }

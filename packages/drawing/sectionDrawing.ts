@@ -3,7 +3,7 @@ import { bedSections, bedTags, emptyChambers } from './bedSection.ts';
 import { bypasses, gapLines, wayLines, wayShares } from './bypasses.ts';
 import { describeWaterPath, type PathToDescribe } from './describeWaterPath.ts';
 import { dimensionLines } from './dimensionLines.ts';
-import { type Block, drawingKey, signsIn, wrapped } from './drawingKey.ts';
+import { type Block, drawingKey, sheetLines } from './drawingKey.ts';
 import { hatchings, idPrefix } from './hatching.ts';
 import { grids, housing, innerWalls, type Pen, pump, stubs, waterLine } from './housing.ts';
 import { type LaneLabel, lane } from './labels.ts';
@@ -11,7 +11,7 @@ import { printShare } from './lengths.ts';
 import { placedBeds } from './placedBeds.ts';
 import { mainRibbon } from './ribbons.ts';
 import { sharesOf } from './shares.ts';
-import { fittingScale, labelSide, type Side, sheetFor } from './sheet.ts';
+import { fittingScale, labelSide, pathWords, type Side, sheetFor } from './sheet.ts';
 import { coordinate, element, escapeXml, text } from './svg.ts';
 import { fontFamily, type Palette, palettes, sizes, type Theme } from './tokens.ts';
 
@@ -22,6 +22,8 @@ export interface SectionToDraw extends PathToDescribe {
   readonly caption?: string;
   /** Millimetres of paper per metre; without it the section fills its sheet. */
   readonly scale?: number;
+  /** Height kept for the title, mm, where it is more than the title needs. */
+  readonly titleHeight?: number;
   /** Start of every id in the drawing; derived from the content where it is absent. */
   readonly idPrefix?: string;
 }
@@ -36,7 +38,7 @@ export function sectionFigure(drawn: SectionToDraw & { readonly idPrefix: string
   const palette = palettes[drawn.theme];
   const title = titleBlock(drawn.caption ?? '', palette);
   const sheet = sheetFor(drawn.layout, {
-    top: title.height,
+    top: Math.max(title.height, drawn.titleHeight ?? 0),
     scale: drawn.scale ?? fittingScale(drawn.layout),
   });
   const pen: Pen = { sheet, palette, prefix: drawn.idPrefix };
@@ -50,7 +52,7 @@ export function sectionFigure(drawn: SectionToDraw & { readonly idPrefix: string
     reckoned: sharesOf(drawn.layout, drawn.assessment) !== undefined,
     bypass: section.bypass,
   });
-  const keyY = sheet.end + 4;
+  const keyY = section.end + 4;
   return {
     defs: hatchings(media, { palette, prefix: drawn.idPrefix }),
     height: keyY + key.height + sizes.margin,
@@ -62,8 +64,8 @@ export function sectionFigure(drawn: SectionToDraw & { readonly idPrefix: string
   };
 }
 
-function titleBlock(caption: string, palette: Palette): Block {
-  const lines = wrapped(caption, signsIn(sizes.sheetWidth - 2 * sizes.margin, sizes.title));
+export function titleBlock(caption: string, palette: Palette): Block {
+  const lines = sheetLines(caption, { from: sizes.margin, size: sizes.title, bold: true });
   const step = sizes.title + 1.4;
   const style = { 'font-size': sizes.title, 'font-weight': 'bold', fill: palette.ink };
   return {
@@ -79,7 +81,7 @@ function titleBlock(caption: string, palette: Palette): Block {
 function sectionParts(
   drawn: SectionToDraw,
   pen: Pen,
-): { readonly content: string; readonly bypass: boolean } {
+): { readonly content: string; readonly bypass: boolean; readonly end: number } {
   const { layout } = drawn;
   const beds = placedBeds(drawn);
   const shares = sharesOf(layout, drawn.assessment);
@@ -89,6 +91,7 @@ function sectionParts(
   const labels = [...tags.inLane, ...gaps.flatMap((line) => shareLabel(line, layout))];
   const sides: readonly Side[] = ['left', 'right', 'bottom'];
   const labelled = new Set(layout.chambers.map((chamber) => labelSide(layout, chamber)));
+  const lanes = sides.map((side) => lane(labels, side, pen));
   const content = [
     housing(layout, pen),
     bedSections(drawn, beds, pen),
@@ -104,9 +107,13 @@ function sectionParts(
     wayShares(ways, pen),
     pathEnds(layout, pen),
     tags.inside,
-    ...sides.map((side) => lane(labels, side, pen)),
+    ...lanes.map((one) => one.content),
   ];
-  return { content: content.join(''), bypass: gaps.length + ways.length > 0 };
+  return {
+    content: content.join(''),
+    bypass: gaps.length + ways.length > 0,
+    end: Math.max(pen.sheet.end, ...lanes.map((one) => one.end)),
+  };
 }
 
 function shareLabel(line: ReturnType<typeof gapLines>[number], layout: Layout): readonly LaneLabel[] {
@@ -116,25 +123,12 @@ function shareLabel(line: ReturnType<typeof gapLines>[number], layout: Layout): 
   return [{ kind: 'share', content: printShare(line.share), side, anchor: line.labelAt }];
 }
 
-/** `in` and `out` at the ends of the water path, beyond the arrows. */
 function pathEnds(layout: Layout, { sheet, palette }: Pen): string {
-  const path = layout.drawing.mainPath.map(sheet.at);
-  const word = (says: string, end: number, beside: number): string => {
-    const at = path.at(end) ?? { x: 0, y: 0 };
-    const next = path.at(beside) ?? at;
-    const away = { x: Math.sign(at.x - next.x), y: Math.sign(at.y - next.y) };
-    const far = says === 'out' ? 7 : 2;
-    const y = at.y + away.y * far + (away.y === 0 ? 0.36 : away.y > 0 ? 0.75 : 0) * sizes.text;
-    const anchor = away.x === 0 ? 'middle' : away.x < 0 ? 'end' : 'start';
-    return text(says, {
-      x: at.x + away.x * far,
-      y,
-      'font-size': sizes.text,
-      'text-anchor': anchor,
-      fill: palette.ink,
-    });
-  };
-  return word('in', 0, 1) + word('out', -1, -2);
+  return pathWords(layout, sheet.at)
+    .map(({ says, x, y, anchor }) =>
+      text(says, { x, y, 'font-size': sizes.text, 'text-anchor': anchor, fill: palette.ink }),
+    )
+    .join('');
 }
 
 /**

@@ -18,7 +18,7 @@ export interface Shares {
 }
 
 /** The spaces in the order in which the water of the main route comes to them. */
-function spacesInWaterOrder(layout: Layout): readonly string[] {
+export function spacesInWaterOrder(layout: Layout): readonly string[] {
   const order = [layout.inletSpace];
   const chambers = chambersInWaterOrder(layout);
   const ways = [...chambers, ...layout.openings.filter((opening) => !opening.bypass)];

@@ -28,22 +28,33 @@ function span(line: DimensionLine): readonly [number, number] {
   return [Math.min(...ends), Math.max(...ends)];
 }
 
-/** Short lines nearest to the section; lines that run beside each other share no lane. */
+/** Width that lanes and margins may take at most, mm: what is left sets the smallest scale. */
+const lanesAtMost = 60;
+
+/** Short lines nearest to the section; lines that run beside each other or whose lengths would meet share no lane. */
 export function lanedDimensions(layout: Layout): readonly LanedDimension[] {
   const laned: LanedDimension[] = [];
+  const extent = extentOf(layout);
+  const smallestScale = Math.min(
+    (sizes.sheetWidth - lanesAtMost) / (extent.right - extent.left),
+    sizes.sectionHeight / (extent.top - extent.bottom),
+  );
+  const room = (1.6 * sizes.text) / smallestScale;
   const lines = layout.drawing.dimensions.toSorted(
     (one, other) => span(one)[1] - span(one)[0] - (span(other)[1] - span(other)[0]),
   );
-  const room = 0.05 * (layout.drawing.housing[0]?.height ?? 0);
   for (const line of lines) {
     const side = dimensionSide(layout, line);
-    const [from, to] = span(line);
-    const taken = laned
-      .filter((other) => other.side === side)
-      .filter((other) => from < span(other.line)[1] + room && span(other.line)[0] < to + room);
+    const taken = laned.filter((other) => other.side === side && meet(line, other.line, room));
     laned.push({ line, side, lane: Math.max(-1, ...taken.map((other) => other.lane)) + 1 });
   }
   return laned;
+}
+
+function meet(one: DimensionLine, other: DimensionLine, room: number): boolean {
+  const [from, to] = span(one);
+  const [start, end] = span(other);
+  return (from < end && start < to) || Math.abs(from + to - start - end) / 2 < room;
 }
 
 /** The part of the sheet that holds the section, and the way from metres to its millimetres. */
@@ -52,7 +63,7 @@ export interface Sheet {
   readonly scale: number;
   readonly at: (point: Point) => Point;
   readonly box: (box: Box) => Box;
-  /** Edges of the section with its walls, without lanes, mm. */
+  /** Edges of the section with its walls and the words at the ends of its path, without lanes, mm. */
   readonly left: number;
   readonly right: number;
   readonly top: number;
@@ -111,14 +122,44 @@ export function dimensionRoom(side: Side): number {
 export function fittingScale(layout: Layout): number {
   const extent = extentOf(layout);
   const lanes = lanesOf(layout, lanedDimensions(layout));
-  const width =
-    sizes.sheetWidth - 2 * (sizes.margin + sizes.wall + endRoomBeside(layout)) - lanes.left - lanes.right;
+  const beside = besideOf(layout);
+  const taken = lanes.left + lanes.right + beside.left + beside.right;
+  const width = sizes.sheetWidth - 2 * (sizes.margin + sizes.wall) - taken;
   return Math.min(width / (extent.right - extent.left), sizes.sectionHeight / (extent.top - extent.bottom));
 }
 
-function endRoomBeside(layout: Layout): number {
+/** Room for `in` on the left and `out` on the right where the path begins and ends level, mm. */
+function besideOf(layout: Layout): { readonly left: number; readonly right: number } {
   const { inlet, mainPath } = layout.drawing;
-  return mainPath[1]?.y === inlet.y ? endRoom : 0;
+  return mainPath[1]?.y === inlet.y ? { left: endRoom, right: 13 } : { left: 0, right: 0 };
+}
+
+/** A word at an end of the water path. */
+export interface PathWord {
+  readonly says: 'in' | 'out';
+  readonly x: number;
+  /** Foot of its letters. */
+  readonly y: number;
+  readonly anchor: 'start' | 'middle' | 'end';
+}
+
+/** `in` and `out` beyond the ends of the water path and the arrowhead, sheet mm. */
+export function pathWords(layout: Layout, at: (point: Point) => Point): readonly PathWord[] {
+  const path = layout.drawing.mainPath.map(at);
+  const word = (says: PathWord['says'], tip: Point | undefined, before: Point | undefined): PathWord => {
+    const end = tip ?? { x: 0, y: 0 };
+    const next = before ?? end;
+    const away = { x: Math.sign(end.x - next.x), y: Math.sign(end.y - next.y) };
+    const far = says === 'out' ? 7 : 2;
+    const drop = away.y === 0 ? 0.36 : away.y > 0 ? 0.75 : 0;
+    return {
+      says,
+      x: end.x + away.x * far,
+      y: end.y + away.y * far + drop * sizes.text,
+      anchor: away.x === 0 ? 'middle' : away.x < 0 ? 'end' : 'start',
+    };
+  };
+  return [word('in', path[0], path[1]), word('out', path.at(-1), path.at(-2))];
 }
 
 /** Lays the section out on the sheet from `top` downwards, mm, at a scale in mm per m. */
@@ -127,16 +168,17 @@ export function sheetFor(layout: Layout, place: { readonly top: number; readonly
   const extent = extentOf(layout);
   const dimensions = lanedDimensions(layout);
   const lanes = lanesOf(layout, dimensions);
-  const width = (extent.right - extent.left) * scale + 2 * sizes.wall;
-  const beside = endRoomBeside(layout);
-  const free = sizes.sheetWidth - width - lanes.left - lanes.right - 2 * beside;
-  const left = Math.max(0, free / 2) + lanes.left + beside;
+  const beside = besideOf(layout);
+  const width = (extent.right - extent.left) * scale + 2 * sizes.wall + beside.left + beside.right;
+  const free = sizes.sheetWidth - width - lanes.left - lanes.right;
+  const left = Math.max(0, free / 2) + lanes.left;
   const top = place.top + endRoom;
-  const bottom = top + (extent.top - extent.bottom) * scale + 2 * sizes.wall;
+  const floor = top + (extent.top - extent.bottom) * scale + 2 * sizes.wall;
   const at = (point: Point): Point => ({
-    x: left + sizes.wall + (point.x - extent.left) * scale,
-    y: bottom - sizes.wall - (point.y - extent.bottom) * scale,
+    x: left + beside.left + sizes.wall + (point.x - extent.left) * scale,
+    y: floor - sizes.wall - (point.y - extent.bottom) * scale,
   });
+  const bottom = Math.max(floor, ...pathWords(layout, at).map((word) => word.y + 1));
   return {
     scale,
     at,

@@ -120,7 +120,7 @@ function chamberAt(size: Reader, chamber: number): Chamber {
 }
 
 /** Extent of the tank's water on the intake side of the drawing, m. */
-const tankSideM = 0.03;
+const tankSideM = 0.025;
 
 function spacesOf(size: Reader): readonly Space[] {
   const count = size('chambers');
@@ -162,7 +162,7 @@ function nozzleBox(size: Reader): Box {
   const pump = pumpBox(size);
   const bore = Math.min(size('nozzleBore'), pump.height);
   const x = pump.x + pump.width;
-  return { x, y: pump.y + (pump.height - bore) / 2, width: size('innerWidth') - x + 0.02, height: bore };
+  return { x, y: pump.y + (pump.height - bore) / 2, width: size('innerWidth') - x + 0.015, height: bore };
 }
 
 function openingsOf(size: Reader): readonly Opening[] {
