@@ -1,6 +1,6 @@
 import type { Medium } from '../model/medium.ts';
 import { between, commonPractice, computed, fromMemory, plusMinus, secondary, times } from './figureOf.ts';
-import { depositFactor, keptWhenReplaced, lifeInWeeks, poundsPerLitre, spheresText } from './shared.ts';
+import { depositFactor, keptWhenRinsed, lifeInWeeks, poundsPerLitre, spheresText } from './shared.ts';
 
 const WEEK_S = 7 * 86_400;
 
@@ -34,8 +34,8 @@ export const chemicals = {
     areaPerM: fromMemory(2500, times(2), closelyPacked),
     bulkDensityKgPerM3: fromMemory(...between(420, 540)),
     depositFactor,
-    care: 'replace',
-    bacteriaKept: keptWhenReplaced,
+    care: 'rinse',
+    bacteriaKept: keptWhenRinsed,
     lifeS: lifeInWeeks(2, 8),
     pricePerM3: poundsPerLitre(3, 8),
     removes: { substance: 'dissolved-organics', capacityRatio: carbonCapacity },
@@ -54,8 +54,8 @@ export const chemicals = {
     areaPerM: computed(1700, times(2), spheresText),
     bulkDensityKgPerM3: fromMemory(...between(400, 520)),
     depositFactor,
-    care: 'replace',
-    bacteriaKept: keptWhenReplaced,
+    care: 'rinse',
+    bacteriaKept: keptWhenRinsed,
     lifeS: lifeInWeeks(2, 8),
     pricePerM3: poundsPerLitre(3, 8),
     removes: { substance: 'dissolved-organics', capacityRatio: carbonCapacity },
@@ -74,8 +74,8 @@ export const chemicals = {
     areaPerM: computed(800, times(2), spheresText),
     bulkDensityKgPerM3: fromMemory(...between(420, 540)),
     depositFactor,
-    care: 'replace',
-    bacteriaKept: keptWhenReplaced,
+    care: 'rinse',
+    bacteriaKept: keptWhenRinsed,
     lifeS: lifeInWeeks(2, 8),
     pricePerM3: poundsPerLitre(3, 8),
     removes: { substance: 'dissolved-organics', capacityRatio: carbonCapacity },
@@ -94,8 +94,8 @@ export const chemicals = {
     areaPerM: computed(790, times(2), spheresText),
     bulkDensityKgPerM3: fromMemory(...between(800, 950)),
     depositFactor,
-    care: 'replace',
-    bacteriaKept: keptWhenReplaced,
+    care: 'rinse',
+    bacteriaKept: keptWhenRinsed,
     lifeS: commonPractice(4 * WEEK_S, times(2), '4 weeks, or as its capacity and the load say'),
     pricePerM3: poundsPerLitre(1.5, 5),
     removes: {
@@ -124,8 +124,8 @@ export const chemicals = {
     areaPerM: fromMemory(2500, times(2), closelyPacked),
     bulkDensityKgPerM3: fromMemory(...between(600, 1200)),
     depositFactor,
-    care: 'replace',
-    bacteriaKept: keptWhenReplaced,
+    care: 'rinse',
+    bacteriaKept: keptWhenRinsed,
     lifeS: lifeInWeeks(4, 9),
     pricePerM3: poundsPerLitre(15, 40),
     removes: {
@@ -151,8 +151,8 @@ export const chemicals = {
     areaPerM: computed(1200, times(2), spheresText),
     bulkDensityKgPerM3: fromMemory(...between(650, 850)),
     depositFactor,
-    care: 'replace',
-    bacteriaKept: keptWhenReplaced,
+    care: 'rinse',
+    bacteriaKept: keptWhenRinsed,
     lifeS: lifeInWeeks(4, 9),
     pricePerM3: poundsPerLitre(8, 25),
     removes: {
@@ -176,8 +176,8 @@ export const chemicals = {
     areaPerM: fromMemory(600, times(2), `${spheresText}, is 710`),
     bulkDensityKgPerM3: fromMemory(...between(200, 350)),
     depositFactor,
-    care: 'replace',
-    bacteriaKept: keptWhenReplaced,
+    care: 'rinse',
+    bacteriaKept: keptWhenRinsed,
     lifeS: lifeInWeeks(4, 6.25),
     pricePerM3: poundsPerLitre(2, 6),
     removes: {

@@ -39,7 +39,11 @@ describe('the media shelf', () => {
   });
 
   it('says how long what is replaced lasts', () => {
-    expect(named(({ care, lifeS }) => (care === 'replace') !== (lifeS !== undefined))).toEqual([]);
+    expect(
+      named(
+        ({ care, stage, lifeS }) => (care === 'replace' || stage === 'chemical') !== (lifeS !== undefined),
+      ),
+    ).toEqual([]);
   });
 
   it('says of chemical media, and of them alone, what they take out', () => {

@@ -73,7 +73,7 @@ export class Search {
     this.options = options;
     this.#held = volumesOf(asFound.layout.chambers, model.packing);
     this.supplies = suppliesOf(model, this.#held);
-    this.#asFound = meritsOf(asFound, 0);
+    this.#asFound = meritsOf(asFound, { cost: 0, changes: 0 });
   }
 
   get cap(): number {
@@ -95,7 +95,11 @@ export class Search {
       candidate.model,
       this.options.day === undefined ? {} : { day: this.options.day },
     );
-    const done = { ...candidate, assessment, merits: meritsOf(assessment, candidate.cost) };
+    const done = {
+      ...candidate,
+      assessment,
+      merits: meritsOf(assessment, { cost: candidate.cost, changes: this.#changes(candidate) }),
+    };
     this.assessed.push(done);
     this.#known.set(key, done);
     if (this.assessed.length % PROGRESS_EVERY === 0)
@@ -115,6 +119,15 @@ export class Search {
     if (cost > (this.options.budget ?? 0) + 1e-9 || !shelfHolds(this.model, purchases)) return undefined;
     const { alterations, parts } = hardware;
     return { alterations, model: { ...hardware.model, packing }, chambers, purchases, parts, cost };
+  }
+
+  /** Beds that lie elsewhere than as found, and alterations. */
+  #changes({ model, alterations }: Candidate): number {
+    const moved = Object.entries(model.packing).flatMap(([chamber, beds]) => {
+      const before = this.model.packing[chamber] ?? [];
+      return beds.filter((bed, place) => before[place]?.medium !== bed.medium);
+    });
+    return moved.length + alterations.length;
   }
 
   gain(one: Assessed): number {

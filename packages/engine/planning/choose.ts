@@ -49,7 +49,7 @@ const toPlan = (search: Search, one: Assessed, shown: Pick<Plan, 'id' | 'bestFor
 export const choose = (search: Search): Plan[] => {
   const better = search.assessed.filter((one) => search.fit(one) && search.gain(one) > 1e-6);
   const ranked = better.toSorted((a, b) => search.gain(b) - search.gain(a));
-  const asFound = meritsOf(search.asFound, 0);
+  const asFound = meritsOf(search.asFound, { cost: 0, changes: 0 });
   const bestOf = favours.flatMap((favour) => {
     const best = better.toSorted(
       (a, b) => gainOver(asFound, b.merits, favour) - gainOver(asFound, a.merits, favour),

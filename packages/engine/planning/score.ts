@@ -9,18 +9,23 @@ export interface Merits {
   /** Solids in the tank's water with clean media, kg/m³. */
   readonly solidsKgPerM3: number;
   readonly cost: number;
+  /** Beds that lie elsewhere than before, and alterations: the work that it is. */
+  readonly changes: number;
 }
 
-export const meritsOf = (assessment: Assessment, cost: number): Merits => ({
+export const meritsOf = (assessment: Assessment, spent: { cost: number; changes: number }): Merits => ({
   feedKgPerS: assessment.carries.day.feedKgPerS,
   flowM3PerS: assessment.carries.day.flowM3PerS,
   intervalS: assessment.cleaning.timeS,
   solidsKgPerM3: assessment.solids.tankKgPerM3,
-  cost,
+  ...spent,
 });
 
 /** A plan must not leave the water dirtier than this ratio to as found, unless it was asked for otherwise. */
 const DIRTIER_AT_MOST = 1.1;
+
+/** Among equal candidates the one with the least to move: worth less than one per cent of anything. */
+const WORTH_OF_A_CHANGE = 0.001;
 
 const logRatio = (after: number, before: number): number => {
   const floor = 1e-6 * Math.max(before, after, Number.MIN_VALUE);
@@ -43,7 +48,7 @@ const WEIGHTS: Readonly<
 
 /**
  * How much better a candidate is than the filter as found: the weighted sum of the logarithms of the ratios
- * of feed carried, flow, cleaning interval and clear water, less a little for each unit of money. 0 is as
+ * of feed carried, flow, cleaning interval and clear water, less a little for each unit of money and each change. 0 is as
  * found; not a score to be shown.
  */
 export const gainOver = (before: Merits, after: Merits, favour: Favour): number => {
@@ -55,7 +60,8 @@ export const gainOver = (before: Merits, after: Merits, favour: Favour): number 
     weight.flow * logRatio(after.flowM3PerS, before.flowM3PerS) +
     weight.interval * logRatio(worth(after.intervalS), worth(before.intervalS)) -
     weight.clarity * logRatio(after.solidsKgPerM3, before.solidsKgPerM3) -
-    weight.cost * after.cost
+    weight.cost * after.cost -
+    WORTH_OF_A_CHANGE * after.changes
   );
 };
 

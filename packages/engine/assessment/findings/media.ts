@@ -5,7 +5,7 @@ import { type FindingContext, type FindingRule, percent, type Sighting } from '.
 
 const DAY_S = 86_400;
 /** Layers of cells or pieces below which one loose spot opens a hole (common practice, no source). */
-const FEWEST_LAYERS = 5;
+const FEWEST_LAYERS = { foam: 5, grains: 5, hollow: 2, fibre: 0 } as const;
 
 const mediumOf = (context: FindingContext, id: string): Medium => context.model.media[id]!;
 
@@ -27,11 +27,12 @@ export const bedTooShallow: FindingRule = {
     return assessment.beds.flatMap((bed) => {
       const medium = mediumOf(context, bed.medium);
       const layers = bed.depthM / pieceOf(medium);
-      if (layers >= FEWEST_LAYERS) return [];
+      const fewest = FEWEST_LAYERS[medium.resistance.law];
+      if (layers >= fewest) return [];
       const chamber = assessment.layout.chambers.find(({ id }) => id === bed.chamber)!;
       const used = (model.packing[bed.chamber] ?? []).reduce((sum, { depthM }) => sum + depthM, 0);
       const room = chamber.depthM - used;
-      const depthM = Math.min(bed.depthM + room, 2 * FEWEST_LAYERS * pieceOf(medium));
+      const depthM = Math.min(bed.depthM + room, 2 * fewest * pieceOf(medium));
       const says = `The bed of ${medium.name} is ${context.print(bed.depthM, 'length')} deep at ${context.print(bed.velocityMPerS, 'velocity')}, only ${Number(layers.toPrecision(2))} pieces or cells.`;
       const cured = depthM > 1.05 * bed.depthM ? { cured: changeBed(model, bed.id, { depthM }) } : {};
       return [{ place: bed.id, says, cure: `Make it ${context.print(depthM, 'length')} deep.`, ...cured }];
@@ -71,7 +72,7 @@ export const replacedOften: FindingRule = {
       const line = assessment.cost.media.find((one) => one.medium === bed.medium);
       const often = context.print(cleaning.timeS, 'time');
       const cost = line ? `, which costs ${line.perYear.toFixed(2)} ${assessment.cost.currency} a year` : '';
-      const says = `The ${medium.name} clogs and has to be replaced every ${often}${cost}.`;
+      const says = `The bed of ${medium.name} clogs and has to be replaced every ${often}${cost}.`;
       const cured = model.media[WASHABLE] ? { cured: changeBed(model, bed.id, { medium: WASHABLE }) } : {};
       return [
         {
@@ -98,11 +99,11 @@ export const mediaUnsuited: FindingRule = {
       const medium = mediumOf(context, bed.medium);
       const substance = medium.removes?.substance;
       if (substance === 'ammonium' && tank.salinity > SALTED) {
-        const says = `The ${medium.name} holds no ammonium in salted water and gives back what it has taken.`;
+        const says = `A bed of ${medium.name} holds no ammonium in salted water and gives back what it has taken.`;
         return [{ place: bed.id, says, cure: 'Take it out.', severity: 'marked' }];
       }
       if (substance === 'hardness' && tank.alkalinityKgPerM3 > HARD_WATER_KG_PER_M3) {
-        const says = `The ${medium.name} hardly moves water of ${context.print(tank.alkalinityKgPerM3, 'alkalinity')}.`;
+        const says = `A bed of ${medium.name} hardly moves water of ${context.print(tank.alkalinityKgPerM3, 'alkalinity')}.`;
         return [
           {
             place: bed.id,
@@ -142,7 +143,7 @@ export const dirtInBiology: FindingRule = {
     return beds.flatMap((bed): Sighting[] => {
       const share = all > 0 ? bed.dirtKg / all : 0;
       if (bed.stage !== 'biological' || share < 0.3 || bed.carbonFactor > 0.7) return [];
-      const says = `The ${mediumOf(context, bed.medium).name} holds ${percent(share)} of the caught dirt, and organic carbon leaves its bacteria ${percent(bed.carbonFactor)} of their rate.`;
+      const says = `The bed of ${mediumOf(context, bed.medium).name} holds ${percent(share)} of the caught dirt, and organic carbon leaves its bacteria ${percent(bed.carbonFactor)} of their rate.`;
       return [
         {
           place: bed.id,

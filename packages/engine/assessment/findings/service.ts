@@ -1,4 +1,13 @@
+import type { CleaningInterval } from '../assessment.ts';
 import { type FindingRule, percent, type Sighting } from './rule.ts';
+
+/** What the end of an interval looks like at its place. */
+const WHAT: Readonly<Record<CleaningInterval['endedBy'], (place: string) => string>> = {
+  'bed-flow': (place) => `${place} lets a third less water through`,
+  overflow: (place) => `${place} opens`,
+  limit: () => 'what it carries falls below the feed',
+  none: () => 'nothing has happened',
+};
 
 const OXYGEN_LOW = 4e-3;
 
@@ -44,10 +53,7 @@ export const clogsSoon: FindingRule = {
     const { cleaning } = context.assessment;
     if (cleaning.beyond || cleaning.timeS > 21 * 86_400) return [];
     const when = context.print(cleaning.timeS, 'time');
-    const what =
-      cleaning.endedBy === 'limit'
-        ? 'what it carries falls below the feed'
-        : `${cleaning.place ?? 'a bed'} is clogged`;
+    const what = WHAT[cleaning.endedBy](cleaning.place ?? 'a bed');
     const says = `After ${when} ${what}; the flow at the tank is then ${percent(cleaning.flowRatio)} of clean.`;
     const cure =
       'More area or a coarser medium where the dirt is caught; a pre-filter that is easy to reach.';

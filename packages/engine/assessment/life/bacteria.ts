@@ -14,6 +14,9 @@ const CLEANED_ABOVE_RATIO = 2;
 const RECOVERY_S = 12 * 86_400;
 const YEAR_S = 365 * 86_400;
 
+/** Media that are thrown away sooner than this never ripen, s: four to six weeks (common practice, no source). */
+const RIPENS_IN_S = 42 * 86_400;
+
 /** What dirt and cleaning leave of each bed's bacteria, by bed. */
 export interface BacteriaShares {
   readonly carbonFactor: readonly number[];
@@ -41,17 +44,19 @@ export const bacteriaShares = (compiled: Compiled, result: March, tanMadeKgPerS:
   const { beds } = compiled;
   const { timeS } = result.ending;
   const held = heldKg(compiled, result.atEnd);
-  const cleanedEachTime = beds.flatMap((bed, place) => {
+  const cleanedEachTime = beds.flatMap((_, place) => {
     const grown =
       bedRatio(compiled, result.atEnd.deposit, place) >= CLEANED_ABOVE_RATIO ||
       result.atEnd.matKgPerM2[place]! > 0;
-    return grown && !result.ending.beyond && bed ? [place] : [];
+    return grown && !result.ending.beyond ? [place] : [];
   });
   const carbonFactor = held.map((mass) => {
     const carbonPerS = (mass / Math.max(timeS, 1)) * CARBON_PER_SOLIDS_RATIO * CARBON_AVAILABLE_FRACTION;
     return tanMadeKgPerS > 0 ? organicCarbonFactor({ carbonToNitrogenRatio: carbonPerS / tanMadeKgPerS }) : 1;
   });
   const cleaningFactor = beds.map((bed, place) => {
+    const thrownAwayAfterS = bed.medium.lifeS?.value ?? Number.POSITIVE_INFINITY;
+    if (thrownAwayAfterS < RIPENS_IN_S) return 0;
     const often = cleanedEachTime.includes(place);
     const kept = bed.medium.bacteriaKept.value;
     // A bed that is thrown away once a year is bare for a few weeks of it, not for ever.
