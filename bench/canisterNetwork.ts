@@ -1,4 +1,6 @@
 import type { Link, LinkLaw, NetworkSpec } from '../packages/engine/network/links.ts';
+import { solveNetwork } from '../packages/engine/network/solve.ts';
+import { compiled, largestFlow } from '../packages/engine/network/testing/solved.ts';
 import { REFERENCE_GRAVITY, REFERENCE_VISCOSITY } from '../test/support/generalSolver.ts';
 
 const BASKETS = 4;
@@ -55,3 +57,22 @@ export const canisterNetwork = (): NetworkSpec => ({
   gravityMPerS2: REFERENCE_GRAVITY,
   usualFlowM3PerS: 1.5e-4,
 });
+
+/** Bore of the pipes that stand for beds in the general solver, m: as wide as a housing, water creeps in it. */
+export const BED_BORE = 0.3;
+
+/** Energy tolerance of ours and accuracy of the general solver at which both are within `FLOW_ERROR`. */
+export const TOLERANCE = 1e-8;
+export const REFERENCE_ACCURACY = 1e-3;
+const FLOW_ERROR = 1e-8;
+
+/** Refuses to time flows that are not within 1e-8 of the largest, of those solved as closely as can be. */
+export const expectFlows = (flows: ArrayLike<number>, ratio: number): void => {
+  const exact = compiled(canisterNetwork());
+  exact.resistanceRatio.fill(ratio);
+  solveNetwork(exact);
+  for (const [place, { id }] of exact.spec.links.entries()) {
+    const error = Math.abs(flows[place]! - exact.flow[place]!) / largestFlow(exact);
+    if (!(error <= FLOW_ERROR)) throw new Error(`${id} is ${error} off`);
+  }
+};

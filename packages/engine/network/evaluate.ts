@@ -82,7 +82,8 @@ const evaluateWeir = (net: CompiledNetwork, link: number): void => {
     return;
   }
   const along = Math.max(flow, STRAIGHT_BELOW);
-  const level = Math.cbrt((along / net.parameters[link * PARAMETER_STRIDE]!) ** 2);
+  const perCoefficient = along / net.parameters[link * PARAMETER_STRIDE]!;
+  const level = Math.cbrt(perCoefficient * perCoefficient);
   net.drop[link] = flow === along ? level : (level / along) * flow;
   net.slope[link] = (flow === along ? 2 / 3 : 1) * (level / along);
 };

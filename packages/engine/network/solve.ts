@@ -13,6 +13,7 @@ export interface SolveReport {
 
 const MOST_ITERATIONS = 200;
 const MOST_TRIALS = 60;
+const MOST_STALLED = 30;
 /** What is left of a one-way flow when a step takes it to nothing. */
 const ROUNDING = 1e-13;
 
@@ -221,6 +222,7 @@ export const solveNetwork = (net: CompiledNetwork, energyTolerance = 1e-12): Sol
     leastUnsettled = Math.min(leastUnsettled, unsettled);
     // Rounding is all that is left where neither a small residual nor the step shrinks any more.
     if (stalled > 3 && report.energyErrorM <= 1e-10 * report.headScaleM) break;
+    if (stalled > MOST_STALLED) break;
     if (!newtonStep(net)) break;
     unsettled = searchAlong(net);
   }
