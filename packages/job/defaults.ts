@@ -106,8 +106,9 @@ export function powerFor(ratedFlowM3PerS: number): Default {
   };
 }
 
-/** Bore of the barbs, m, for a hose's bore in m. */
-export function barbBoreFor(boreM: number): Default {
+/** Bore of the barbs, m, for a hose's bore in m; a tube has none, and so keeps its bore to the end. */
+export function barbBoreFor(boreM: number, run: keyof typeof hoseLengths): Default {
+  if (run === 'tube') return { value: boreM, because: 'not stated: an intake tube has no barbs' };
   return {
     value: barbBoreRatio * boreM,
     doubt: barbBoreDoubt,

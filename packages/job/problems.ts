@@ -137,7 +137,7 @@ export const problemWordings: {
   'edition-newer': (_path, { found, current }) =>
     `fettle says edition ${found}, newer than edition ${current}, the newest that this version reads.`,
   'edition-wrong': (_path, { found }) => `fettle says ${found}, which is no edition of the format.`,
-  'unknown-field': (path, { nearest }) => `${path} is not a field of a job${near(nearest)}.`,
+  'unknown-field': (path, { nearest }) => `${path} is not a known field${near(nearest)}.`,
   'missing-field': (path) => `${path} is missing, and nothing can be assumed for it.`,
   'empty-field': (path) => `${path} is empty; write a value or leave the field out.`,
   'wrong-kind': (path, { found, wanted }) => `${path} is ${found} where ${wanted} is needed.`,

@@ -3,9 +3,11 @@ import { describe, expect, it } from 'vitest';
 import { readPath, writtenPath } from './fieldPath.ts';
 import { newJob } from './newJob.ts';
 import { readDocument, readJob } from './read.ts';
-import { isFields } from './schema/walk.ts';
+import { jobSchema } from './schema/job.ts';
+import { isFields, listFields } from './schema/walk.ts';
 import { fullJob } from './testing/fullJob.ts';
 import { mutated } from './testing/mutate.ts';
+import { changed, placesOf } from './testing/places.ts';
 
 const least = `fettle: 1
 tank: { volume: 100 L }
@@ -31,6 +33,10 @@ describe('a job file', () => {
 
   it('reads as JSON, indented with tabs too', () => {
     expect(readJob(JSON.stringify(fullJob, null, '\t'))).toMatchObject({ ok: true });
+  });
+
+  it('reads with the line ends of other systems', () => {
+    expect(readJob(least.replaceAll('\n', '\r\n'))).toMatchObject({ ok: true });
   });
 
   it('keeps the document as it was written', () => {
@@ -161,6 +167,18 @@ function shuffled(value: unknown, seed: number): unknown {
 }
 
 describe('properties', () => {
+  it('any value in the place of any field is read or refused, and never throws', () => {
+    const paths = listFields(jobSchema).flatMap(({ path }) => placesOf(fullJob, path));
+    fc.assert(
+      fc.property(fc.nat({ max: paths.length - 1 }), fc.jsonValue({ maxDepth: 3 }), (which, value) => {
+        const path = paths[which] ?? [];
+        const reading = readDocument(changed(fullJob, path, value));
+        for (const { says } of reading.ok ? [] : reading.problems) expect(says).toMatch(/^[^\n]*\S\.$/);
+      }),
+      { numRuns: 200 },
+    );
+  });
+
   it('the order of fields changes nothing in the model', () => {
     const straight = readDocument(structuredClone(fullJob));
     expect(straight.ok).toBe(true);

@@ -154,6 +154,11 @@ const cases: readonly Case[] = [
     expected: ['curve-not-falling filter.pump.curve[1]'],
   },
   {
+    what: 'a shut-off head below the first point of the curve',
+    changes: { 'filter.pump.curve[0].flow': '10 L/h', 'filter.pump.shutoffHead': '1.2 m' },
+    expected: ['curve-not-falling filter.pump.shutoffHead'],
+  },
+  {
     what: 'a curve of one point',
     changes: { 'filter.pump.curve': [{ flow: '0 L/h', head: '1 m' }] },
     expected: ['list-too-short filter.pump.curve'],

@@ -1,8 +1,8 @@
 import type { Context } from '../context.ts';
 import type { Draft } from '../draft.ts';
 import { type Problem, problem } from '../problems.ts';
-import { readField } from '../schema/fields.ts';
-import { curvePointSchema } from '../schema/filter.ts';
+import { readField, type WrittenQuantity } from '../schema/fields.ts';
+import { curvePointSchema, pumpSchema } from '../schema/filter.ts';
 import { checkChamber } from './names.ts';
 
 /** Pump, hoses and gaps against the family. */
@@ -25,7 +25,9 @@ function checkPump(draft: Draft): readonly Problem[] {
     const allowed = 'filter.pump.ratedFlow such as 900 L/h, or filter.pump.curve';
     return [problem('flow-missing', ['filter', 'pump', 'ratedFlow'], { facts: {}, allowed })];
   }
-  return pump.curve === undefined ? [] : checkCurve(pump.curve);
+  return pump.curve === undefined
+    ? []
+    : [...checkCurve(pump.curve), ...checkShutoff(pump.curve, pump.shutoffHead)];
 }
 
 type Curve = NonNullable<NonNullable<NonNullable<Draft['filter']>['pump']>['curve']>;
@@ -47,6 +49,16 @@ function checkCurve(curve: Curve): readonly Problem[] {
     problems.push(problem('curve-not-falling', [...path, index], { facts: { detail: pair } }));
   });
   return problems;
+}
+
+/** A shut-off head that leads the curve must stand above its first point. */
+function checkShutoff(curve: Curve, written: WrittenQuantity | undefined): readonly Problem[] {
+  const shutoff = readField(pumpSchema.shape.shutoffHead, written);
+  const flow = readField(curvePointSchema.shape.flow, curve[0]?.flow);
+  const head = readField(curvePointSchema.shape.head, curve[0]?.head);
+  if (!shutoff.ok || !flow.ok || !head.ok || flow.value === 0 || shutoff.value > head.value) return [];
+  const detail = `${shutoff.written} without flow, and then ${flow.written} at ${head.written}`;
+  return [problem('curve-not-falling', ['filter', 'pump', 'shutoffHead'], { facts: { detail } })];
 }
 
 function checkHose(draft: Draft, { family }: Context, side: 'intake' | 'outlet'): readonly Problem[] {

@@ -84,7 +84,7 @@ function unknownKind(
 
 function notAmong(path: FieldPath, found: unknown, known: readonly string[]): Problem {
   const nearest = typeof found === 'string' ? nearestWord(found, known) : undefined;
-  const facts = { found: shown(found), what: 'choice here', nearest };
+  const facts = { found: shown(found), what: 'word that may stand here', nearest };
   return problem('not-among', path, { facts, allowed: known.join(', ') });
 }
 

@@ -103,6 +103,18 @@ describe('what is not stated', () => {
     expect(givenOf(pumped, 'filter.pump.ratedFlow')?.assumedBecause).toContain('last point');
   });
 
+  it('a curve that begins above no flow starts from the stated shut-off head', () => {
+    const curve = [
+      { flow: '100 L/h', head: '0.9 m' },
+      { flow: '500 L/h', head: '0.1 ± 0.02 m' },
+    ];
+    const pumped = modelWith({ 'filter.pump': { curve, shutoffHead: '1 m ± 5 cm' } }, leastCanister);
+    const points = pumped.filter.pump.curve.kind === 'points' ? pumped.filter.pump.curve.points : [];
+    expect(points.map(({ headM }) => headM)).toEqual([1, 0.9, 0.1]);
+    expect(givenOf(pumped, 'filter.pump.shutoffHead')?.modelPath).toBe('filter.pump.curve.points[0].headM');
+    expect(givenOf(pumped, 'filter.pump.curve[1].head')?.modelPath).toBe('filter.pump.curve.points[2].headM');
+  });
+
   it.each([
     [300, 9],
     [350, 9],
@@ -119,6 +131,9 @@ describe('what is not stated', () => {
     const started = newJob('hang-on-back');
     const reading = readJob((started.ok ? started.text : '').replace(/ {2}hoses:\n(?: {4,}.*\n)+/, ''));
     expect(reading.ok && reading.model.filter.intake?.lengthM).toBe(0.2);
+    expect(reading.ok && reading.model.filter.intake?.barbBoreM).toBe(
+      reading.ok && reading.model.filter.intake?.boreM,
+    );
     expect(reading.ok && reading.model.filter.outlet).toBeUndefined();
   });
 });

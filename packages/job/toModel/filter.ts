@@ -1,32 +1,15 @@
 import type { Family } from '@fettle/engine/families/layout.ts';
-import type { Filter, HoseRun, Measurements, Pump, PumpCurve } from '@fettle/engine/model/model.ts';
+import type { Filter, HoseRun, Measurements, Pump } from '@fettle/engine/model/model.ts';
 import type { Quantity } from '@fettle/engine/quantities/readQuantity.ts';
-import type * as z from 'zod';
 import type { Context } from '../context.ts';
-import {
-  assumedFittings,
-  barbBoreFor,
-  boreFor,
-  type Default,
-  defaults,
-  hoseLengths,
-  powerFor,
-  shutoffHeadDoubt,
-} from '../defaults.ts';
+import { assumedFittings, barbBoreFor, boreFor, type Default, defaults, hoseLengths } from '../defaults.ts';
 import { acceptedQuantity } from '../schema/fields.ts';
-import {
-  curvePointSchema,
-  filterSchema,
-  gapField,
-  intakeSchema,
-  outletSchema,
-  pumpSchema,
-} from '../schema/filter.ts';
+import { filterSchema, gapField, intakeSchema, outletSchema } from '../schema/filter.ts';
 import type { JobDocument } from '../schema/job.ts';
 import { byName, readGiven, type Taker } from './givens.ts';
+import { pumpOf } from './pump.ts';
 
 type DocumentFilter = JobDocument['filter'];
-type DocumentPump = DocumentFilter['pump'];
 
 /** What the filter is built with. */
 interface Setting {
@@ -103,78 +86,13 @@ function measurementsOf({ family, context, taker }: Setting): Measurements {
   return measurements;
 }
 
-function pumpOf(pump: DocumentPump, { family, taker }: Setting): Pump {
-  const points = (pump.curve ?? []).map((point, index) => curvePointOf(point, index, taker));
-  const last = points.at(-1);
-  const ratedFlowM3PerS = taker.take(
-    {
-      path: ['filter', 'pump', 'ratedFlow'],
-      modelPath: points.length > 0 ? 'filter.pump.ratedFlowM3PerS' : 'filter.pump.curve.freeFlowM3PerS',
-      unit: 'm3/s',
-      schema: pumpSchema.shape.ratedFlow,
-      written: pump.ratedFlow,
-    },
-    { value: last?.flowM3PerS ?? 0, because: 'not stated: taken from the last point of the curve' },
-  );
-  const curve: PumpCurve =
-    points.length > 0
-      ? { kind: 'points', points }
-      : {
-          kind: 'two-point',
-          shutoffHeadM: shutoffHeadOf(pump, { family, taker }),
-          freeFlowM3PerS: ratedFlowM3PerS,
-        };
-  const field = (name: 'power' | 'speed', modelName: string, unit: string) => ({
-    path: ['filter', 'pump', name],
-    modelPath: `filter.pump.${modelName}`,
-    unit,
-    schema: pumpSchema.shape[name],
-    written: pump[name],
-  });
-  return {
-    curve,
-    ratedFlowM3PerS,
-    powerW: taker.take(field('power', 'powerW', 'W'), powerFor(ratedFlowM3PerS)),
-    speedRatio: taker.take(field('speed', 'speedRatio', '1'), defaults.speed),
-  };
-}
-
-function curvePointOf(point: z.infer<typeof curvePointSchema>, index: number, taker: Taker) {
-  const read = (field: 'flow' | 'head', modelField: string, unit: string) =>
-    taker.note(
-      {
-        path: ['filter', 'pump', 'curve', index, field],
-        modelPath: `filter.pump.curve.points[${index}].${modelField}`,
-        unit,
-      },
-      acceptedQuantity(curvePointSchema.shape[field], point[field]),
-    );
-  return { flowM3PerS: read('flow', 'flowM3PerS', 'm3/s'), headM: read('head', 'headM', 'm') };
-}
-
-function shutoffHeadOf(pump: DocumentPump, { family, taker }: Pick<Setting, 'family' | 'taker'>): number {
-  return taker.take(
-    {
-      path: ['filter', 'pump', 'shutoffHead'],
-      modelPath: 'filter.pump.curve.shutoffHeadM',
-      unit: 'm',
-      schema: pumpSchema.shape.shutoffHead,
-      written: pump.shutoffHead,
-    },
-    {
-      value: family.assumedShutoffHeadM,
-      doubt: shutoffHeadDoubt,
-      because: `not stated: usual for a ${family.name}, from memory`,
-    },
-  );
-}
-
 function hoseOf(
   filter: DocumentFilter,
   side: 'intake' | 'outlet',
   { pump, family, taker }: Pick<Setting, 'family' | 'taker'> & { readonly pump: Pump },
 ): HoseRun {
   const hose = filter.hoses?.[side] ?? {};
+  const run = family.hoses.outlet ? 'hose' : 'tube';
   const field = (name: 'length' | 'bore' | 'barbBore' | 'roughness' | 'extraLoss', modelName: string) => ({
     path: ['filter', 'hoses', side, name],
     modelPath: `filter.${side}.${modelName}`,
@@ -184,13 +102,10 @@ function hoseOf(
   });
   const boreM = taker.take(field('bore', 'boreM'), boreFor(pump.ratedFlowM3PerS));
   return {
-    lengthM: taker.take(
-      field('length', 'lengthM'),
-      family.hoses.outlet ? hoseLengths.hose : hoseLengths.tube,
-    ),
+    lengthM: taker.take(field('length', 'lengthM'), hoseLengths[run]),
     boreM,
     roughnessM: taker.take(field('roughness', 'roughnessM'), defaults.roughness),
-    barbBoreM: taker.take(field('barbBore', 'barbBoreM'), barbBoreFor(boreM)),
+    barbBoreM: taker.take(field('barbBore', 'barbBoreM'), barbBoreFor(boreM, run)),
     fittings: hose.fittings ?? assumedFittings[side],
     extraK: taker.take(field('extraLoss', 'extraK'), defaults.extraLoss),
   };
