@@ -6,7 +6,7 @@ import { fromSi, readUnit, toSi, unitFits, unitOf } from './units.ts';
 import { unitTable } from './unitTable.ts';
 
 const unitMath: (text: string) => { to(unit: string): { value: number } } = createRequire(import.meta.url)(
-  'unitmath',
+  'unitmath/dist/UnitMath.js',
 );
 
 const usual = dimensions.flatMap((dimension) =>
