@@ -17,6 +17,7 @@ export default defineConfig({
       include: ['packages/engine/**/*.ts'],
       exclude: ['**/*.test.ts', '**/testing/**'],
       reporter: ['text', 'text-summary', 'json-summary'],
+      reportOnFailure: true,
       thresholds: { lines: 90, branches: 90 },
     },
   },
