@@ -19,7 +19,11 @@ export const unionizedAmmoniaFractionBell2007Range = {
   salinity: { least: 20, most: 40 },
 } as const satisfies ValidRange;
 
-export const unionizedAmmoniaFractionRange = unionizedAmmoniaFractionKhoo1977Range;
+export const unionizedAmmoniaFractionRange = {
+  temperatureK: { least: 278.15, most: 313.15 },
+  pH: { least: 6, most: 10 },
+  salinity: { least: 0, most: 40 },
+} as const satisfies ValidRange;
 
 const acidConstantOfFreshWater = (temperatureK: number): number => 0.09018 + 2729.92 / temperatureK;
 
