@@ -14,6 +14,7 @@ export interface BypassLine {
   /** Undefined where nothing has been reckoned. */
   readonly share: number | undefined;
   readonly labelAt: Point;
+  readonly anchor?: 'middle' | 'end';
 }
 
 /** The middle of a space inside the housing, the far edge of one outside. */
@@ -62,8 +63,9 @@ export function wayLines(layout: Layout, shares: Shares | undefined, pen: Pen): 
       const from = points[0]?.x ?? at.x;
       const leak = layout.leaks.some((one) => one.id === way.id);
       // Beside a leak the pump stands over the far end; an opening's share stands clear of the wall.
-      const x = leak ? from + 0.7 * (at.x - from) : (from + at.x - sizes.wall) / 2;
-      return { id: way.id, points, share: share(way.id), labelAt: { x, y: at.y - 2.2 } };
+      const x = leak ? from + 0.7 * (at.x - from) : at.x - sizes.wall - 1;
+      const anchor = leak ? 'middle' : 'end';
+      return { id: way.id, points, share: share(way.id), labelAt: { x, y: at.y - 2.2 }, anchor } as const;
     }),
     ...overflows.map((weir) => {
       const points = overflowLine(weir, layout, pen);
@@ -98,6 +100,7 @@ export function wayShares(lines: readonly BypassLine[], pen: Pen): string {
     .map((line) =>
       halo(printShare(line.share ?? 0), {
         ...line.labelAt,
+        anchor: line.anchor ?? 'middle',
         paper: pen.palette.paper,
         ink: pen.palette.fault,
         size: sizes.text,

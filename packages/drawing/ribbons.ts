@@ -79,12 +79,21 @@ function fullWidth(layout: Layout, scale: number): number {
 
 const leastWidth = 0.7;
 
+/** A line that reaches a little beyond its end, so that no seam shows where the next begins. */
+function overlapped(points: readonly Point[]): readonly Point[] {
+  const end = points.at(-1);
+  const before = points.at(-2);
+  if (!end || !before) return points;
+  const beyond = { x: 0.1 * Math.sign(end.x - before.x), y: 0.1 * Math.sign(end.y - before.y) };
+  return [...points.slice(0, -1), { x: end.x + beyond.x, y: end.y + beyond.y }];
+}
+
 /** The water of the main way: a ribbon as wide as its share of the flow, with arrowheads. */
 export function mainRibbon(layout: Layout, shares: Shares | undefined, pen: Pen): string {
   const { sheet, palette } = pen;
   const full = fullWidth(layout, sheet.scale);
   const strokes = strokesOf(reachesOf(layout, shares)).map((stroke) => ({
-    points: stroke.points.map(sheet.at),
+    points: overlapped(stroke.points.map(sheet.at)),
     width: Math.max(leastWidth, stroke.share * full),
   }));
   const line = (stroke: (typeof strokes)[number], colour: string, extra: number): string =>

@@ -1,5 +1,5 @@
 import type { Assessment } from '@fettle/engine/assessment/assessment.ts';
-import type { Chamber, Layout } from '@fettle/engine/families/layout.ts';
+import type { Layout } from '@fettle/engine/families/layout.ts';
 import { chambersInWaterOrder } from '@fettle/engine/families/waterOrder.ts';
 
 /** What of an assessment the drawings need. */
@@ -32,35 +32,40 @@ export function spacesInWaterOrder(layout: Layout): readonly string[] {
 
 /**
  * The share of the flow in every chamber, gap, way and space, followed from the inlet: what comes into a
- * space and does not leave it by a known way goes through its chamber. Undefined where nothing flows.
+ * space and does not leave it by a way past media goes on through its chamber, else through the opening
+ * that is meant for it. Undefined where nothing flows.
  */
 export function sharesOf(layout: Layout, flows: Flows | undefined): Shares | undefined {
   const total = flows?.dutyPoint.flowM3PerS ?? 0;
   if (!flows || !(total > 0)) return undefined;
   const shareOf = (id: string): number => Math.max(0, flows.wayFlowM3PerS[id] ?? 0) / total;
-  const bypasses = [...layout.leaks, ...layout.openings];
+  const ways = [...layout.leaks, ...layout.openings, ...layout.weirs];
+  return {
+    gap: new Map(layout.chambers.map((one) => [one.id, shareOf(`gap:${one.id}`)])),
+    way: new Map(ways.map((way) => [way.id, shareOf(way.id)])),
+    ...followed(layout, shareOf),
+  };
+}
+
+function followed(layout: Layout, shareOf: (id: string) => number): Pick<Shares, 'chamber' | 'space'> {
   const space = new Map<string, number>([[layout.inletSpace, 1]]);
   const chamber = new Map<string, number>();
   const arrive = (id: string, share: number): void => {
     space.set(id, (space.get(id) ?? 0) + share);
   };
   for (const here of spacesInWaterOrder(layout)) {
-    const next: Chamber | undefined = layout.chambers.find((one) => one.from === here);
-    const leaving = bypasses.filter((way) => way.from === here);
-    for (const way of leaving) arrive(way.to, shareOf(way.id));
-    if (!next) continue;
-    const gone = sum(leaving.map((way) => shareOf(way.id))) + sum(overflowsFrom(layout, here).map(shareOf));
-    const left = Math.max(0, (space.get(here) ?? 0) - gone);
-    chamber.set(next.id, Math.max(0, left - shareOf(`gap:${next.id}`)));
-    arrive(next.to, left);
+    const past = [...layout.leaks, ...layout.openings.filter((one) => one.bypass)].filter(
+      (way) => way.from === here,
+    );
+    for (const way of past) arrive(way.to, shareOf(way.id));
+    const gone = [...past.map((way) => way.id), ...overflowsFrom(layout, here)].map(shareOf);
+    const left = Math.max(0, (space.get(here) ?? 0) - sum(gone));
+    const next = layout.chambers.find((one) => one.from === here);
+    if (next) chamber.set(next.id, Math.max(0, left - shareOf(`gap:${next.id}`)));
+    const on = next ?? layout.openings.find((one) => one.from === here && !one.bypass);
+    if (on) arrive(on.to, left);
   }
-  const ways = [...bypasses, ...layout.weirs];
-  return {
-    chamber,
-    gap: new Map(layout.chambers.map((one) => [one.id, shareOf(`gap:${one.id}`)])),
-    way: new Map(ways.map((way) => [way.id, shareOf(way.id)])),
-    space,
-  };
+  return { chamber, space };
 }
 
 function overflowsFrom(layout: Layout, space: string): readonly string[] {

@@ -96,7 +96,7 @@ function extentOf(layout: Layout): Extent {
   };
 }
 
-/** Room for arrowheads and words at the ends of the water path, mm. */
+/** Room for a word at the left end of the water path, mm. */
 const endRoom = 7;
 
 function lanesOf(layout: Layout, dimensions: readonly LanedDimension[]): Record<Side, number> {
@@ -162,6 +162,12 @@ export function pathWords(layout: Layout, at: (point: Point) => Point): readonly
   return [word('in', path[0], path[1]), word('out', path.at(-1), path.at(-2))];
 }
 
+/** Room for arrowheads and words over a section whose path ends at its top, mm. */
+function roomAbove(layout: Layout): number {
+  const [start, next] = layout.drawing.mainPath;
+  return start && next && start.y > next.y ? 9 : 2;
+}
+
 /** Lays the section out on the sheet from `top` downwards, mm, at a scale in mm per m. */
 export function sheetFor(layout: Layout, place: { readonly top: number; readonly scale: number }): Sheet {
   const { scale } = place;
@@ -172,7 +178,7 @@ export function sheetFor(layout: Layout, place: { readonly top: number; readonly
   const width = (extent.right - extent.left) * scale + 2 * sizes.wall + beside.left + beside.right;
   const free = sizes.sheetWidth - width - lanes.left - lanes.right;
   const left = Math.max(0, free / 2) + lanes.left;
-  const top = place.top + endRoom;
+  const top = place.top + roomAbove(layout);
   const floor = top + (extent.top - extent.bottom) * scale + 2 * sizes.wall;
   const at = (point: Point): Point => ({
     x: left + beside.left + sizes.wall + (point.x - extent.left) * scale,
