@@ -27,7 +27,13 @@ test.each(ranges)('%s holds at least one pair of bounds, the least below the mos
 });
 
 test('each range has the name of a law or of a group of laws', () => {
-  const groups = ['affinityRange', 'solidsDecayRange', 'foamDietrich2012Range', 'tanksInSeriesRange'];
+  const groups = [
+    'affinityRange',
+    'carbonDioxideRange',
+    'solidsDecayRange',
+    'foamDietrich2012Range',
+    'tanksInSeriesRange',
+  ];
   const strangers = ranges
     .map(([name]) => name)
     .filter((name) => !laws.has(name.replace(/Range$/, '')) && !groups.includes(name));

@@ -13,7 +13,7 @@ export const activityCoefficientDaviesRange = {
   ionicStrengthMolPerM3: { least: 0, most: 500 },
 } as const satisfies ValidRange;
 
-export const carbonDioxideKgPerM3Range = {
+export const carbonDioxideRange = {
   temperatureK: { least: 273.15, most: 323.15 },
   pH: { least: 5.5, most: 9.5 },
   alkalinityKgPerM3: { least: 0.005, most: 0.5 },
