@@ -28,7 +28,7 @@ export interface TwoStates {
 }
 
 /** The text alternative for both states. */
-export function describeBeforeAfter({ before, after, media, units }: TwoStates): string {
+function describeBeforeAfter({ before, after, media, units }: TwoStates): string {
   return [before, after]
     .map((state) => `${state.caption}: ${describeWaterPath({ ...state, media, units })}`)
     .join(' ');

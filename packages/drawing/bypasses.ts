@@ -8,7 +8,7 @@ import { labelSide } from './sheet.ts';
 import { sizes } from './tokens.ts';
 
 /** A way past the media as it is drawn: its line on the sheet and where its share stands. */
-export interface BypassLine {
+interface BypassLine {
   readonly id: string;
   readonly points: readonly Point[];
   /** Undefined where nothing has been reckoned. */

@@ -5,7 +5,7 @@ import type { Palette, Theme } from './tokens.ts';
 import { sizes } from './tokens.ts';
 
 /** Coarseness in five steps, 0 the finest. */
-export type Coarseness = 0 | 1 | 2 | 3 | 4;
+type Coarseness = 0 | 1 | 2 | 3 | 4;
 
 const steps: readonly Coarseness[] = [0, 1, 2, 3, 4];
 

@@ -4,7 +4,7 @@ import { type Medium, type Stage, stages } from '@fettle/engine/model/medium.ts'
 import type { Bed, Packing } from '@fettle/engine/model/model.ts';
 
 /** The letter that stands for a stage on drawings. */
-export const stageLetters: Readonly<Record<Stage, string>> = {
+const stageLetters: Readonly<Record<Stage, string>> = {
   mechanical: 'M',
   biological: 'B',
   chemical: 'C',

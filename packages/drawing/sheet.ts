@@ -32,7 +32,7 @@ function span(line: DimensionLine): readonly [number, number] {
 const lanesAtMost = 60;
 
 /** Short lines nearest to the section; lines that run beside each other or whose lengths would meet share no lane. */
-export function lanedDimensions(layout: Layout): readonly LanedDimension[] {
+function lanedDimensions(layout: Layout): readonly LanedDimension[] {
   const laned: LanedDimension[] = [];
   const extent = extentOf(layout);
   const smallestScale = Math.min(
@@ -135,7 +135,7 @@ function besideOf(layout: Layout): { readonly left: number; readonly right: numb
 }
 
 /** A word at an end of the water path. */
-export interface PathWord {
+interface PathWord {
   readonly says: 'in' | 'out';
   readonly x: number;
   /** Foot of its letters. */

@@ -1,5 +1,5 @@
 /** Attributes of an element; numbers are written with at most two decimals. */
-export type Attributes = Readonly<Record<string, string | number | undefined>>;
+type Attributes = Readonly<Record<string, string | number | undefined>>;
 
 /** Characters that XML 1.0 forbids even when escaped. */
 // biome-ignore lint/suspicious/noControlCharactersInRegex: these are the characters to drop.
