@@ -6,7 +6,8 @@ import { flowOf, solveNetwork, startFrom } from './solve.ts';
 import { type LawMix, type NetworkShape, randomNetwork, seededRandom } from './testing/randomNetworks.ts';
 import { compiled, largestFlow, solved } from './testing/solved.ts';
 
-const RUNS = { numRuns: Number(process.env.NR ?? 150) };
+/** Drawn the same each time: a check that fails must fail for everybody. */
+const RUNS = { numRuns: 200, seed: 1977 };
 const twoWayMixes: readonly LawMix[] = ['conduits', 'linear-quadratic', 'linear', 'quadratic', 'filter'];
 const mixes: readonly LawMix[] = [...twoWayMixes, 'every'];
 
@@ -61,7 +62,11 @@ const starts: readonly [name: string, scaleM3PerS: number][] = [
 const flowTolerance = (mix: LawMix): number => (mix === 'quadratic' ? 1e-6 : 1e-9);
 
 /** Flows from a random start, beside those that stand in `net`; in parts of the larger of largest and usual flow. */
-const differenceFromStart = (net: CompiledNetwork, seed: number, scaleM3PerS: number): number => {
+const differenceFromStart = (
+  net: CompiledNetwork,
+  start: { seed: number; scaleM3PerS: number; headTolerance: number },
+): number => {
+  const { seed, scaleM3PerS, headTolerance } = start;
   const before = net.flow.slice();
   const random = seededRandom(seed);
   const size = Math.max(largestFlow(net), net.spec.usualFlowM3PerS);
@@ -69,7 +74,8 @@ const differenceFromStart = (net: CompiledNetwork, seed: number, scaleM3PerS: nu
     net,
     net.chordFlow.map(() => scaleM3PerS * (2 * random() - 1)),
   );
-  expect(solveNetwork(net).converged).toBe(true);
+  const { energyErrorM, headScaleM } = solveNetwork(net);
+  expect(energyErrorM).toBeLessThanOrEqual(headTolerance * headScaleM);
   return Math.max(...net.flow.map((flow, link) => Math.abs(flow - before[link]!))) / size;
 };
 
@@ -98,39 +104,41 @@ describe('any network of pump, hoses, beds, gaps and weirs', () => {
     );
   });
 
-  it.each(starts)('has the same flows from %s as from rest', (_, scale) => {
+  it.each(starts)('has the same flows from %s as from rest', (_, scaleM3PerS) => {
     fc.assert(
       fc.property(shapes(), (shape) => {
         const { net } = solved(randomNetwork(shape));
-        expect(differenceFromStart(net, shape.seed, scale)).toBeLessThanOrEqual(flowTolerance(shape.mix));
+        const difference = differenceFromStart(net, { seed: shape.seed, scaleM3PerS, headTolerance: 1e-9 });
+        expect(difference).toBeLessThanOrEqual(flowTolerance(shape.mix));
       }),
       RUNS,
     );
   });
 
+  // Between ways of such contrasts the lesser flow is a difference of two greater ones, and what it takes has their
+  // rounding times its own resistance: at 24 decades that alone may come to more than 1e-9 of the largest head. A
+  // one-way link closes a loop whatever it takes, so that with those the limit comes sooner.
   it.each([
-    ['hoses, beds and pumps', 12, twoWayMixes],
-    // A one-way link closes a loop whatever it takes, so that a way beside it has the difference of two flows,
-    // and what that way takes has the rounding of both times its own resistance.
-    ['one-way links and weirs too', 8, ['every']],
-  ] as const)(
-    'keeps mass, energy and flows, with %s, at 1e∓%i of the usual resistances',
-    (_, power, kinds) => {
-      fc.assert(
-        fc.property(shapes([2 * power], kinds), (shape) => {
-          const spec = randomNetwork(shape);
-          const { net, report, largestFlowM3PerS } = solved(spec);
-          expect(report.converged).toBe(true);
-          expect(Math.max(...gathered(net).map(Math.abs))).toBeLessThanOrEqual(1e-12 * largestFlowM3PerS);
-          expect(headMismatch(spec, net, report.headScaleM)).toBeLessThanOrEqual(1e-9);
-          for (const [, scale] of starts) {
-            expect(differenceFromStart(net, shape.seed, scale)).toBeLessThanOrEqual(flowTolerance(shape.mix));
-          }
-        }),
-        RUNS,
-      );
-    },
-  );
+    ['hoses, beds and pumps', 8, twoWayMixes, 1e-9],
+    ['hoses, beds and pumps', 12, twoWayMixes, 1e-8],
+    ['one-way links and weirs too', 8, ['every'], 1e-9],
+  ] as const)('keeps mass, energy and flows, with %s, at 1e∓%i of the usual resistances', (...row) => {
+    const [, power, kinds, headTolerance] = row;
+    fc.assert(
+      fc.property(shapes([2 * power], kinds), (shape) => {
+        const spec = randomNetwork(shape);
+        const { net, report, largestFlowM3PerS } = solved(spec);
+        expect(report.energyErrorM).toBeLessThanOrEqual(headTolerance * report.headScaleM);
+        expect(Math.max(...gathered(net).map(Math.abs))).toBeLessThanOrEqual(1e-12 * largestFlowM3PerS);
+        expect(headMismatch(spec, net, report.headScaleM)).toBeLessThanOrEqual(headTolerance);
+        for (const [, scaleM3PerS] of starts) {
+          const difference = differenceFromStart(net, { seed: shape.seed, scaleM3PerS, headTolerance });
+          expect(difference).toBeLessThanOrEqual(flowTolerance(shape.mix));
+        }
+      }),
+      RUNS,
+    );
+  });
 
   it.each(['linear', 'quadratic'] as const)(
     'gets no more water from its pump when any part resists more and all laws are %s',
