@@ -225,7 +225,23 @@ export const foamLoss = reckoning({
       outside: [...outsideOfWater(values.temperature), ...outside],
     };
   },
-  examples: [],
+  examples: [
+    {
+      source:
+        'published air test of graded open-cell foam, 1964, turned into water: 130 to 160 Pa/m at 20 ppi, 20 mm/s and voidage 0.97',
+      seen: 'secondary',
+      inputs: { cell: '2.94 mm', voidage: '97 %', velocity: '20 mm/s', depth: '1 m', temperature: '20 °C' },
+      expected: { pressure: '145 Pa' },
+      wider: { share: 0.11, because: 'It is published as a range; 145 is its middle.' },
+    },
+    {
+      source:
+        'Dietrich 2012, Chem. Eng. Sci. 74, 192–199, its equation with µ 1.0016 mPa·s and ρ 998.207 kg/m3',
+      seen: 'formula',
+      inputs: { cell: '1.74 mm', voidage: '97 %', velocity: '10 mm/s', depth: '10 cm', temperature: '20 °C' },
+      expected: { pressure: '12.05 Pa' },
+    },
+  ],
 });
 
 export const bedArea = reckoning({
@@ -255,5 +271,12 @@ export const bedArea = reckoning({
       source: source.text,
     };
   },
-  examples: [],
+  examples: [
+    {
+      source: 'geometry: grains of 1.5 mm with 40 % voidage have 6·0.6/0.0015 = 2400 m2/m3',
+      seen: 'formula',
+      inputs: { medium: 'sand-coarse', volume: '1 L' },
+      expected: { area: '2.400 m2' },
+    },
+  ],
 });

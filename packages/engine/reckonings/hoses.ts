@@ -17,6 +17,7 @@ import {
 } from '../laws/hydraulics/friction.ts';
 import { velocityHead, velocityInBore } from '../laws/hydraulics/jet.ts';
 import type { ValidRange } from '../laws/range.ts';
+import { hoseExamples } from './hoseExamples.ts';
 import { choiceOr, entry, quantity, quantityOr, temperature } from './inputs.ts';
 import { outsideOf } from './outside.ts';
 import { reckoning } from './reckoning.ts';
@@ -132,15 +133,7 @@ export const hoseLoss = reckoning({
       source,
     };
   },
-  examples: [
-    {
-      source:
-        'Çengel & Cimbala, Fluid Mechanics, example 8-2 (water at 5 °C: 1.519e-3 Pa·s; 3 mm, 9 m, 0.9 m/s)',
-      seen: 'printed',
-      inputs: { flow: '22.902 mL/h', bore: '3 mm', length: '9 m', temperature: '5 °C' },
-      expected: {},
-    },
-  ],
+  examples: hoseExamples,
 });
 
 export const fittingLoss = reckoning({
@@ -188,5 +181,17 @@ export const fittingLoss = reckoning({
       source,
     };
   },
-  examples: [],
+  examples: (
+    [
+      ['3.60305 L/h', '9.2'],
+      ['36.0305 L/h', '2.0'],
+      ['360.31 L/h', '1.28'],
+      ['3603.05 L/h', '1.208'],
+    ] as const
+  ).map(([flowAt, printed]) => ({
+    source: 'Hooper 1981, Chem. Eng. 88(17), 96–100, his equation at Re 100, 1000, 10 000 and 100 000',
+    seen: 'formula' as const,
+    inputs: { fitting: 'elbow-90-screwed', bore: '0.5 in', flow: flowAt, temperature: '20 °C' },
+    expected: { k: printed },
+  })),
 });

@@ -39,6 +39,10 @@ function refused({ code, says, allowed }: QuantityProblem): Reading<never> {
   return { ok: false, code, says: says.replace(`; allowed: ${allowed}.`, '.'), allowed };
 }
 
+/** A number without a unit is no typed quantity: its point is a decimal point, as in a file. */
+const bareNumber = (text: string): number | undefined =>
+  /^[+-]?\d+\.\d+$/.test(text.trim()) ? Number(text) : undefined;
+
 /** A quantity with its doubt, unit and currency as written; must be given. */
 export function reading(dimension: Dimension, facts: QuantityFacts): Input<Quantity> {
   const allowed = allowedOf(facts, dimension);
@@ -49,7 +53,7 @@ export function reading(dimension: Dimension, facts: QuantityFacts): Input<Quant
     required: true,
     repeats: false,
     read: ([text = '']) => {
-      const read = readQuantity(text, dimension, allowed);
+      const read = readQuantity(bareNumber(text) ?? text, dimension, allowed);
       return read.ok ? { ok: true, value: read } : refused(read);
     },
   };

@@ -145,18 +145,17 @@ export const carbonDioxide = reckoning({
       alkalinityKgPerM3: { label: 'alkalinity', value: values.alkalinity, dimension: 'alkalinity' },
     }),
   }),
-  examples: [
-    {
-      source:
-        'Plummer & Busenberg 1982: pK1 6.352 at 25 °C; at so little salt and pH 6.352 half of the carbon is carbon dioxide: 44.01/50.04 mg per mg of alkalinity as CaCO3',
-      seen: 'formula',
-      inputs: { pH: '6.352', alkalinity: '1 mg/L CaCO3', temperature: '25 °C' },
-      expected: { co2: '0.880 mg/L' },
-      wider: {
-        share: 0.03,
-        because:
-          'Ions of even this water act 0.5 % weaker, and free acid adds 2 % to the bicarbonate at this pH.',
-      },
-    },
-  ],
+  examples: (
+    [
+      ['7', '4 dKH', '13.396 mg/L'],
+      ['6.5', '6 dKH', '62.924 mg/L'],
+      ['8.2', '8 dKH', '1.6288 mg/L'],
+    ] as const
+  ).map(([acidity, alkalinity, printed]) => ({
+    source:
+      'balance of charge with the constants of Plummer & Busenberg 1982 and activities after Davies 1962, worked out apart',
+    seen: 'formula' as const,
+    inputs: { pH: acidity, alkalinity, temperature: '25 °C' },
+    expected: { co2: printed },
+  })),
 });
