@@ -1,7 +1,9 @@
 import type { Assessment, Finding, HeadShare } from '@fettle/engine/assessment/assessment.ts';
+import { familyById } from '@fettle/engine/families/families.ts';
 import type { AssessedJob } from '@fettle/workflows/assessJob.ts';
 import { type Output, type Print, printer, share } from '../output.ts';
-import { heading, table, wrap } from './layout.ts';
+import { printAssumed } from './assumed.ts';
+import { heading, labelled, table, wrap } from './layout.ts';
 
 const placeName = (assessment: Assessment, id: string): string => {
   const { chambers, openings, leaks, weirs } = assessment.layout;
@@ -15,6 +17,8 @@ const bedName = (job: AssessedJob, id: string): string => {
 
 const interval = (assessment: Assessment, print: Print): string =>
   assessment.cleaning.beyond ? 'over a year' : print(assessment.cleaning.timeS, 'time');
+
+const days = (timeS: number): string => `${Number((timeS / 86_400).toPrecision(3))} days`;
 
 const LIMITS = {
   area: 'by the area open to bacteria',
@@ -35,7 +39,7 @@ const summary = ({ assessment }: AssessedJob, print: Print): string => {
       `Clean, ${print(dutyPoint.flowM3PerS, 'flow')} flows at ${print(dutyPoint.headM, 'length')} of head: the tank ${turnover}.`,
     ),
     wrap(
-      `${print(day.dayS, 'time')} after cleaning it carries ${print(day.feedKgPerS, 'mass-rate')} of dry feed: ${print(day.servedM3.normal, 'volume')} at a normal stock (light ${print(day.servedM3.light, 'volume')}, heavy ${print(day.servedM3.heavy, 'volume')}), bound ${LIMITS[day.bindingLimit]}. Clean it carries ${print(carries.clean.feedKgPerS, 'mass-rate')}.`,
+      `${days(day.dayS)} after cleaning it carries ${print(day.feedKgPerS, 'mass-rate')} of dry feed: ${print(day.servedM3.normal, 'volume')} at a normal stock (light ${print(day.servedM3.light, 'volume')}, heavy ${print(day.servedM3.heavy, 'volume')}), bound ${LIMITS[day.bindingLimit]}. Clean it carries ${print(carries.clean.feedKgPerS, 'mass-rate')}.`,
     ),
     wrap(
       `It wants cleaning after ${interval(assessment, print)}${assessment.cleaning.beyond ? '' : `; ${ending(assessment)}`}.`,
@@ -112,13 +116,13 @@ const beds = (job: AssessedJob, print: Print): string => {
     share(bed.carbonFactor * bed.cleaningFactor),
   ]);
   const columns = [
-    { head: 'bed', width: 14 },
-    { head: 'medium', width: 23 },
-    { head: 'depth', width: 8, align: 'right' },
-    { head: 'speed', width: 9, align: 'right' },
+    { head: 'bed', width: 11 },
+    { head: 'medium', width: 20 },
+    { head: 'depth', width: 7, align: 'right' },
+    { head: 'speed', width: 10, align: 'right' },
     { head: 'catch', width: 7, align: 'right' },
-    { head: 'filled', width: 7, align: 'right' },
-    { head: 'life', width: 7, align: 'right' },
+    { head: 'filled', width: 6, align: 'right' },
+    { head: 'life', width: 6, align: 'right' },
   ] as const;
   return table(columns, rows);
 };
@@ -126,11 +130,11 @@ const beds = (job: AssessedJob, print: Print): string => {
 const change = (finding: Finding, print: Print): string => {
   if (!finding.effect) return '';
   const { flow, feed, cleaningInterval } = finding.effect;
-  const days = (time: number, beyond: boolean): string => (beyond ? 'over a year' : print(time, 'time'));
+  const until = (time: number, beyond: boolean): string => (beyond ? 'over a year' : print(time, 'time'));
   return (
     ` With only this cured: flow ${print(flow.beforeM3PerS, 'flow')} -> ${print(flow.afterM3PerS, 'flow')}, ` +
     `feed ${print(feed.beforeKgPerS, 'mass-rate')} -> ${print(feed.afterKgPerS, 'mass-rate')}, ` +
-    `cleaning after ${days(cleaningInterval.beforeS, cleaningInterval.beforeBeyond)} -> ${days(cleaningInterval.afterS, cleaningInterval.afterBeyond)}.`
+    `cleaning after ${until(cleaningInterval.beforeS, cleaningInterval.beforeBeyond)} -> ${until(cleaningInterval.afterS, cleaningInterval.afterBeyond)}.`
   );
 };
 
@@ -138,7 +142,7 @@ const findings = (job: AssessedJob, print: Print): string =>
   job.findings
     .map((finding) => {
       const cure = finding.severity === 'strength' ? '' : ` Cure: ${finding.cure}`;
-      return wrap(`${finding.severity.padEnd(8)} ${finding.says}${change(finding, print)}${cure}`, 9);
+      return labelled(finding.severity, `${finding.says}${change(finding, print)}${cure}`, 9);
     })
     .join('\n');
 
@@ -176,12 +180,6 @@ const tests = (job: AssessedJob, print: Print): string => {
     .join('\n');
 };
 
-const assumed = (job: AssessedJob): string =>
-  job.model.givens
-    .filter((given) => given.assumedBecause !== undefined)
-    .map((given) => wrap(`${given.path}: ${given.assumedBecause}`, 2))
-    .join('\n');
-
 const section = (output: Output, title: string, text: string): string =>
   text === '' ? '' : `${heading(output, title)}\n${text}`;
 
@@ -193,12 +191,12 @@ export const printAssessment = (job: AssessedJob, output: Output): string => {
     .map(([stage, value]) => `${stage} ${share(value)}`)
     .join(', ');
   return [
-    `${model.filter.name}: ${model.filter.family}, on ${print(model.tank.volumeM3, 'volume')}`,
+    `${model.filter.name}: ${familyById(model.filter.family)!.name}, on ${print(model.tank.volumeM3, 'volume')}`,
     summary(job, print),
     section(output, 'Routes', routes(job)),
     wrap(`Water that misses a stage: ${bypass}.`),
     section(output, 'Head', headBudget(assessment, print)),
-    section(output, `Beds, ${print(assessment.carries.day.dayS, 'time')} after cleaning`, beds(job, print)),
+    section(output, `Beds, ${days(assessment.carries.day.dayS)} after cleaning`, beds(job, print)),
     shares(assessment),
     section(output, 'Findings', findings(job, print)),
     section(output, 'Bench tests', tests(job, print)),
@@ -208,7 +206,7 @@ export const printAssessment = (job: AssessedJob, output: Output): string => {
       job.claims.map((claim) => wrap(`${claim.verdict}: “${claim.says}” ${claim.detail}`, 2)).join('\n'),
     ),
     section(output, 'Money', cost(assessment)),
-    section(output, 'Assumed, with wide doubt', assumed(job)),
+    section(output, 'Assumed, with wide doubt', printAssumed(model, print)),
     section(
       output,
       'Warnings',

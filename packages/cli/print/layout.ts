@@ -14,13 +14,14 @@ export const heading = (output: Output, text: string): string => `\n${painted(ou
 
 export const fault = (output: Output, text: string): string => painted(output, text, FAULT);
 
-/** Text broken into lines of at most `WIDTH` columns, later lines set in by `indent`. */
+/** Text broken into lines of at most `WIDTH` columns; the first keeps its own indent, later ones take `indent`. */
 export const wrap = (text: string, indent = 0): string => {
   const pad = ' '.repeat(indent);
+  const start = /^\s*/.exec(text)?.[0] ?? '';
   const lines: string[] = [];
   let line = '';
-  for (const word of text.split(/\s+/)) {
-    const room = WIDTH - (lines.length === 0 ? 0 : indent);
+  for (const word of text.trim().split(/\s+/)) {
+    const room = WIDTH - (lines.length === 0 ? start.length : indent);
     if (line !== '' && line.length + 1 + word.length > room) {
       lines.push(line);
       line = word;
@@ -29,8 +30,12 @@ export const wrap = (text: string, indent = 0): string => {
     }
   }
   lines.push(line);
-  return lines.map((one, place) => (place === 0 ? one : pad + one)).join('\n');
+  return lines.map((one, place) => (place === 0 ? start : pad) + one).join('\n');
 };
+
+/** A label in its own column, and text that stands beside it however many lines it takes. */
+export const labelled = (label: string, text: string, width: number): string =>
+  label.padEnd(width) + wrap(`${' '.repeat(width)}${text}`, width).slice(width);
 
 /** Rules between rows and columns are left out: white space and one line under the head are enough. */
 const chars = {

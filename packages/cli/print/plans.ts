@@ -3,7 +3,7 @@ import type { Plan, Plans } from '@fettle/engine/planning/plan.ts';
 import { stepsOf } from '@fettle/engine/planning/steps.ts';
 import { orderSays } from '@fettle/workflows/results/plans.ts';
 import { type Output, type Print, printer, share } from '../output.ts';
-import { heading, table, wrap } from './layout.ts';
+import { heading, labelled, table, wrap } from './layout.ts';
 
 const interval = ({ cleaning }: Assessment, print: Print): string =>
   cleaning.beyond ? 'over a year' : print(cleaning.timeS, 'time');
@@ -68,7 +68,7 @@ const one = (plan: Plan, currency: string, output: Output): string => {
 const steps = (plan: Plan, output: Output): string =>
   [
     heading(output, `Steps of ${plan.id}`),
-    ...stepsOf(plan).map((step, place) => wrap(`${String(place + 1).padStart(2)}. ${step}`, 4)),
+    ...stepsOf(plan).map((step, place) => labelled(`${String(place + 1).padStart(2)}.`, step, 4)),
   ].join('\n');
 
 /** Plans as a technician reads them. */

@@ -1,6 +1,7 @@
 import type { Assessment, Carries } from '@fettle/engine/assessment/assessment.ts';
 import { z } from 'zod';
 import type { AssessedJob } from '../assessJob.ts';
+import { assumedSchema, toAssumed } from './assumed.ts';
 import { claimSchema, toClaims } from './claims.ts';
 import { effectSchema, toEffect } from './effect.ts';
 import { figure, figureSchema, money } from './figures.ts';
@@ -14,13 +15,6 @@ const carriesSchema = z.strictObject({
   outletOxygen: figureSchema,
   nitrite: figureSchema.meta({ description: 'Nitrite nitrogen in the tank at that feed.' }),
   oxidised: figureSchema.meta({ description: 'Ammonia nitrogen oxidised at that feed.' }),
-});
-
-const assumedSchema = z.strictObject({
-  path: z.string(),
-  value: figureSchema,
-  doubt: z.strictObject({ kind: z.enum(['plus-minus', 'factor']), size: z.number() }).optional(),
-  because: z.string(),
 });
 
 const bedSchema = z.strictObject({
@@ -220,20 +214,6 @@ const toTests = ({ comparisons }: AssessedJob): AssessmentResult['tests'] =>
     };
   });
 
-const toAssumed = ({ model }: AssessedJob): AssessmentResult['assumed'] =>
-  model.givens.flatMap(({ path, value, unit, doubt, assumedBecause }) =>
-    assumedBecause === undefined
-      ? []
-      : [
-          {
-            path,
-            value: { value, unit },
-            ...(doubt ? { doubt: { ...doubt } } : {}),
-            because: assumedBecause,
-          },
-        ],
-  );
-
 /** The result of `assess` as it leaves, described by `assessmentSchema`. */
 export const toAssessmentResult = (
   job: AssessedJob,
@@ -243,7 +223,7 @@ export const toAssessmentResult = (
   const { carries, orderShares, solids, uses } = assessment;
   return {
     edition: assessment.edition,
-    assumed: toAssumed(job),
+    assumed: toAssumed(job.model),
     notes: [...notes],
     ...toWater(assessment),
     beds: toBeds(assessment),

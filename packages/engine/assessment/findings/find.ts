@@ -84,13 +84,15 @@ const gain = (before: number, after: number): number => {
 const GRAVE = 0.5;
 const MARKED = 0.15;
 const SLIGHT = 0.03;
+/** A longer interval saves work; more flow or feed serves the animals: it weighs half. */
+const INTERVAL_WEIGHT = 0.5;
 
 const severityOf = (effect: Effect): Finding['severity'] => {
   const { flow, feed, cleaningInterval } = effect;
   const most = Math.max(
     gain(flow.beforeM3PerS, flow.afterM3PerS),
     gain(feed.beforeKgPerS, feed.afterKgPerS),
-    gain(cleaningInterval.beforeS, cleaningInterval.afterS),
+    INTERVAL_WEIGHT * gain(cleaningInterval.beforeS, cleaningInterval.afterS),
   );
   if (most >= GRAVE) return 'grave';
   if (most >= MARKED) return 'marked';

@@ -1,0 +1,37 @@
+import type { Given, Model } from '@fettle/engine/model/model.ts';
+import type { Dimension } from '@fettle/engine/quantities/dimensions.ts';
+import type { Print } from '../output.ts';
+import { wrap } from './layout.ts';
+
+const DIMENSIONS: Readonly<Record<string, Dimension>> = {
+  m: 'length',
+  m3: 'volume',
+  'm3/s': 'flow',
+  'kg/s': 'mass-rate',
+  'kg/m3': 'alkalinity',
+  K: 'temperature',
+  W: 'power',
+  Pa: 'pressure',
+};
+
+const printValue = ({ value, unit }: Given, print: Print): string => {
+  const dimension = DIMENSIONS[unit];
+  if (dimension) return print(value, dimension);
+  const money = /^([A-Z]{3})\/(s|J)$/.exec(unit);
+  if (money?.[1]) return print(value, money[2] === 's' ? 'price-per-time' : 'price-per-energy', money[1]);
+  if (unit === 'yes or no') return value === 0 ? 'no' : 'yes';
+  if (unit === '1/s') return `${Number((100 * value * 7 * 86_400).toPrecision(3))} % a week`;
+  return `${Number(value.toPrecision(3))}${unit === '1' ? '' : ` ${unit}`}`;
+};
+
+/** What was not stated, what was taken instead, and why. */
+export const printAssumed = ({ givens }: Model, print: Print): string =>
+  givens
+    .filter((given) => given.assumedBecause !== undefined)
+    .map((given) =>
+      wrap(
+        `${given.path} ${printValue(given, print)}: ${given.assumedBecause?.replace(/^not stated: /, '')}`,
+        2,
+      ),
+    )
+    .join('\n');
