@@ -46,7 +46,7 @@ export interface FilmFlow {
  * @source Wilson & Geankoplis 1966, Ind. Eng. Chem. Fundam. 5, 9–14; abstract seen
  * @example
  * filmTransferWilsonGeankoplis1966({ velocityMPerS: 0.003, sizeM: 0.005, voidage: 0.4, densityKgPerM3: 998.2,
- *   viscosityPaS: 1.002e-3, diffusivityM2PerS: 1.7e-9 }) // 1.93e-5
+ *   viscosityPaS: 1.002e-3, diffusivityM2PerS: 1.7e-9 }) // 1.91e-5
  */
 export const filmTransferWilsonGeankoplis1966 = (flow: FilmFlow): number => {
   const { sizeM, densityKgPerM3, viscosityPaS, diffusivityM2PerS } = flow;

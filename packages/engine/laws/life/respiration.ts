@@ -23,7 +23,7 @@ const MMOL_PER_HOUR = 1e-3 / 3600;
  * @returns oxygen, kg/s
  * Accuracy: ×/÷ 2 between species; a fed and moving fish uses two to three times as much.
  * @source Clarke & Johnston 1999, J. Anim. Ecol. 68, 893–905, seen quoted
- * @example fishRespirationClarkeJohnston1999({ temperatureK: 298.15, massKg: 0.05 }) // 2.86e-9
+ * @example fishRespirationClarkeJohnston1999({ temperatureK: 298.15, massKg: 0.05 }) // 2.85e-9
  */
 export const fishRespirationClarkeJohnston1999 = (fish: {
   readonly temperatureK: number;

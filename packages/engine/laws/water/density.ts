@@ -86,7 +86,7 @@ export const waterDensityIapwsSr6 = (water: { readonly temperatureK: number }): 
  * Accuracy: up to 0.006 kg/m³ from newer work between 273 and 313 K. Often copied with 16.89785e-3 in the
  * denominator, a slip that costs 0.7 kg/m³ at 40 °C.
  * @source Kell 1975, J. Chem. Eng. Data 20(1), 97–105
- * @example waterDensityKell1975({ temperatureK: 293.15 }) // 998.204
+ * @example waterDensityKell1975({ temperatureK: 293.15 }) // 998.203
  */
 export const waterDensityKell1975 = (water: { readonly temperatureK: number }): number => {
   const t = celsius68(water.temperatureK);

@@ -79,7 +79,7 @@ export const oxygenContentGarciaGordon1992 = (water: Water): number => {
  * @returns oxygen, kg/m³
  * Accuracy: 0.3 %.
  * @source Garcia & Gordon 1992, Limnol. Oceanogr. 37, 1307–1312; Millero & Poisson 1981
- * @example oxygenSaturationGarciaGordon1992({ temperatureK: 298.15, salinity: 35 }) // 0.00675
+ * @example oxygenSaturationGarciaGordon1992({ temperatureK: 298.15, salinity: 35 }) // 0.00677
  */
 export const oxygenSaturationGarciaGordon1992 = (water: Water): number =>
   OXYGEN_MOLAR_MASS * oxygenContentGarciaGordon1992(water) * seawaterDensityMilleroPoisson1981(water);
