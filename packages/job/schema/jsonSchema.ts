@@ -81,8 +81,3 @@ function measurementSchema({ label, how, kind }: Measurement): JsonSchema {
     kind === 'yes-no' ? { $ref: '#/$defs/yesNo' } : reference(kind === 'count' || kind === 'fraction');
   return { description: `${label}. ${how}`, ...shape };
 }
-
-/** The text of `job.schema.json`. */
-export function jobJsonSchemaText(): string {
-  return `${JSON.stringify(jobJsonSchema(), null, 2)}\n`;
-}
