@@ -20,7 +20,7 @@ const row = (head: { name: string; cost: string }, assessment: Assessment, print
 
 const columns = [
   { head: '', width: 9 },
-  { head: 'flow', width: 13, align: 'right' },
+  { head: 'flow', width: 11, align: 'right' },
   { head: 'feed', width: 9, align: 'right' },
   { head: 'serves', width: 11, align: 'right' },
   { head: 'cleaning', width: 11, align: 'right' },
