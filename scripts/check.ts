@@ -10,7 +10,11 @@ const steps: readonly Step[] = [
   { name: 'types', module: compiler, arguments: ['-p', 'tsconfig.json'] },
   { name: 'unused code', module: 'node_modules/knip/bin/knip.js', arguments: ['--no-progress'] },
   { name: 'layers', module: 'scripts/layers.ts', arguments: [] },
+  { name: 'docstrings of the laws', module: 'scripts/docstrings.ts', arguments: [] },
   { name: 'words', module: 'scripts/words.ts', arguments: [] },
+  { name: 'links', module: 'scripts/links.ts', arguments: [] },
+  { name: 'page of the catalogue', module: 'scripts/catalogue-docs.ts', arguments: ['--check'] },
+  { name: 'page of verification', module: 'scripts/verification.ts', arguments: ['--check'] },
 ];
 
 const failed = runSteps(steps);

@@ -35,13 +35,14 @@ export interface Place {
   readonly packageName: string | undefined;
   /** The engine's room; undefined in other packages. */
   readonly room: string | undefined;
+  /** Whether it is a test, or stands in a `testing` folder, which serves tests alone. */
   readonly isTest: boolean;
 }
 
 /** The package and room of a path from the project's root. */
 export function placeOf(path: string): Place {
   const [top, packageName, room, ...rest] = path.split('/');
-  const isTest = path.endsWith('.test.ts');
+  const isTest = path.endsWith('.test.ts') || path.includes('/testing/');
   if (top !== 'packages') return { packageName: undefined, room: undefined, isTest };
   const inRoom = packageName === 'engine' && rest.length > 0;
   return { packageName, room: inRoom ? room : undefined, isTest };

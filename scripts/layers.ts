@@ -71,7 +71,7 @@ function importBreach(from: string, { specifier }: ImportedModule): ImportBreach
   if (specifier === undefined) return computedImport(place.packageName);
   const target = targetPath(from, specifier);
   if (target === undefined) return outsideImport(from, specifier);
-  return packageBreach(from, target, specifier) ?? roomBreach(from, target);
+  return packageBreach(from, target, specifier) ?? roomBreach(from, target) ?? testingBreach(from, target);
 }
 
 function computedImport(packageName: string): ImportBreach | undefined {
@@ -103,6 +103,11 @@ function roomBreach(from: string, target: string): ImportBreach | undefined {
   const { room: targetRoom } = placeOf(target);
   if (roomRank(targetRoom) <= roomRank(room)) return undefined;
   return { rule: 'room-order', message: `${room} may not import ${targetRoom}, which stands above it` };
+}
+
+function testingBreach(from: string, target: string): ImportBreach | undefined {
+  if (placeOf(from).isTest || !placeOf(target).isTest) return undefined;
+  return { rule: 'for-tests', message: `${target} serves tests alone` };
 }
 
 if (isMain(import.meta.url)) {
