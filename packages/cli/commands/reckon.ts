@@ -1,4 +1,11 @@
-import { exampleOf, type Pair, type Reckoned, reckon, shelves } from '@fettle/engine/reckonings/reckon.ts';
+import {
+  commandLine,
+  exampleOf,
+  type Pair,
+  type Reckoned,
+  reckon,
+  shelves,
+} from '@fettle/engine/reckonings/reckon.ts';
 import { reckonings } from '@fettle/engine/reckonings/reckonings.ts';
 import type { Command } from 'commander';
 import { BadInput, type InputProblem } from '../exits.ts';
@@ -20,17 +27,15 @@ const pairOf = (text: string): Pair => {
   return { key: text.slice(0, at).trim(), text: text.slice(at + 1) };
 };
 
-const written = ({ key, text }: Pair): string =>
-  /[^\w.,%/+-]/.test(text) ? `${key}="${text}"` : `${key}=${text}`;
-
 /** Where keys are missing the last of them brings an example of the whole line. */
 const withExample = (name: string, problems: readonly InputProblem[]): readonly InputProblem[] => {
   const last = problems.findLastIndex(({ code }) => code === 'missing-key');
   const reckoning = reckonings[name];
   if (last < 0 || !reckoning) return problems;
-  const line = ['fettle reckon', name, ...exampleOf(reckoning).map(written)].join(' ');
   return problems.map((problem, place) =>
-    place === last ? { ...problem, says: `${problem.says} Example: ${line}` } : problem,
+    place === last
+      ? { ...problem, says: `${problem.says} Example: ${commandLine(name, exampleOf(reckoning))}` }
+      : problem,
   );
 };
 

@@ -82,12 +82,22 @@ function resultOf(answer: Exclude<Answer, undefined>, key: string, { results }: 
   return toJsonFigure(answer, unit);
 }
 
-/** Keys and texts of a whole example, the required ones alone. */
+/** Keys and texts of an example: of what must be given, or of everything where nothing must. */
 export function exampleOf({ inputs }: Reckoning): Pair[] {
-  return Object.entries(inputs)
-    .filter(([, { required }]) => required)
-    .flatMap(([key, { example }]) => example.map((text) => ({ key, text })));
+  const entries = Object.entries(inputs);
+  const must = entries.filter(([, { required }]) => required);
+  return (must.length > 0 ? must : entries).flatMap(([key, { example }]) =>
+    example.map((text) => ({ key, text })),
+  );
 }
+
+/** A pair as it is typed on a command line. */
+export const typed = ({ key, text }: Pair): string =>
+  /[^\w.,%/+-]/.test(text) ? `${key}="${text.replaceAll('"', '\\"')}"` : `${key}=${text}`;
+
+/** The line of the command with its keys. */
+export const commandLine = (name: string, given: readonly Pair[]): string =>
+  ['fettle reckon', name, ...given.map(typed)].join(' ');
 
 /**
  * Works a reckoning out from keys and texts.
