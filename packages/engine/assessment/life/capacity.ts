@@ -37,7 +37,11 @@ const crossing = (of: (x: number) => number, low: number, high: number): number 
   let atLeft = of(left);
   let atRight = of(right);
   const small = 1e-9 * Math.max(Math.abs(atLeft), Math.abs(atRight));
-  let middle = Math.abs(atRight) <= small ? right : left;
+  if (Math.abs(atLeft) <= small) {
+    of(left);
+    return left;
+  }
+  let middle = right;
   for (let trial = 0; trial < 60 && right - left > 1e-12 * right; trial += 1) {
     middle = left - (atLeft * (right - left)) / (atRight - atLeft);
     const atMiddle = of(middle);

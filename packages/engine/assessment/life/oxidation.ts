@@ -97,9 +97,9 @@ const throughSlice = (
   const leftA = Math.exp(-a);
   const leftB = Math.exp(-b);
   const chain = Math.abs(a - b) > 1e-9 * (a + b) + 1e-300 ? (a * (leftA - leftB)) / (b - a) : a * leftA;
-  const ammoniaAfter = ammonia * leftA;
+  const oxidised = -ammonia * Math.expm1(-a);
+  const ammoniaAfter = ammonia - oxidised;
   const nitriteAfter = nitrite * leftB + ammonia * chain;
-  const oxidised = ammonia - ammoniaAfter;
   const nitriteOxidised = nitrite + oxidised - nitriteAfter;
   parcel[AMMONIA] = ammoniaAfter;
   parcel[NITRITE] = nitriteAfter;
@@ -117,9 +117,12 @@ const throughBed = (working: Working, bed: number): void => {
     areaPerFlow: (rates.areaPerM[bed]! * volumeM3) / flow / STEPS_PER_BED,
     dirtOxygen: rates.dirtOxygenKgPerS[bed]! / flow / STEPS_PER_BED,
   };
+  const before = parcel[AMMONIA]! + parcel[NITRITE]!;
   let oxidised = 0;
   for (let step = 0; step < STEPS_PER_BED; step += 1) oxidised += throughSlice(rates, bed, contact);
   pass.byBedKgNPerS[bed] = flow * oxidised;
+  pass.ammoniaKgNPerS += flow * oxidised;
+  pass.nitriteKgNPerS += flow * (before - parcel[AMMONIA]! - parcel[NITRITE]!);
 };
 
 const mixSpace = (pass: Pass, space: number): void => {
@@ -136,12 +139,12 @@ export const passThrough = (working: Working, tank: TankLevels): void => {
   pass.inflow.fill(0);
   pass.water.fill(0);
   pass.byBedKgNPerS.fill(0);
+  pass.ammoniaKgNPerS = 0;
+  pass.nitriteKgNPerS = 0;
   pass.level[AMMONIA] = tank.ammoniaKgNPerM3;
   pass.level[NITRITE] = tank.nitriteKgNPerM3;
   pass.level[OXYGEN] = tank.oxygenKgPerM3;
   let outFlow = 0;
-  let outAmmonia = 0;
-  let outNitrite = 0;
   let outOxygen = 0;
   let at = 0;
   for (const way of ways) {
@@ -160,12 +163,8 @@ export const passThrough = (working: Working, tank: TankLevels): void => {
       }
     } else {
       outFlow += flow;
-      outAmmonia += flow * parcel[AMMONIA]!;
-      outNitrite += flow * parcel[NITRITE]!;
       outOxygen += flow * parcel[OXYGEN]!;
     }
   }
-  pass.ammoniaKgNPerS = outFlow * tank.ammoniaKgNPerM3 - outAmmonia;
-  pass.nitriteKgNPerS = outFlow * tank.nitriteKgNPerM3 + pass.ammoniaKgNPerS - outNitrite;
   pass.outletOxygenKgPerM3 = outFlow > 0 ? outOxygen / outFlow : 0;
 };
