@@ -64,6 +64,8 @@ const TRACE = 1e-12;
 
 /** Ammonia, nitrite and oxygen in the water that moves along a way; reused. */
 const parcel = new Float64Array(3);
+/** TAN and nitrite that a bed oxidises of each m³ of water, kg N/m³; reused. */
+const oxidised = new Float64Array(2);
 
 const flux = (
   slope: number,
@@ -76,7 +78,7 @@ const throughSlice = (
   rates: Rates,
   bed: number,
   contact: { areaPerFlow: number; dirtOxygen: number },
-): number => {
+): void => {
   const ammonia = parcel[AMMONIA]!;
   const nitrite = parcel[NITRITE]!;
   const oxygen = parcel[OXYGEN]!;
@@ -97,16 +99,15 @@ const throughSlice = (
   const leftA = Math.exp(-a);
   const leftB = Math.exp(-b);
   const chain = Math.abs(a - b) > 1e-9 * (a + b) + 1e-300 ? (a * (leftA - leftB)) / (b - a) : a * leftA;
-  const oxidised = -ammonia * Math.expm1(-a);
-  const ammoniaAfter = ammonia - oxidised;
-  const nitriteAfter = nitrite * leftB + ammonia * chain;
-  const nitriteOxidised = nitrite + oxidised - nitriteAfter;
-  parcel[AMMONIA] = ammoniaAfter;
-  parcel[NITRITE] = nitriteAfter;
+  const ammoniaGone = -ammonia * Math.expm1(-a);
+  const nitriteGone = ammoniaGone - ammonia * chain - nitrite * Math.expm1(-b);
+  oxidised[AMMONIA] = oxidised[AMMONIA]! + ammoniaGone;
+  oxidised[NITRITE] = oxidised[NITRITE]! + nitriteGone;
+  parcel[AMMONIA] = ammonia * leftA;
+  parcel[NITRITE] = nitrite * leftB + ammonia * chain;
   const used =
-    FLUX_OXYGEN_PER_AMMONIA * oxidised + FLUX_OXYGEN_PER_NITRITE * nitriteOxidised + contact.dirtOxygen;
+    FLUX_OXYGEN_PER_AMMONIA * ammoniaGone + FLUX_OXYGEN_PER_NITRITE * nitriteGone + contact.dirtOxygen;
   parcel[OXYGEN] = Math.max(oxygen - used, 0);
-  return oxidised;
 };
 
 const throughBed = (working: Working, bed: number): void => {
@@ -117,12 +118,11 @@ const throughBed = (working: Working, bed: number): void => {
     areaPerFlow: (rates.areaPerM[bed]! * volumeM3) / flow / STEPS_PER_BED,
     dirtOxygen: rates.dirtOxygenKgPerS[bed]! / flow / STEPS_PER_BED,
   };
-  const before = parcel[AMMONIA]! + parcel[NITRITE]!;
-  let oxidised = 0;
-  for (let step = 0; step < STEPS_PER_BED; step += 1) oxidised += throughSlice(rates, bed, contact);
-  pass.byBedKgNPerS[bed] = flow * oxidised;
-  pass.ammoniaKgNPerS += flow * oxidised;
-  pass.nitriteKgNPerS += flow * (before - parcel[AMMONIA]! - parcel[NITRITE]!);
+  oxidised.fill(0);
+  for (let step = 0; step < STEPS_PER_BED; step += 1) throughSlice(rates, bed, contact);
+  pass.byBedKgNPerS[bed] = flow * oxidised[AMMONIA]!;
+  pass.ammoniaKgNPerS += flow * oxidised[AMMONIA]!;
+  pass.nitriteKgNPerS += flow * oxidised[NITRITE]!;
 };
 
 const mixSpace = (pass: Pass, space: number): void => {
