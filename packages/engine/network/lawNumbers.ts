@@ -96,15 +96,31 @@ export const fillParameters = (spec: NetworkSpec, linkCount: number) => {
   return { kind, linksByKind, parameters, tables: Float64Array.from(tables) };
 };
 
-/** Slopes of a monotone cubic through the points (Fritsch & Carlson 1980), never quite flat. */
+/** Least fall of a measured pump curve, as a part of its mean fall: where points are level, flow must still be told. */
+const LEAST_FALL_RATIO = 1e-9;
+
+/** Least greatest head that such a curve is taken to have, m. */
+const LEAST_SCALE_M = 1e-6;
+
+/** Measured heads so that each is below the one before, if only just. */
+const fallingHeads = ({ flowM3PerS: x, headM: y }: Extract<LinkLaw, { kind: 'pump-points' }>): number[] => {
+  const scale = Math.max(Math.abs(y[0]! - y.at(-1)!), Math.abs(y[0]!), LEAST_SCALE_M);
+  const leastFall = (LEAST_FALL_RATIO * scale) / (x.at(-1)! - x[0]!);
+  const heads = [y[0]!];
+  for (let i = 1; i < x.length; i += 1) {
+    heads.push(Math.min(y[i]!, heads[i - 1]! - leastFall * (x[i]! - x[i - 1]!)));
+  }
+  return heads;
+};
+
+/** Flow, head and slope at the points of a monotone cubic (Fritsch & Carlson 1980; harmonic mean of slopes). */
 const pumpTable = (law: Extract<LinkLaw, { kind: 'pump-points' }>): number[] => {
-  const { flowM3PerS: x, headM: y } = law;
+  const x = law.flowM3PerS;
+  const y = fallingHeads(law);
   const secant = x.slice(1).map((value, i) => (y[i + 1]! - y[i]!) / (value - x[i]!));
-  const gentlest = -1e-9 * Math.abs((y[0]! - y.at(-1)!) / (x.at(-1)! - x[0]!));
   return x.flatMap((value, i) => {
     const left = secant[i - 1] ?? secant[i]!;
     const right = secant[i] ?? secant[i - 1]!;
-    const mean = left * right <= 0 ? 0 : (2 * left * right) / (left + right);
-    return [value, y[i]!, Math.min(mean, gentlest)];
+    return [value, y[i]!, (2 * left * right) / (left + right)];
   });
 };
