@@ -97,6 +97,9 @@ function lostOrAdded(text: string): readonly string[] {
   return [...added, ...lost];
 }
 
+/** Nobody's digits slip further behind the point than this. */
+const MOST_DECIMALS = 20;
+
 const powersOfTen = [1e-3, 1e-2, 0.1, 10, 100, 1000];
 
 /**
@@ -113,7 +116,7 @@ export function findSlip(one: Side, other: Side, overlaps: Overlap): PairSlip {
   ] as const;
   const fitsAny = (change: (text: string) => readonly string[]) =>
     sides.some(([side, against]) => {
-      if (side.decimals === undefined) return false;
+      if (side.decimals === undefined || side.decimals > MOST_DECIMALS) return false;
       const text = Math.abs(side.number).toFixed(side.decimals);
       return rewritten({ ...side, number: Math.abs(side.number) }, change(text)).some((each) =>
         overlaps(each, against),
