@@ -41,18 +41,20 @@ function unknownName(name: string): ReckoningProblems {
   });
 }
 
-function unknownKeys({ name, inputs }: Reckoning, pairs: readonly Pair[]): ReckoningProblem[] {
+/** Keys that the reckoning does not have, each with the key that may have been meant. */
+function unknownKeys({ name, inputs }: Reckoning, pairs: readonly Pair[]) {
   const known = Object.keys(inputs);
   const unknown = new Set(pairs.map(({ key }) => key).filter((key) => !Object.hasOwn(inputs, key)));
   return [...unknown].map((key) => {
     const near = nearestWord(key, known);
     const shown = key.length > 40 ? `${key.slice(0, 37)}…` : key;
-    return {
+    const problem: ReckoningProblem = {
       code: 'unknown-key',
       path: key,
       says: `${name} has no key "${shown}"${near === undefined ? '' : `, perhaps ${near}`}.`,
       allowed: known.join(', '),
     };
+    return { near, problem };
   });
 }
 
@@ -63,10 +65,9 @@ function byKey(pairs: readonly Pair[]): Map<string, string[]> {
 }
 
 /** No answer of ours can be below 0 or endless; where one is, the inputs lead out of the law altogether. */
-const impossible = (answer: Answer): boolean => {
-  const value = typeof answer === 'object' ? answer.value : answer;
-  if (typeof value !== 'number') return false;
-  return !Number.isFinite(value) || (typeof answer === 'number' && value < 0);
+const possible = (answer: Answer, result: Result | undefined): boolean => {
+  if (typeof answer === 'number' && !(answer >= 0)) return false;
+  return typeof result !== 'object' || Number.isFinite(result.value);
 };
 
 function present(answers: Readonly<Record<string, Answer>>): Record<string, Exclude<Answer, undefined>> {
@@ -111,24 +112,28 @@ export function reckon(name: string, pairs: readonly Pair[]): Reckoned | Reckoni
   if (!found) return unknownName(name);
   const unknown = unknownKeys(found, pairs);
   const outcome = found.work(byKey(pairs));
-  if (!outcome.ok) return { ok: false, problems: [...unknown, ...outcome.problems] };
-  if (unknown.length > 0) return { ok: false, problems: unknown };
+  if (!outcome.ok || unknown.length > 0) {
+    // A key that was misspelt is not missing as well.
+    const meant = new Set(unknown.map(({ near }) => near));
+    const others = outcome.ok ? [] : outcome.problems;
+    const kept = others.filter(({ code, path }) => !(code === 'missing-key' && meant.has(path)));
+    return { ok: false, problems: [...unknown.map(({ problem }) => problem), ...kept] };
+  }
   const answers = present(outcome.answers);
   const outside = outcome.outside ?? [];
-  if (Object.values(answers).some(impossible))
+  const results: Record<string, Result> = {};
+  for (const [key, answer] of Object.entries(answers)) results[key] = resultOf(answer, key, found);
+  if (!Object.entries(answers).every(([key, answer]) => possible(answer, results[key])))
     return refusal({
       code: 'no-answer',
       path: '',
       says: ['These inputs lead to no possible answer.', ...outside].join(' '),
     });
-  const results = Object.entries(answers).map(
-    ([key, answer]) => [key, resultOf(answer, key, found)] as const,
-  );
   return {
     ok: true,
     reckoning: found,
     answers,
-    results: Object.fromEntries(results),
+    results,
     within: outside.length === 0,
     warnings: [...outside, ...(outcome.notes ?? [])],
     source: outcome.source ?? found.source,
