@@ -13,7 +13,7 @@ export interface SolveReport {
 
 const MOST_ITERATIONS = 200;
 const MOST_TRIALS = 60;
-const MOST_STALLED = 30;
+const MOST_STALLED = 80;
 /** What is left of a one-way flow when a step takes it to nothing. */
 const ROUNDING = 1e-13;
 
