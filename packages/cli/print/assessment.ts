@@ -117,9 +117,9 @@ const beds = (job: AssessedJob, print: Print): string => {
   ]);
   const columns = [
     { head: 'bed', width: 11 },
-    { head: 'medium', width: 20 },
+    { head: 'medium', width: 19 },
     { head: 'depth', width: 7, align: 'right' },
-    { head: 'speed', width: 10, align: 'right' },
+    { head: 'speed', width: 11, align: 'right' },
     { head: 'catch', width: 7, align: 'right' },
     { head: 'filled', width: 6, align: 'right' },
     { head: 'life', width: 6, align: 'right' },
@@ -153,6 +153,17 @@ const shares = ({ orderShares }: Assessment): string =>
 
 const signed = (value: number): string => `${value >= 0 ? '+' : ''}${Math.round(100 * value)} %`;
 
+const chemical = (job: AssessedJob, print: Print): string =>
+  job.assessment.chemical
+    .map(({ bed, substance, capacityKg, openFraction, takenFraction, lastsS }) => {
+      const lasts = Number.isFinite(lastsS) ? `full after ${print(lastsS, 'time')}` : 'never full here';
+      return wrap(
+        `${bed}, ${bedName(job, bed)}: ${lasts} (holds ${print(capacityKg, 'mass')} of ${substance.replace('-', ' ')}, dirt leaves ${share(openFraction)} open, takes ${share(takenFraction)} of what the tank makes); within a factor of three.`,
+        2,
+      );
+    })
+    .join('\n');
+
 const cost = ({ cost: money }: Assessment): string => {
   const sum = (value: number): string => `${value.toFixed(2)} ${money.currency}`;
   const kilowattHours = Math.round(money.energyJPerYear / 3.6e6);
@@ -169,11 +180,11 @@ const tests = (job: AssessedJob, print: Print): string => {
     displacement: 'volume',
   } as const;
   return job.comparisons
-    .map(({ test, measured, doubt, computed, verdict }) => {
+    .map(({ test, measured, doubt, computed, verdict, used }) => {
       const kind = dimension[test.kind];
       const ours = computed === undefined ? 'not computed' : print(computed, kind);
       return wrap(
-        `${test.kind}, ${test.state}: measured ${print(measured, kind)} ± ${print(doubt, kind)}, computed ${ours} (${verdict}).`,
+        `${test.kind}, ${test.state}: measured ${print(measured, kind)} ± ${print(doubt, kind)}, ${used ? 'stated or assumed' : 'computed'} ${ours} (${verdict})${used ? '; the measured one is used' : ''}.`,
         2,
       );
     })
@@ -198,6 +209,7 @@ export const printAssessment = (job: AssessedJob, output: Output): string => {
     section(output, 'Head', headBudget(assessment, print)),
     section(output, `Beds, ${days(assessment.carries.day.dayS)} after cleaning`, beds(job, print)),
     shares(assessment),
+    section(output, 'Chemical media', chemical(job, print)),
     section(output, 'Findings', findings(job, print)),
     section(output, 'Bench tests', tests(job, print)),
     section(

@@ -8,6 +8,7 @@ import {
 import type { Model } from '../model/model.ts';
 import { solveNetwork } from '../network/solve.ts';
 import type { Assessment, BedState, CleaningInterval } from './assessment.ts';
+import { chemicalStates } from './chemical.ts';
 import { compile } from './compile.ts';
 import type { Compiled } from './compiled.ts';
 import { costOf } from './cost.ts';
@@ -152,6 +153,7 @@ export const evaluate = (compiled: Compiled, options: AssessOptions = {}): Asses
   const atEnd = carriesIn(compiled, shares, marched.atEnd).carries;
   const day = carriesIn(compiled, shares, marched.atDay);
   const beds = bedStates(compiled, shares, { detail: day, dirt: marched.atDay });
+  const chemical = chemicalStates({ compiled, capacity: day.capacity, dirt: marched.atDay });
   const cleaning = intervalOf(compiled, marched, shares);
   const orderShares = orderSharesOf(compiled, shares, marched.atDay);
   const oxidised = day.carries.oxidisedKgNPerS;
@@ -163,6 +165,7 @@ export const evaluate = (compiled: Compiled, options: AssessOptions = {}): Asses
     beds,
     carries: { clean: atClean, day: day.carries, intervalEnd: atEnd },
     cleaning,
+    chemical,
     cost: costOf(compiled, cleaning),
     uses: {
       alkalinityKgPerS: oxidised * ALKALINITY_PER_NITROGEN_RATIO,

@@ -1,5 +1,5 @@
 import type { Layout } from '../families/layout.ts';
-import type { Stage } from '../model/medium.ts';
+import type { Stage, Substance } from '../model/medium.ts';
 
 /** Where a part of the pump's head goes. */
 export interface HeadShare {
@@ -59,6 +59,20 @@ export type BindingLimit =
   | 'nitrite'
   | 'ammonia-toxicity'
   | 'none';
+
+/** A chemical bed on the comparison day. */
+export interface ChemicalState {
+  readonly bed: string;
+  readonly substance: Substance;
+  /** What it takes until it is full, clean and fresh, kg of the substance (N, P, C or CaCO3). */
+  readonly capacityKg: number;
+  /** Share of that which dirt leaves open, 0 to 1. */
+  readonly openFraction: number;
+  /** Share of what the tank makes that it takes while fresh, 0 to 1. */
+  readonly takenFraction: number;
+  /** Time until it is full, s; endless where nothing comes to it. */
+  readonly lastsS: number;
+}
 
 /** What the packing can carry in one state. */
 export interface Carries {
@@ -134,6 +148,7 @@ export interface Assessment {
   readonly wayFlowM3PerS: Readonly<Record<string, number>>;
   readonly carries: { readonly clean: Carries; readonly day: Carries; readonly intervalEnd: Carries };
   readonly cleaning: CleaningInterval;
+  readonly chemical: readonly ChemicalState[];
   readonly cost: Cost;
   /** Solids in the tank's water at the stated feed with clean media, kg/m³, and the share of what reaches the filter that one pass keeps. */
   readonly solids: { readonly tankKgPerM3: number; readonly caughtFraction: number };

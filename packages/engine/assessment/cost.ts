@@ -1,3 +1,4 @@
+import { bestPowerTest } from '../model/benchTests.ts';
 import type { Model } from '../model/model.ts';
 import type { CleaningInterval, Cost } from './assessment.ts';
 import type { Compiled } from './compiled.ts';
@@ -6,9 +7,7 @@ const YEAR_S = 365 * 86_400;
 
 /** Power drawn, W: as measured on the bench where it was, else as stated or assumed. */
 export const powerW = (model: Model): number => {
-  const measured = model.tests.flatMap((test) => (test.kind === 'power' ? [test] : []));
-  const best = measured.toSorted((a, b) => a.doubtW - b.doubtW)[0];
-  return best ? best.powerW : model.filter.pump.powerW;
+  return bestPowerTest(model)?.powerW ?? model.filter.pump.powerW;
 };
 
 const mediaCost = (compiled: Compiled, cleaning: CleaningInterval): Cost['media'] => {

@@ -78,6 +78,18 @@ export const assessmentSchema = z.strictObject({
     .meta({ description: 'By what share the feed carried would rise without each way in which dirt works.' }),
   solids: z.strictObject({ tank: figureSchema, caught: figureSchema }),
   uses: z.strictObject({ alkalinity: figureSchema, oxygen: figureSchema }),
+  chemical: z
+    .array(
+      z.strictObject({
+        bed: z.string(),
+        substance: z.string(),
+        capacity: figureSchema,
+        open: figureSchema.meta({ description: 'Share of the capacity that dirt leaves open.' }),
+        taken: figureSchema.meta({ description: 'Share of what the tank makes that it takes while fresh.' }),
+        lasts: figureSchema.optional().meta({ description: 'Absent where nothing comes to it.' }),
+      }),
+    )
+    .meta({ description: 'Chemical beds on the comparison day; capacities as N, P, C or CaCO3.' }),
   cost: z.strictObject({
     perYear: figureSchema,
     energy: figureSchema,
@@ -95,6 +107,7 @@ export const assessmentSchema = z.strictObject({
       doubt: figureSchema,
       computed: figureSchema.optional(),
       verdict: z.enum(['agrees', 'differs', 'not-compared']),
+      used: z.boolean().meta({ description: 'True where the models go by what was measured.' }),
     }),
   ),
   claims: z.array(claimSchema),
@@ -186,6 +199,16 @@ const toCleaning = ({ cleaning }: Assessment): Pick<AssessmentResult, 'cleaningI
   },
 });
 
+const toChemical = ({ chemical }: Assessment): AssessmentResult['chemical'] =>
+  chemical.map(({ bed, substance, capacityKg, openFraction, takenFraction, lastsS }) => ({
+    bed,
+    substance,
+    capacity: figure(capacityKg, 'g'),
+    open: figure(openFraction, '1'),
+    taken: figure(takenFraction, '1'),
+    ...(Number.isFinite(lastsS) ? { lasts: figure(lastsS, 'd') } : {}),
+  }));
+
 const toCost = ({ cost }: Assessment): AssessmentResult['cost'] => {
   const perYear = `${cost.currency}/a`;
   return {
@@ -201,7 +224,7 @@ const toCost = ({ cost }: Assessment): AssessmentResult['cost'] => {
 const TEST_UNITS = { 'timed-volume': 'L/h', power: 'W', 'shutoff-head': 'm', displacement: 'L' } as const;
 
 const toTests = ({ comparisons }: AssessedJob): AssessmentResult['tests'] =>
-  comparisons.map(({ test, measured, doubt, computed, verdict }) => {
+  comparisons.map(({ test, measured, doubt, computed, verdict, used }) => {
     const unit = TEST_UNITS[test.kind];
     return {
       id: test.id,
@@ -211,6 +234,7 @@ const toTests = ({ comparisons }: AssessedJob): AssessmentResult['tests'] =>
       doubt: figure(doubt, unit),
       ...(computed === undefined ? {} : { computed: figure(computed, unit) }),
       verdict,
+      used,
     };
   });
 
@@ -241,6 +265,7 @@ export const toAssessmentResult = (
     },
     solids: { tank: figure(solids.tankKgPerM3, 'mg/L'), caught: figure(solids.caughtFraction, '1') },
     uses: { alkalinity: figure(uses.alkalinityKgPerS, 'g/d'), oxygen: figure(uses.oxygenKgPerS, 'g/d') },
+    chemical: toChemical(assessment),
     cost: toCost(assessment),
     tests: toTests(job),
     claims: toClaims(job.claims),

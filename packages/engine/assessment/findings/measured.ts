@@ -1,3 +1,4 @@
+import { bestPowerTest, bestShutoffTest } from '../../model/benchTests.ts';
 import type { BenchTest, Model } from '../../model/model.ts';
 import { assess } from '../assess.ts';
 import type { Assessment } from '../assessment.ts';
@@ -11,7 +12,11 @@ export interface Comparison {
   /** Absent where the models say nothing about the state that was tested. */
   readonly computed?: number;
   readonly verdict: 'agrees' | 'differs' | 'not-compared';
+  /** True where the models go by what was measured, not by what was stated or assumed. */
+  readonly used: boolean;
 }
+
+type Compared = Omit<Comparison, 'used'>;
 
 /** Until ranges are computed, a computed figure is taken to be this far off (from memory). */
 const COMPUTED_DOUBT = 0.15;
@@ -21,7 +26,7 @@ const emptied = (model: Model): Model => ({ ...model, packing: {} });
 const compared = (
   test: BenchTest,
   figures: { measured: number; doubt: number; computed: number; oneSided?: boolean },
-): Comparison => {
+): Compared => {
   const { measured, doubt, computed, oneSided } = figures;
   const allowed = doubt + COMPUTED_DOUBT * computed;
   const off = oneSided ? measured - computed : Math.abs(measured - computed);
@@ -32,7 +37,7 @@ const compareFlow = (
   test: Extract<BenchTest, { kind: 'timed-volume' }>,
   model: Model,
   assessment: Assessment,
-): Comparison => {
+): Compared => {
   const figures = { measured: test.flowM3PerS, doubt: test.doubtM3PerS };
   switch (test.state) {
     case 'clean-empty':
@@ -52,7 +57,7 @@ const chamberVolume = (assessment: Assessment, id: string): number | undefined =
   return chamber ? chamber.areaM2 * chamber.depthM : undefined;
 };
 
-const compareOne = (test: BenchTest, model: Model, assessment: Assessment): Comparison => {
+const compareOne = (test: BenchTest, model: Model, assessment: Assessment): Compared => {
   switch (test.kind) {
     case 'timed-volume':
       return compareFlow(test, model, assessment);
@@ -78,8 +83,13 @@ const compareOne = (test: BenchTest, model: Model, assessment: Assessment): Comp
 };
 
 /** Every bench test beside the figure that the models give for it. */
-export const compareTests = (model: Model, assessment: Assessment): Comparison[] =>
-  model.tests.map((test) => compareOne(test, model, assessment));
+export const compareTests = (model: Model, assessment: Assessment): Comparison[] => {
+  const used = [bestPowerTest(model), bestShutoffTest(model)];
+  return model.tests.map((test) => ({
+    ...compareOne(test, model, assessment),
+    used: used.some((one) => one === test),
+  }));
+};
 
 const DIMENSION = {
   'timed-volume': 'flow',

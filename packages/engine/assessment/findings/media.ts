@@ -33,7 +33,7 @@ export const bedTooShallow: FindingRule = {
       const used = (model.packing[bed.chamber] ?? []).reduce((sum, { depthM }) => sum + depthM, 0);
       const room = chamber.depthM - used;
       const depthM = Math.min(bed.depthM + room, 2 * fewest * pieceOf(medium));
-      const says = `The bed of ${medium.name} is ${context.print(bed.depthM, 'length')} deep at ${context.print(bed.velocityMPerS, 'velocity')}, only ${Number(layers.toPrecision(2))} pieces or cells.`;
+      const says = `The bed of ${medium.name} is ${context.print(bed.depthM, 'length')} deep at ${context.print(bed.velocityMPerS, 'velocity')}, only ${Number(layers.toPrecision(2))} times the size of its pieces or cells.`;
       const cured = depthM > 1.05 * bed.depthM ? { cured: changeBed(model, bed.id, { depthM }) } : {};
       return [{ place: bed.id, says, cure: `Make it ${context.print(depthM, 'length')} deep.`, ...cured }];
     });
@@ -114,6 +114,28 @@ export const mediaUnsuited: FindingRule = {
         ];
       }
       return [];
+    });
+  },
+};
+
+/** A chemical medium is full long before it is due to be replaced. */
+export const fullEarly: FindingRule = {
+  id: 'full-before-replaced',
+  look(context): readonly Sighting[] {
+    return context.assessment.chemical.flatMap(({ bed, lastsS, openFraction }) => {
+      const state = context.assessment.beds.find(({ id }) => id === bed)!;
+      const medium = mediumOf(context, state.medium);
+      const due = medium.lifeS?.value ?? Number.POSITIVE_INFINITY;
+      if (lastsS > 0.5 * due) return [];
+      const says = `The bed of ${medium.name} is full after ${context.print(lastsS, 'time')} and due only after ${context.print(due, 'time')}; dirt leaves ${percent(openFraction)} of it open.`;
+      return [
+        {
+          place: bed,
+          says,
+          cure: 'Use more of it, or replace it sooner, behind the other media.',
+          severity: 'slight',
+        },
+      ];
     });
   },
 };

@@ -7,7 +7,7 @@ import {
   mechanicalFirst,
   stageBefore,
 } from '../../packing/order.ts';
-import type { FindingContext, FindingRule, Sighting } from './rule.ts';
+import { type FindingContext, type FindingRule, percent, type Sighting } from './rule.ts';
 
 const portionsOf = ({ model, assessment }: FindingContext): Portion[] =>
   portionsInWaterOrder(assessment.layout.chambers, model.packing);
@@ -65,9 +65,10 @@ export const chemicalBeforeBiological: FindingRule = {
     const found = stageBefore(portions, media, { early: 'chemical', late: 'biological' });
     if (!found) return [];
     const removes = media[found.early.medium]!.removes?.substance;
+    const taken = context.assessment.chemical.find(({ bed }) => bed === found.early.id)?.takenFraction ?? 0;
     const why =
       removes === 'ammonium'
-        ? 'it takes the ammonium that the bacteria live on'
+        ? `while fresh it takes ${percent(taken)} of the ammonium that the bacteria live on, and gives the load back to them when it is full`
         : 'dirt closes it before its capacity is used';
     const says = `Water meets the ${nameOf(context, found.early)} before the ${nameOf(context, found.late)}: ${why}.`;
     const cure = 'Put chemical media behind the biological ones.';

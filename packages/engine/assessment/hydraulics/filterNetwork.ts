@@ -4,7 +4,8 @@ import { GRAVITY } from '../../laws/constants.ts';
 import { ORIFICE_DISCHARGE_COEFFICIENT, perforatedPlateK } from '../../laws/hydraulics/orifice.ts';
 import { SLOT_ENTRANCE_K } from '../../laws/hydraulics/slot.ts';
 import { weirCoefficient } from '../../laws/hydraulics/weir.ts';
-import type { Bed, Filter, HoseRun, Model } from '../../model/model.ts';
+import { bestShutoffTest } from '../../model/benchTests.ts';
+import type { Bed, HoseRun, Model } from '../../model/model.ts';
 import type { Link, LinkLaw, NetworkSpec } from '../../network/links.ts';
 import type { HeadShare } from '../assessment.ts';
 import { bedResistance } from './bed.ts';
@@ -69,8 +70,9 @@ const barbsLaw = (run: HoseRun): LinkLaw => {
   });
 };
 
-const pumpLaw = (filter: Filter): LinkLaw => {
-  const { curve, speedRatio } = filter.pump;
+/** The pump by its curve; a measured shut-off head takes the place of one that was stated or assumed. */
+const pumpLaw = (model: Model): LinkLaw => {
+  const { curve, speedRatio } = model.filter.pump;
   if (curve.kind === 'points') {
     return {
       kind: 'pump-points',
@@ -78,10 +80,11 @@ const pumpLaw = (filter: Filter): LinkLaw => {
       headM: curve.points.map((point) => point.headM * speedRatio ** 2),
     };
   }
+  const shutoffHeadM = bestShutoffTest(model)?.headM ?? curve.shutoffHeadM;
   return {
     kind: 'pump',
-    shutoffHeadM: curve.shutoffHeadM * speedRatio ** 2,
-    coefficient: curve.shutoffHeadM / curve.freeFlowM3PerS ** 2,
+    shutoffHeadM: shutoffHeadM * speedRatio ** 2,
+    coefficient: shutoffHeadM / curve.freeFlowM3PerS ** 2,
     exponent: 2,
   };
 };
@@ -201,7 +204,7 @@ const addOutlet = (draft: Draft): void => {
   const { filter } = draft.model;
   let at = layout.outletSpace;
   if (layout.pumpPlace === 'last') {
-    add(draft, { id: 'pump', from: at, to: 'pump:out', law: pumpLaw(filter) });
+    add(draft, { id: 'pump', from: at, to: 'pump:out', law: pumpLaw(draft.model) });
     at = 'pump:out';
   }
   const lifted = filter.outletLiftM > 0;
@@ -220,7 +223,7 @@ const addOutlet = (draft: Draft): void => {
       id: 'outlet:fall',
       from: mouth,
       to: 'outlet:lift',
-      law: { kind: 'one-way', linear: 1, quadratic: 0 },
+      law: { kind: 'one-way', linear: 1e-6, quadratic: 0 },
     });
   }
 };
@@ -245,10 +248,9 @@ const addInlet = (draft: Draft): void => {
       id: 'intake:mouth',
       from: TANK,
       to: end,
-      law: { kind: 'resistance', linear: 1, quadratic: 0 },
+      law: { kind: 'resistance', linear: 0, quadratic: 0 },
     });
-  if (pumpFirst)
-    add(draft, { id: 'pump', from: 'pump:in', to: layout.inletSpace, law: pumpLaw(model.filter) });
+  if (pumpFirst) add(draft, { id: 'pump', from: 'pump:in', to: layout.inletSpace, law: pumpLaw(model) });
 };
 
 /** The flow network of a filter with its packing: tank, hoses, chambers, ways past them, pump, outlet. */

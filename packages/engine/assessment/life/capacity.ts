@@ -19,6 +19,8 @@ export interface Capacity {
   readonly nitriteKgNPerM3: number;
   readonly outletOxygenKgPerM3: number;
   readonly byBedKgNPerS: readonly number[];
+  /** TAN in each space against the tank's. */
+  readonly ammoniaBySpaceRatio: readonly number[];
 }
 
 /** Nitrite made less nitrite oxidised in one pass, kg N/s; rises with TAN, falls with nitrite. */
@@ -123,5 +125,8 @@ export const capacityOf = (compiled: Compiled, rates: Rates): Capacity => {
     nitriteKgNPerM3: levels.nitrite,
     outletOxygenKgPerM3: pass.outletOxygenKgPerM3,
     byBedKgNPerS: [...pass.byBedKgNPerS],
+    ammoniaBySpaceRatio: compiled.spaces.map((_, space) =>
+      levels.ammonia > 0 ? pass.level[3 * space]! / levels.ammonia : 1,
+    ),
   };
 };
