@@ -1,4 +1,5 @@
 import type { Model } from '../../model/model.ts';
+import { solveNetwork } from '../../network/solve.ts';
 import { compile } from '../compile.ts';
 import type { Compiled } from '../compiled.ts';
 import { cleanState } from '../dirt/state.ts';
@@ -11,9 +12,10 @@ export const compiledJob = (model: Model): Compiled => {
   return result.compiled;
 };
 
-/** A job compiled and solved with clean beds. */
+/** A job compiled and solved with clean beds, as closely as the solver can. */
 export const solvedClean = (model: Model): Compiled => {
   const compiled = compiledJob(model);
   solveAt(compiled, cleanState(compiled));
+  solveNetwork(compiled.network);
   return compiled;
 };
