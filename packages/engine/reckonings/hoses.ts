@@ -159,7 +159,9 @@ export const fittingLoss = reckoning({
     const { fitting } = values;
     const { velocityMPerS, reynolds } = motionIn(values);
     const ofWater = outsideOfWater(values.temperature);
-    const source = [...new Set([fitting.kInfinity.source.text, fitting.k1.source.text])].join('; ');
+    // A fixed loss has no laminar term, so there is nothing to cite for it.
+    const figures = fitting.k1.value === 0 ? [fitting.kInfinity] : [fitting.kInfinity, fitting.k1];
+    const source = [...new Set(figures.map((figure) => figure.source.text))].join('; ');
     if (reynolds === 0) return { answers: { head: 0 }, outside: ofWater, notes: [still], source };
     const k = fitting.scalesWithBore
       ? fittingKHooper1981({

@@ -131,6 +131,12 @@ describe('bad inputs are problems at their key', () => {
     expect(problems('constructor', [])[0]?.code).toBe('unknown-reckoning');
   });
 
+  test('a medium that is named by its beginning, or nearly, names the nearest', () => {
+    const said = (medium: string) => problems('bed-area', pairs(`medium=${medium}`, 'volume=1 L'))[0]?.says;
+    expect(said('sintered-glass-rings')).toContain('perhaps sintered-glass-rings-15mm');
+    expect(said('foam-20pi')).toContain('perhaps foam-20ppi');
+  });
+
   test('all problems are told at once', () => {
     const found = problems('hose-loss', pairs('flow=-1 L/h', 'bore=12 kg', 'lenght=2 m'));
     expect(found.map(({ path, code }) => `${path} ${code}`)).toEqual([

@@ -111,7 +111,8 @@ export function readings(
 }
 
 function wordProblem(text: string, words: readonly string[]): Reading<never> {
-  const near = nearestWord(text, words);
+  const begun = text.length > 2 ? words.find((word) => word.startsWith(text)) : undefined;
+  const near = nearestWord(text, words) ?? begun;
   const perhaps = near === undefined ? '' : `, perhaps ${near}`;
   const shown = text.length > 40 ? `${text.slice(0, 37)}…` : text;
   return {

@@ -13,10 +13,13 @@ interface Told {
 /** Arithmetic on units may leave the last places of a bound off. */
 const ROUNDING = 1e-9;
 
+const plain = (value: number): string => {
+  const rounded = Number(value.toPrecision(4));
+  return Math.abs(rounded) < 1e6 ? String(rounded) : rounded.toExponential().replace('e+', 'e');
+};
+
 const shown = (value: number, dimension: Dimension): string =>
-  dimension === 'count'
-    ? String(Number(value.toPrecision(4)))
-    : printQuantity({ value, dimension, system: 'metric', digits: 4 });
+  dimension === 'count' ? plain(value) : printQuantity({ value, dimension, system: 'metric', digits: 4 });
 
 /**
  * Says for each argument of a law that is outside of the law's range that it is.
