@@ -19,7 +19,7 @@ import { filterFlow, layDown, makeTransport } from './dirt/transport.ts';
 import { headBudgetOf, pumpHead } from './hydraulics/headBudget.ts';
 import { bypassOf, routesOf } from './hydraulics/routes.ts';
 import { type BacteriaShares, bacteriaShares } from './life/bacteria.ts';
-import { type CarriesDetail, carriesIn } from './life/carries.ts';
+import { type CarriesDetail, carriesIn, feedCarried } from './life/carries.ts';
 import { orderSharesOf } from './life/orderShares.ts';
 import { warningsOf } from './warnings.ts';
 
@@ -64,7 +64,7 @@ const cleanSolids = (compiled: Compiled, made: number): Assessment['solids'] => 
 const withLimit = (compiled: Compiled, marched: March, shares: BacteriaShares): March => {
   const { feedKgPerS } = compiled.model.tank;
   const overfed = (state: DirtState): boolean =>
-    carriesIn(compiled, shares, state).carries.feedKgPerS < feedKgPerS;
+    feedCarried(compiled, shares, { dirt: state, flowsOf: state, decays: true }) < feedKgPerS;
   const { passed, atEnd } = marched;
   if (overfed(marched.clean) || !overfed(atEnd)) return marched;
   let good = 0;
@@ -155,7 +155,10 @@ export const evaluate = (compiled: Compiled, options: AssessOptions = {}): Asses
   const beds = bedStates(compiled, shares, { detail: day, dirt: marched.atDay });
   const chemical = chemicalStates({ compiled, capacity: day.capacity, dirt: marched.atDay });
   const cleaning = intervalOf(compiled, marched, shares);
-  const orderShares = orderSharesOf(compiled, shares, marched.atDay);
+  const orderShares = orderSharesOf(compiled, shares, {
+    dirt: marched.atDay,
+    feedKgPerS: day.carries.feedKgPerS,
+  });
   const oxidised = day.carries.oxidisedKgNPerS;
   return {
     edition: MODEL_EDITION,

@@ -6,9 +6,17 @@ import { feedCarried } from './carries.ts';
 
 const ones = (values: readonly number[]): number[] => values.map(() => 1);
 
-/** What each way in which dirt works against the bacteria costs the feed carried. Leaves the network solved in `dirt`. */
-export const orderSharesOf = (compiled: Compiled, shares: BacteriaShares, dirt: DirtState): OrderShares => {
-  const asItIs = feedCarried(compiled, shares, { dirt, flowsOf: dirt, decays: true });
+/**
+ * What each way in which dirt works against the bacteria costs the feed carried. Leaves the network solved in
+ * `day.dirt`.
+ * @param day the dirt, and the feed carried with it, kg/s
+ */
+export const orderSharesOf = (
+  compiled: Compiled,
+  shares: BacteriaShares,
+  day: { readonly dirt: DirtState; readonly feedKgPerS: number },
+): OrderShares => {
+  const { dirt, feedKgPerS: asItIs } = day;
   const worth = (without: number): number => (asItIs > 0 ? without / asItIs - 1 : 0);
   const carbon = { ...shares, carbonFactor: ones(shares.carbonFactor) };
   const cleaning = { ...shares, cleaningFactor: ones(shares.cleaningFactor) };

@@ -96,15 +96,15 @@ const throughSlice = (
   });
   const a = (first / Math.max(ammonia, TRACE)) * contact.areaPerFlow;
   const b = (second / Math.max(nitrite, TRACE)) * contact.areaPerFlow;
-  const leftA = Math.exp(-a);
-  const leftB = Math.exp(-b);
-  const chain = Math.abs(a - b) > 1e-9 * (a + b) + 1e-300 ? (a * (leftA - leftB)) / (b - a) : a * leftA;
-  const ammoniaGone = -ammonia * Math.expm1(-a);
-  const nitriteGone = ammoniaGone - ammonia * chain - nitrite * Math.expm1(-b);
+  const lostA = -Math.expm1(-a);
+  const lostB = -Math.expm1(-b);
+  const chain = Math.abs(a - b) > 1e-9 * (a + b) + 1e-300 ? (a * (lostB - lostA)) / (b - a) : a * (1 - lostA);
+  const ammoniaGone = ammonia * lostA;
+  const nitriteGone = ammoniaGone - ammonia * chain + nitrite * lostB;
   oxidised[AMMONIA] = oxidised[AMMONIA]! + ammoniaGone;
   oxidised[NITRITE] = oxidised[NITRITE]! + nitriteGone;
-  parcel[AMMONIA] = ammonia * leftA;
-  parcel[NITRITE] = nitrite * leftB + ammonia * chain;
+  parcel[AMMONIA] = ammonia - ammoniaGone;
+  parcel[NITRITE] = nitrite + ammoniaGone - nitriteGone;
   const used =
     FLUX_OXYGEN_PER_AMMONIA * ammoniaGone + FLUX_OXYGEN_PER_NITRITE * nitriteGone + contact.dirtOxygen;
   parcel[OXYGEN] = Math.max(oxygen - used, 0);
