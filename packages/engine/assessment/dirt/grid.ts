@@ -12,8 +12,8 @@ const LARGEST_M = 500e-6;
 const FULL_SHARE_OF_PORES = 0.5;
 
 /** Dirt sits mostly behind a bed's face: slices grow from about this thickness, m, by this ratio. */
-const FIRST_SLICE_M = 1e-3;
-const SLICE_GROWTH = 1.35;
+const FIRST_SLICE_M = 1e-4;
+const SLICE_GROWTH = 1.5;
 
 /** Slice thicknesses from the face inward; together the bed's depth. */
 export const sliceThicknesses = (depthM: number, refinement: number): number[] => {

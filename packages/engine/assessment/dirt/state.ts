@@ -1,5 +1,6 @@
 import { GRAVITY } from '../../laws/constants.ts';
 import { CAKE_RESISTANCE_M_PER_KG, DEPOSIT_DRY_DENSITY_KG_PER_M3 } from '../../laws/dirt/constants.ts';
+import { PARAMETER_STRIDE } from '../../network/lawNumbers.ts';
 import type { Compiled } from '../compiled.ts';
 
 /** The dirt in a packing at one time. */
@@ -61,7 +62,7 @@ export const applyDirt = (
   const { network, beds } = compiled;
   for (let place = 0; place < beds.length; place += 1) {
     const { link, areaM2 } = beds[place]!;
-    const at = link * 10;
+    const at = link * PARAMETER_STRIDE;
     const linear = network.parameters[at]!;
     const quadratic = network.parameters[at + 1]!;
     const perFlow = linear + quadratic * Math.abs(network.flow[link]!);
