@@ -29,7 +29,7 @@ function meantWays(layout: Layout, from: string): readonly string[] {
     .map((opening) => opening.to);
 }
 
-/** Beds of a chamber, listed as a hand meets them, in the order in which the water meets them. */
+/** Beds of a chamber, listed as a hand meets them, in the order in which the water meets them; and back again. */
 export function inWaterOrder<Bed>(chamber: Chamber, listed: readonly Bed[]): readonly Bed[] {
   return chamber.listedInWaterOrder ? listed : listed.toReversed();
 }

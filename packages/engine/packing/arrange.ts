@@ -1,4 +1,5 @@
 import type { Chamber } from '../families/layout.ts';
+import { inWaterOrder } from '../families/waterOrder.ts';
 import type { Bed, Packing } from '../model/model.ts';
 
 /** An amount of one medium on its way into a filter. */
@@ -15,8 +16,7 @@ const ROUNDING = 1e-9;
 /** Beds of a packing in the order in which the water meets them, as portions. */
 export const portionsInWaterOrder = (chambers: readonly Chamber[], packing: Packing): Portion[] =>
   chambers.flatMap((chamber) => {
-    const listed = packing[chamber.id] ?? [];
-    const beds = chamber.listedInWaterOrder ? listed : listed.toReversed();
+    const beds = inWaterOrder(chamber, packing[chamber.id] ?? []);
     return beds.map((bed) => ({ id: bed.id, medium: bed.medium, volumeM3: bed.depthM * chamber.areaM2 }));
   });
 
@@ -64,7 +64,7 @@ const fill = (
   }
   const listed = chambers.map((chamber) => {
     const beds = filling.beds.get(chamber.id) ?? [];
-    return [chamber.id, chamber.listedInWaterOrder ? beds : beds.toReversed()] as const;
+    return [chamber.id, inWaterOrder(chamber, beds)] as const;
   });
   return Object.fromEntries(listed);
 };

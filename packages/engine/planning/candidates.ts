@@ -1,4 +1,5 @@
 import type { Chamber } from '../families/layout.ts';
+import { inWaterOrder } from '../families/waterOrder.ts';
 import type { Bed, Model, Packing } from '../model/model.ts';
 import { arrange, type Portion } from '../packing/arrange.ts';
 import type { Purchase } from './plan.ts';
@@ -61,7 +62,7 @@ const bedsOfGrid = (chambers: readonly Chamber[], grid: Grid): Packing =>
         if (last?.medium === medium) beds[beds.length - 1] = { ...last, depthM: last.depthM + depthM };
         else beds.push({ id: `${chamber.id}-bed-${beds.length + 1}`, medium, depthM });
       }
-      return [chamber.id, chamber.listedInWaterOrder ? beds : beds.toReversed()];
+      return [chamber.id, inWaterOrder(chamber, beds)];
     }),
   );
 

@@ -1,4 +1,5 @@
 import type { Chamber } from '../families/layout.ts';
+import { inWaterOrder } from '../families/waterOrder.ts';
 import type { Model, Packing } from '../model/model.ts';
 import { arrange, portionsInWaterOrder } from '../packing/arrange.ts';
 import { tradeOrder } from '../packing/order.ts';
@@ -61,8 +62,7 @@ function* neighbours(grid: Grid, media: readonly (string | undefined)[]): Genera
 /** The grid nearest to a packing: each layer takes the medium that fills most of it. */
 const gridOfPacking = (chambers: readonly Chamber[], packing: Packing): Grid =>
   chambers.flatMap((chamber) => {
-    const listed = packing[chamber.id] ?? [];
-    const beds = chamber.listedInWaterOrder ? listed : listed.toReversed();
+    const beds = inWaterOrder(chamber, packing[chamber.id] ?? []);
     return Array.from({ length: LAYERS_PER_CHAMBER }, (_, layer) => {
       const middle = ((layer + 0.5) / LAYERS_PER_CHAMBER) * chamber.depthM;
       let reached = 0;

@@ -1,5 +1,6 @@
 import { fittings } from '../../catalogue/fittings.ts';
 import type { Chamber, Layout } from '../../families/layout.ts';
+import { inWaterOrder } from '../../families/waterOrder.ts';
 import { GRAVITY } from '../../laws/constants.ts';
 import { ORIFICE_DISCHARGE_COEFFICIENT, perforatedPlateK } from '../../laws/hydraulics/orifice.ts';
 import { SLOT_ENTRANCE_K } from '../../laws/hydraulics/slot.ts';
@@ -164,8 +165,7 @@ const bedLaw = ({ model, water }: Draft, bed: Bed, chamber: Chamber): LinkLaw =>
 
 /** The beds of a chamber in the order in which the water meets them. */
 export const bedsInWaterOrder = (chamber: Chamber, model: Model): readonly Bed[] => {
-  const beds = model.packing[chamber.id] ?? [];
-  return chamber.listedInWaterOrder ? beds : beds.toReversed();
+  return inWaterOrder(chamber, model.packing[chamber.id] ?? []);
 };
 
 const addChamber = (draft: Draft, chamber: Chamber): void => {
