@@ -1,9 +1,9 @@
-import { statSync } from 'node:fs';
-import { resolve } from 'node:path';
+import { cpSync, rmSync, statSync } from 'node:fs';
+import { dirname, resolve } from 'node:path';
 import { build } from 'esbuild';
 import { isMain, projectRoot } from './sources.ts';
 
-/** Where the command line's one file is laid. */
+/** Where the command line's one file is laid, with the demo jobs in a folder beside it. */
 export const bundlePath = resolve(projectRoot, 'packages', 'cli', 'dist', 'fettle.js');
 
 /**
@@ -11,6 +11,7 @@ export const bundlePath = resolve(projectRoot, 'packages', 'cli', 'dist', 'fettl
  * in the older module form ask for Node's modules with `require`, which the first lines give them.
  */
 export async function bundleCommandLine(): Promise<void> {
+  rmSync(dirname(bundlePath), { recursive: true, force: true });
   await build({
     entryPoints: [resolve(projectRoot, 'packages', 'cli', 'main.ts')],
     outfile: bundlePath,
@@ -24,6 +25,7 @@ export async function bundleCommandLine(): Promise<void> {
       js: "import { createRequire } from 'node:module';\nconst require = createRequire(import.meta.url);",
     },
   });
+  cpSync(resolve(projectRoot, 'demo'), resolve(dirname(bundlePath), 'demo'), { recursive: true });
 }
 
 if (isMain(import.meta.url)) {

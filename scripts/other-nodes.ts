@@ -1,7 +1,7 @@
 import { execFileSync, spawnSync } from 'node:child_process';
-import { copyFileSync, existsSync, mkdtempSync, rmSync } from 'node:fs';
+import { cpSync, existsSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
-import { join } from 'node:path';
+import { dirname, join, resolve } from 'node:path';
 import { bundleCommandLine, bundlePath } from './bundle.ts';
 import { projectRoot } from './sources.ts';
 
@@ -21,14 +21,20 @@ const engineTests: Trial = {
   arguments: ['node_modules/vitest/vitest.mjs', 'run', '--project', 'unit', 'packages/engine'],
 };
 
-/** The commands from their sources, and from the bundle in a folder that holds nothing else. */
-function commandTrials(bundleFolder: string): Trial[] {
+/**
+ * The commands from their sources, and from a copy of the bundle that has nothing else beside it. All run in
+ * the throw-away folder, since the demo lays its drawing where it is run.
+ */
+function commandTrials(folder: string): Trial[] {
   const forms = [
-    { form: 'the sources', folder: projectRoot, program: ['--import', 'tsx', 'packages/cli/main.ts'] },
-    { form: 'the bundle', folder: bundleFolder, program: ['fettle.mjs'] },
+    {
+      form: 'the sources',
+      program: ['--import', import.meta.resolve('tsx'), resolve(projectRoot, 'packages/cli/main.ts')],
+    },
+    { form: 'the bundle', program: [join(folder, 'fettle', 'fettle.js')] },
   ];
   const commands = [['--version'], ['--help'], ['demo'], ['demo', '--json']];
-  return forms.flatMap(({ form, folder, program }) =>
+  return forms.flatMap(({ form, program }) =>
     commands.map((command) => ({
       shows: `fettle ${command.join(' ')} from ${form}`,
       folder,
@@ -68,7 +74,8 @@ function fetchNode(home: string, version: string): string {
 
 async function tryAll(folder: string): Promise<string[]> {
   await bundleCommandLine();
-  copyFileSync(bundlePath, join(folder, 'fettle.mjs'));
+  cpSync(dirname(bundlePath), join(folder, 'fettle'), { recursive: true });
+  writeFileSync(join(folder, 'fettle', 'package.json'), '{ "type": "module" }');
   const commands = commandTrials(folder);
   const failed = tryNode(process.execPath, commands);
   for (const version of promised) {
