@@ -51,6 +51,17 @@ const matSlope = (compiled: Compiled, matKgPerM2: number, areaM2: number): numbe
   return (CAKE_RESISTANCE_M_PER_KG * matKgPerM2 * viscosityPaS) / (densityKgPerM3 * GRAVITY * areaM2);
 };
 
+/** Resistance of a mat on a bed's face against the clean bed's, at the flow of the last solve. */
+export const matRatio = (compiled: Compiled, bed: number, matKgPerM2: number): number => {
+  const { network } = compiled;
+  const { link, areaM2 } = compiled.beds[bed]!;
+  const at = link * PARAMETER_STRIDE;
+  const linear = network.parameters[at]!;
+  const quadratic = network.parameters[at + 1]!;
+  const perFlow = linear + quadratic * Math.abs(network.flow[link]!);
+  return matSlope(compiled, matKgPerM2, areaM2) / perFlow;
+};
+
 /**
  * Sets the network's beds to a state of dirt. A mat's loss grows with the flow itself, so it is added to the
  * bed's linear term by way of the ratio at the flow of the last solve.
@@ -61,12 +72,8 @@ export const applyDirt = (
 ): void => {
   const { network, beds } = compiled;
   for (let place = 0; place < beds.length; place += 1) {
-    const { link, areaM2 } = beds[place]!;
-    const at = link * PARAMETER_STRIDE;
-    const linear = network.parameters[at]!;
-    const quadratic = network.parameters[at + 1]!;
-    const perFlow = linear + quadratic * Math.abs(network.flow[link]!);
-    const mat = matSlope(compiled, state.matKgPerM2[place]!, areaM2);
-    network.resistanceRatio[link] = bedRatio(compiled, state.deposit, place) + mat / perFlow;
+    const ratio =
+      bedRatio(compiled, state.deposit, place) + matRatio(compiled, place, state.matKgPerM2[place]!);
+    network.resistanceRatio[beds[place]!.link] = ratio;
   }
 };

@@ -1,15 +1,18 @@
 import { DEPOSIT_DRY_DENSITY_KG_PER_M3 } from '../../laws/dirt/constants.ts';
 import { solveNetwork } from '../../network/solve.ts';
 import type { Compiled } from '../compiled.ts';
-import { applyDirt, bedRatio, type DirtState } from './state.ts';
-import { layDown, type Transport } from './transport.ts';
+import { applyDirt, type DirtState, matRatio } from './state.ts';
+import { layDown, MAT_STARTS_AT, type Transport } from './transport.ts';
 
 const DAY_S = 86_400;
 
 /** Longest and shortest step, s, and the growth of a bed's resistance that one step may bring. */
 const LONGEST_STEP_S = 20 * DAY_S;
 const SHORTEST_STEP_S = 60;
-const GROWTH_PER_STEP = 0.3;
+const GROWTH_PER_STEP = 0.2;
+/** Room that a step may fill in a slice beyond what is left of it, and at least, as shares of a full slice. */
+const ROOM_PER_STEP = 0.25;
+const LEAST_ROOM = 0.02;
 const ENERGY_TOLERANCE = 1e-8;
 
 /** A march under way. */
@@ -26,24 +29,37 @@ export const solveAt = (compiled: Compiled, state: Pick<DirtState, 'deposit' | '
   solveNetwork(compiled.network, ENERGY_TOLERANCE);
 };
 
+/** Longest step, s, that leaves a slice's deposit room, and does not run past the point where a mat starts. */
+const stepByRoom = (
+  deposit: { readonly now: number; readonly perS: number; readonly full: number },
+  isFace: boolean,
+): number => {
+  const { now, perS, full } = deposit;
+  if (perS <= 0) return LONGEST_STEP_S;
+  const matAt = MAT_STARTS_AT * full;
+  const room = isFace && now < matAt ? matAt - now : Math.max(ROOM_PER_STEP * full, full - now);
+  return Math.max(room, LEAST_ROOM * full) / perS;
+};
+
 /** Longest step that the growth of the resistances allows, s. */
 const stepLength = (marching: Marching, state: DirtState): number => {
-  const { transport } = marching;
-  const { grid, beds } = marching.compiled;
+  const { compiled, transport } = marching;
+  const { grid, beds, network } = compiled;
   let longest = LONGEST_STEP_S;
   beds.forEach((bed, place) => {
     const factor = bed.medium.depositFactor.value;
     const full = grid.fullFraction[place]!;
+    const face = grid.sliceStart[place]!;
     let growth = 0;
-    for (let slice = grid.sliceStart[place]!; slice < grid.sliceStart[place + 1]!; slice += 1) {
-      const rate = depositRate(marching, place, slice);
-      growth += 2 * factor * (1 + factor * state.deposit[slice]!) * rate * grid.sliceThicknessM[slice]!;
-      if (rate > 0) longest = Math.min(longest, Math.max(0.25 * full, full - state.deposit[slice]!) / rate);
+    for (let slice = face; slice < grid.sliceStart[place + 1]!; slice += 1) {
+      const now = state.deposit[slice]!;
+      const perS = depositRate(marching, place, slice);
+      growth += 2 * factor * (1 + factor * now) * perS * grid.sliceThicknessM[slice]!;
+      longest = Math.min(longest, stepByRoom({ now, perS, full }, slice === face));
     }
-    const ratio = bedRatio(marching.compiled, state.deposit, place);
-    if (growth > 0) longest = Math.min(longest, (GROWTH_PER_STEP * ratio * bed.depthM) / growth);
-    const mat = transport.laidByMat[place]! / bed.areaM2;
-    if (mat > 0) longest = Math.min(longest, Math.max(0.3 * state.matKgPerM2[place]!, 1e-3) / mat);
+    const grown = growth / bed.depthM + matRatio(compiled, place, transport.laidByMat[place]! / bed.areaM2);
+    if (grown > 0)
+      longest = Math.min(longest, (GROWTH_PER_STEP * network.resistanceRatio[bed.link]!) / grown);
   });
   return Math.max(longest, SHORTEST_STEP_S);
 };

@@ -31,7 +31,7 @@ export const makeTransport = (compiled: Compiled): Transport => ({
 });
 
 /** A face this full lets a mat grow on it. */
-const MAT_STARTS_AT = 0.9;
+export const MAT_STARTS_AT = 0.9;
 
 /** Takes solids at `level` through one bed; returns the level behind it. */
 const throughBed = (
