@@ -14,6 +14,7 @@ const steps: readonly Step[] = [
   { name: 'words', module: 'scripts/words.ts', arguments: [] },
   { name: 'links', module: 'scripts/links.ts', arguments: [] },
   { name: 'page of the catalogue', module: 'scripts/catalogue-docs.ts', arguments: ['--check'] },
+  { name: 'page of reckonings', module: 'scripts/reckoning-docs.ts', arguments: ['--check'] },
   { name: 'page of verification', module: 'scripts/verification.ts', arguments: ['--check'] },
 ];
 
