@@ -1,31 +1,23 @@
 import { closeSync, fstatSync, openSync, readSync } from 'node:fs';
 import { badInput } from './exits.ts';
+import { fileErrorCode, fileReason, shownName } from './fileReasons.ts';
 
 /** More than this is never read, whatever a file says of its size, bytes. */
 const MOST_BYTES = 2_000_000;
 
-const REASONS: Readonly<Record<string, string>> = {
-  ENOENT: 'there is no such file',
-  EACCES: 'it may not be read',
-  EISDIR: 'it is a folder',
-  ENOTDIR: 'a part of its path is not a folder',
-};
-
-const unreadable = (file: string, error: unknown) => {
-  const code = error instanceof Error && 'code' in error ? String(error.code) : '';
-  return badInput({
+const unreadable = (file: string, code: string) =>
+  badInput({
     code: 'file-unreadable',
     path: '',
-    says: `The file ${file} cannot be read: ${REASONS[code] ?? code}.`,
+    says: `The file ${shownName(file)} cannot be read: ${fileReason(code)}.`,
     allowed: 'a job file in YAML or JSON, or - for standard input',
   });
-};
 
 const tooLarge = (file: string) =>
   badInput({
     code: 'file-too-large',
     path: '',
-    says: `The file ${file} is larger than ${MOST_BYTES / 1e6} MB, which no job file is.`,
+    says: `The file ${shownName(file)} is larger than ${MOST_BYTES / 1e6} MB, which no job file is.`,
     allowed: `at most ${MOST_BYTES / 1e6} MB`,
   });
 
@@ -49,11 +41,12 @@ const readChunk = (descriptor: number, chunk: Buffer): number => {
     try {
       return readSync(descriptor, chunk, 0, chunk.length, null);
     } catch (error) {
-      if (error instanceof Error && 'code' in error && error.code === 'EAGAIN') {
+      const code = fileErrorCode(error);
+      if (code === 'EAGAIN') {
         Atomics.wait(new Int32Array(new SharedArrayBuffer(4)), 0, 0, 10);
         continue;
       }
-      if (error instanceof Error && 'code' in error && error.code === 'EOF') return 0;
+      if (code === 'EOF') return 0;
       throw error;
     }
   }
@@ -70,8 +63,8 @@ export const readInput = (file: string): Uint8Array => {
     if (bytes.length > MOST_BYTES) throw tooLarge(file);
     return bytes;
   } catch (error) {
-    if (error instanceof Error && 'code' in error) throw unreadable(file, error);
-    throw error;
+    const code = fileErrorCode(error);
+    throw code === undefined ? error : unreadable(file, code);
   } finally {
     if (descriptor !== 0) closeSync(descriptor);
   }
@@ -80,12 +73,10 @@ export const readInput = (file: string): Uint8Array => {
 const openFile = (file: string): number => {
   try {
     const descriptor = openSync(file, 'r');
-    if (fstatSync(descriptor).isDirectory()) {
-      closeSync(descriptor);
-      throw Object.assign(new Error(), { code: 'EISDIR' });
-    }
-    return descriptor;
+    if (!fstatSync(descriptor).isDirectory()) return descriptor;
+    closeSync(descriptor);
   } catch (error) {
-    throw unreadable(file, error);
+    throw unreadable(file, fileErrorCode(error) ?? String(error));
   }
+  throw unreadable(file, 'EISDIR');
 };

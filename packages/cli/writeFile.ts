@@ -1,40 +1,36 @@
 import { mkdirSync, writeFileSync } from 'node:fs';
 import { dirname } from 'node:path';
 import { badInput } from './exits.ts';
+import { fileErrorCode, fileReason, shownName } from './fileReasons.ts';
 
-const REASONS: Readonly<Record<string, string>> = {
-  EEXIST: 'it is there already and is not overwritten',
-  EACCES: 'it may not be written',
-  EROFS: 'it may not be written',
-  EISDIR: 'it is a folder',
-  ENOTDIR: 'a part of its path is not a folder',
-  ENOSPC: 'the disk is full',
-};
+const unwritable = (file: string, code: string) =>
+  badInput({
+    code: 'file-unwritable',
+    path: '',
+    says: `The file ${shownName(file)} cannot be written: ${fileReason(code)}.`,
+  });
 
-const attempt = (file: string, work: () => void): void => {
+const attempt = (file: string, work: () => void, codes: Readonly<Record<string, string>> = {}): void => {
   try {
     work();
   } catch (error) {
-    if (!(error instanceof Error && 'code' in error)) throw error;
-    const reason = REASONS[String(error.code)] ?? String(error.code);
-    throw badInput({
-      code: 'file-unwritable',
-      path: '',
-      says: `The file ${file} cannot be written: ${reason}.`,
-    });
+    const code = fileErrorCode(error);
+    throw code === undefined ? error : unwritable(file, codes[code] ?? code);
   }
 };
 
+/** A file that stands where a folder is needed is told as already there, or as no folder. */
+const makeFolders = (file: string): void =>
+  attempt(file, () => mkdirSync(dirname(file), { recursive: true }), { EEXIST: 'ENOTDIR' });
+
 /** Writes a file that must not be there yet, with the folders it stands in. */
-export const writeNewFile = (file: string, text: string): void =>
-  attempt(file, () => {
-    mkdirSync(dirname(file), { recursive: true });
-    writeFileSync(file, text, { flag: 'wx' });
-  });
+export const writeNewFile = (file: string, text: string): void => {
+  makeFolders(file);
+  attempt(file, () => writeFileSync(file, text, { flag: 'wx' }));
+};
 
 /** Writes a file that the program makes anew each time. */
-export const writeMadeFile = (file: string, text: string): void =>
-  attempt(file, () => {
-    mkdirSync(dirname(file), { recursive: true });
-    writeFileSync(file, text);
-  });
+export const writeMadeFile = (file: string, text: string): void => {
+  makeFolders(file);
+  attempt(file, () => writeFileSync(file, text));
+};

@@ -51,7 +51,7 @@ export const addAssess = (program: Command): void => {
     )
     .addHelpText(
       'after',
-      '\nExamples:\n  fettle assess demo/linden-barrel.yaml\n  fettle assess - --json < job.yaml',
+      '\nExamples:\n  fettle assess job.yaml --fail-on grave\n  fettle assess - --json < job.yaml',
     )
     .action(run);
 };

@@ -11,7 +11,9 @@ const run = (file: string, flags: CommonOptions): void => {
     return;
   }
   const assumed = model.givens.filter((given) => given.assumedBecause !== undefined).length;
-  output.write(`No problems. ${assumed} values are not stated and were assumed; fettle assess lists them.`);
+  output.write(
+    wrap(`No problems. ${assumed} values are not stated and were assumed; fettle assess lists them.`),
+  );
   for (const note of notes) output.write(wrap(`${note.path}: ${note.says}`, 2));
 };
 

@@ -3,6 +3,7 @@ import { newJob } from '@fettle/job/newJob.ts';
 import { type Command, Option } from 'commander';
 import { BadInput } from '../exits.ts';
 import { type CommonOptions, outputFor, writeJson } from '../output.ts';
+import { wrap } from '../print/layout.ts';
 import { writeNewFile } from '../writeFile.ts';
 import { withCommonOptions } from './common.ts';
 
@@ -19,7 +20,7 @@ const run = (flags: NewFlags): void => {
   if (flags.out !== undefined) {
     writeNewFile(flags.out, text);
     if (output.json) writeJson(output, { file: flags.out });
-    else output.write(`Wrote ${flags.out}. Fill it in and run: fettle assess ${flags.out}`);
+    else output.write(wrap(`Wrote ${flags.out}. Fill it in and run: fettle assess ${flags.out}`));
     return;
   }
   if (output.json) writeJson(output, { family: flags.family, text });

@@ -5,14 +5,29 @@ import type { Output } from '../output.ts';
 export const WIDTH = 80;
 
 const BOLD = ['\u001b[1m', '\u001b[22m'] as const;
-const FAULT = ['\u001b[31m', '\u001b[39m'] as const;
 
-const painted = (output: Output, text: string, [on, off]: readonly [string, string]): string =>
-  output.colour ? `${on}${text}${off}` : text;
+export const heading = (output: Output, text: string): string =>
+  `\n${output.colour ? `${BOLD[0]}${text}${BOLD[1]}` : text}`;
 
-export const heading = (output: Output, text: string): string => `\n${painted(output, text, BOLD)}`;
+/** A figure and its unit, or a bracket and its figure, stay on one line. */
+const figure = /(?<=\d) (?=(?:%|°|[A-Za-zµ]{1,3}(?:\d|\/\S+)?)(?![A-Za-z]))/g;
+const NO_BREAK = '\u00a0';
 
-export const fault = (output: Output, text: string): string => painted(output, text, FAULT);
+const wordsOf = (text: string, widest: number): string[] =>
+  text
+    .trim()
+    .replaceAll(figure, NO_BREAK)
+    .split(/[^\S\u00a0]+/)
+    .flatMap((word) => pieces(word.replaceAll(NO_BREAK, ' '), widest));
+
+/** A word that no line holds, such as a long name of a file, in pieces that one does. */
+const pieces = (word: string, widest: number): string[] => {
+  const characters = [...word];
+  const count = Math.max(1, Math.ceil(characters.length / widest));
+  return Array.from({ length: count }, (_, place) =>
+    characters.slice(place * widest, (place + 1) * widest).join(''),
+  );
+};
 
 /** Text broken into lines of at most `WIDTH` columns; the first keeps its own indent, later ones take `indent`. */
 export const wrap = (text: string, indent = 0): string => {
@@ -20,9 +35,9 @@ export const wrap = (text: string, indent = 0): string => {
   const start = /^\s*/.exec(text)?.[0] ?? '';
   const lines: string[] = [];
   let line = '';
-  for (const word of text.trim().split(/\s+/)) {
+  for (const word of wordsOf(text, WIDTH - Math.max(start.length, indent))) {
     const room = WIDTH - (lines.length === 0 ? start.length : indent);
-    if (line !== '' && line.length + 1 + word.length > room) {
+    if (line !== '' && [...line].length + 1 + [...word].length > room) {
       lines.push(line);
       line = word;
     } else {
