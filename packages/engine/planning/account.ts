@@ -55,6 +55,17 @@ export const hardwareSets = (model: Model, budget: number): Hardware[] => {
 const stagesOf = (model: Model): Set<string> =>
   new Set(Object.values(model.packing).flatMap((beds) => beds.map((bed) => model.media[bed.medium]!.stage)));
 
+const NANOMETRES_PER_M = 1e9;
+
+/** The same for packings of the same media in the same places, whatever their beds are called. */
+const keyOf = ({ alterations, layout }: Hardware, packing: Packing): string =>
+  JSON.stringify([
+    alterations,
+    layout.chambers.map(({ id }) =>
+      (packing[id] ?? []).map(({ medium, depthM }) => [medium, Math.round(depthM * NANOMETRES_PER_M)]),
+    ),
+  ]);
+
 /** Keeps the account of a search: what was assessed, up to the cap. */
 export class Search {
   readonly assessed: Assessed[] = [];
@@ -86,7 +97,7 @@ export class Search {
 
   /** Assesses a packing in altered hardware, once; undefined where it costs too much or the cap is reached. */
   try(hardware: Hardware, packing: Packing): Assessed | undefined {
-    const key = JSON.stringify([hardware.alterations, packing]);
+    const key = keyOf(hardware, packing);
     const known = this.#known.get(key);
     if (known) return known;
     const candidate = this.#price(hardware, packing);

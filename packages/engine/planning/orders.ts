@@ -3,7 +3,10 @@ import { tradeOrder } from '../packing/order.ts';
 import type { Hardware, Search } from './account.ts';
 import { countOrders, reorderings } from './candidates.ts';
 
-/** What is in the filter, in every order. Returns how many candidates there are. */
+/**
+ * What is in the filter, in every order.
+ * @returns how many candidates there are; an upper bound where the cap was reached before all were tried
+ */
 export const searchOrders = (search: Search, sets: readonly Hardware[]): number => {
   const found = search.asFound.layout.chambers;
   const portions = portionsInWaterOrder(found, search.model.packing);
@@ -18,5 +21,5 @@ export const searchOrders = (search: Search, sets: readonly Hardware[]): number 
       search.try(hardware, packing);
     }
   }
-  return sets.length * (countOrders(portions) + 1);
+  return search.full ? sets.length * (countOrders(portions) + 1) : search.assessed.length;
 };
