@@ -11,11 +11,11 @@ import type { Capacity } from './life/capacity.ts';
 const openFraction = (compiled: Compiled, dirt: DirtState, place: number): number => {
   const { grid, beds } = compiled;
   const full = grid.fullFraction[place]!;
-  let open = 0;
+  let closed = 0;
   for (let slice = grid.sliceStart[place]!; slice < grid.sliceStart[place + 1]!; slice += 1) {
-    open += Math.max(0, 1 - dirt.deposit[slice]! / full) * grid.sliceThicknessM[slice]!;
+    closed += Math.min(1, dirt.deposit[slice]! / full) * grid.sliceThicknessM[slice]!;
   }
-  return open / beds[place]!.depthM;
+  return Math.max(0, 1 - closed / beds[place]!.depthM);
 };
 
 /** What the tank makes, or water changes bring, of a substance, kg/s. */
