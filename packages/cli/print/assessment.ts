@@ -16,7 +16,7 @@ const bedName = (job: AssessedJob, id: string): string => {
 };
 
 const interval = (assessment: Assessment, print: Print): string =>
-  assessment.cleaning.beyond ? 'over a year' : print(assessment.cleaning.timeS, 'time');
+  assessment.cleaning.beyond ? 'more than a year' : print(assessment.cleaning.timeS, 'time');
 
 const days = (timeS: number): string => `${Number((timeS / 86_400).toPrecision(3))} days`;
 
@@ -130,7 +130,8 @@ const beds = (job: AssessedJob, print: Print): string => {
 const change = (finding: Finding, print: Print): string => {
   if (!finding.effect) return '';
   const { flow, feed, cleaningInterval } = finding.effect;
-  const until = (time: number, beyond: boolean): string => (beyond ? 'over a year' : print(time, 'time'));
+  const until = (time: number, beyond: boolean): string =>
+    beyond ? 'more than a year' : print(time, 'time');
   return (
     ` With only this cured: flow ${print(flow.beforeM3PerS, 'flow')} -> ${print(flow.afterM3PerS, 'flow')}, ` +
     `feed ${print(feed.beforeKgPerS, 'mass-rate')} -> ${print(feed.afterKgPerS, 'mass-rate')}, ` +

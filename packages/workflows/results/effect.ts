@@ -2,19 +2,18 @@ import type { Effect } from '@fettle/engine/assessment/assessment.ts';
 import { z } from 'zod';
 import { type Figure, figure, figureSchema } from './figures.ts';
 
-const changeSchema = figureSchema.extend({ before: figureSchema, after: figureSchema }).meta({
-  description: '`value` is after less before.',
-});
+const changeOf = <T extends z.ZodType>(state: T) =>
+  figureSchema.extend({ before: state, after: state }).meta({ description: '`value` is after less before.' });
+
+const changeSchema = changeOf(figureSchema);
 
 export const effectSchema = z.strictObject({
   flow: changeSchema,
   feed: changeSchema,
-  cleaningInterval: changeSchema,
+  cleaningInterval: changeOf(figureSchema.extend({ beyond: z.boolean() })),
 });
 
-const DAY_S = 86_400;
-
-const change = (before: Figure, after: Figure): z.infer<typeof changeSchema> => ({
+const change = <F extends Figure>(before: F, after: F): Figure & { before: F; after: F } => ({
   value: after.value - before.value,
   unit: after.unit,
   before,
@@ -25,7 +24,7 @@ export const toEffect = ({ flow, feed, cleaningInterval }: Effect): z.infer<type
   flow: change(figure(flow.beforeM3PerS, 'L/h'), figure(flow.afterM3PerS, 'L/h')),
   feed: change(figure(feed.beforeKgPerS, 'g/d'), figure(feed.afterKgPerS, 'g/d')),
   cleaningInterval: change(
-    { value: cleaningInterval.beforeS / DAY_S, unit: 'd' },
-    { value: cleaningInterval.afterS / DAY_S, unit: 'd' },
+    { ...figure(cleaningInterval.beforeS, 'd'), beyond: cleaningInterval.beforeBeyond },
+    { ...figure(cleaningInterval.afterS, 'd'), beyond: cleaningInterval.afterBeyond },
   ),
 });

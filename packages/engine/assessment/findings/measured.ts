@@ -106,8 +106,9 @@ export const measuredDiffers: FindingRule = {
       ({ test, measured, computed, verdict }) => {
         if (verdict !== 'differs' || computed === undefined) return [];
         const dimension = DIMENSION[test.kind];
-        const off = percent(Math.abs(measured / computed - 1));
-        const says = `The ${test.kind} test (${test.state}) gave ${context.print(measured, dimension)}, the models say ${context.print(computed, dimension)}: ${off} apart, more than their doubts.`;
+        const off =
+          computed > 0 ? `: ${percent(Math.abs(measured / computed - 1))} apart, more` : ', further apart';
+        const says = `The ${test.kind} test (${test.state}) gave ${context.print(measured, dimension)}, the models say ${context.print(computed, dimension)}${off} than their doubts.`;
         const cure =
           'Repeat the test; then look for what the description leaves out: film in the hose, a worn impeller, a gap not measured.';
         return [{ place: test.id, says, cure, severity: 'marked' as const }];

@@ -1,0 +1,200 @@
+import { readFileSync } from 'node:fs';
+import { basename } from 'node:path';
+import { assessmentSchema } from '@fettle/workflows/results/assessment.ts';
+import { describe, expect, test } from 'vitest';
+import { demo, demos, demoWith, fettle, fettleProcess, fileWith } from './support/program.ts';
+import { bareNumbersOf, breachesOf, figuresOf } from './support/results.ts';
+
+const assessed = (file: string, ...options: readonly string[]) => {
+  const { code, out, err } = fettle('assess', file, '--json', ...options);
+  expect([code, err]).toEqual([0, '']);
+  return assessmentSchema.parse(JSON.parse(out));
+};
+
+/** Unit of every figure by the last name on its path; money apart. */
+const units: readonly (readonly [RegExp, string])[] = [
+  [/^\/dutyPoint\/flow$/, 'L/h'],
+  [/^\/dutyPoint\/head$/, 'm'],
+  [/^\/headBudget\/\d+\/head$/, 'm'],
+  [/^\/headBudget\/\d+\/share$/, '1'],
+  [/^\/routes\/\d+\/share$/, '1'],
+  [/^\/routes\/\d+\/contactTime$/, 's'],
+  [/^\/bypass\/\w+$/, '1'],
+  [/^\/turnover$/, '1/h'],
+  [/^\/beds\/\d+\/(depth|head)$/, 'm'],
+  [/^\/beds\/\d+\/volume$/, 'L'],
+  [/^\/beds\/\d+\/flow$/, 'L/h'],
+  [/^\/beds\/\d+\/contactTime$/, 's'],
+  [/^\/carries\/(\w+\/)?day$/, 'd'],
+  [/^\/carries\/(\w+\/)?feed$/, 'g/d'],
+  [/^\/carries\/(\w+\/)?served\/(light|normal|heavy)$/, 'L'],
+  [/^\/carries\/(\w+\/)?flow$/, 'L/h'],
+  [/^\/cleaningInterval$/, 'd'],
+  [/^\/cost\/energy$/, 'kWh/a'],
+  [/^\/findings\/\d+\/effect\/flow(\/before|\/after)?$/, 'L/h'],
+  [/^\/findings\/\d+\/effect\/feed(\/before|\/after)?$/, 'g/d'],
+  [/^\/findings\/\d+\/effect\/cleaningInterval(\/before|\/after)?$/, 'd'],
+];
+
+describe.each(demos.map((path) => [basename(path), path]))('assess --json of %s', (_name, path) => {
+  const text = fettle('assess', path, '--json').out;
+  const result = assessmentSchema.parse(JSON.parse(text));
+  const figures = figuresOf(result);
+
+  test('fits the published schema, by a validator of its own', () => {
+    expect(breachesOf('assessment', JSON.parse(text))).toEqual([]);
+  });
+
+  test('has every promised key', () => {
+    expect(Object.keys(result)).toEqual(
+      expect.arrayContaining([
+        ...['edition', 'assumed', 'dutyPoint', 'headBudget', 'routes', 'bypass', 'turnover', 'carries'],
+        ...['cleaningInterval', 'cost', 'claims', 'findings'],
+      ]),
+    );
+    expect(Object.keys(result.carries)).toEqual(
+      expect.arrayContaining(['feed', 'served', 'bindingLimit', 'clean', 'intervalEnd']),
+    );
+    expect(Object.keys(result.carries.clean)).toEqual(expect.arrayContaining(['feed', 'served']));
+    expect(Object.keys(result.cost)).toContain('perYear');
+    for (const finding of result.findings)
+      expect(Object.keys(finding)).toEqual(
+        expect.arrayContaining(['id', 'severity', 'place', 'says', 'cure']),
+      );
+    expect(result.findings.some(({ effect }) => effect !== undefined)).toBe(true);
+  });
+
+  test('gives every figure in its one unit', () => {
+    for (const [pattern, unit] of units) {
+      const matching = figures.filter((figure) => pattern.test(figure.path));
+      for (const figure of matching) expect([figure.path, figure.unit]).toEqual([figure.path, unit]);
+      if (!String(pattern).includes('findings')) expect(matching.length, String(pattern)).toBeGreaterThan(0);
+    }
+    const money = figures.filter(({ path: at }) => /^\/cost\/(.*P|p)erYear$/.test(at));
+    for (const { unit } of money) expect(unit).toMatch(/^(GBP|EUR|USD)\/a$/);
+    expect(money.length).toBeGreaterThanOrEqual(4);
+  });
+
+  test('gives no bare number and no range', () => {
+    expect(bareNumbersOf(result).filter((at) => !/^\/assumed\/\d+\/doubt\/size$/.test(at))).toEqual([]);
+    for (const { path: at, keys, value } of figures) {
+      expect(keys, at).not.toContain('low');
+      expect(keys, at).not.toContain('high');
+      expect(Number.isFinite(value), at).toBe(true);
+    }
+  });
+
+  test('does not round', () => {
+    const digits = figures.map(({ value }) => String(value).replace(/\D/g, '').length);
+    expect(digits.filter((count) => count > 12).length).toBeGreaterThan(figures.length / 4);
+  });
+
+  test('has the same bytes in either system of units', () => {
+    expect(fettle('assess', path, '--json', '--units', 'us').out).toBe(text);
+  });
+
+  test('shares the whole flow out among its routes', () => {
+    const whole = result.routes.reduce((sum, route) => sum + route.share.value, 0);
+    expect(Math.abs(whole - 1)).toBeLessThan(1e-9);
+  });
+
+  test('shares the whole head out among its parts', () => {
+    const whole = result.headBudget.reduce((sum, part) => sum + part.share.value, 0);
+    const head = result.headBudget.reduce((sum, part) => sum + part.head.value, 0);
+    expect(Math.abs(whole - 1)).toBeLessThan(1e-6);
+    expect(Math.abs(head / result.dutyPoint.head.value - 1)).toBeLessThan(1e-6);
+  });
+
+  test('a stage without a bed is missed by all water', () => {
+    const packed = new Set(result.beds.map(({ stage }) => stage));
+    for (const stage of ['mechanical', 'biological', 'chemical'] as const)
+      if (!packed.has(stage)) expect(result.bypass[stage].value, stage).toBe(1);
+      else expect(result.bypass[stage].value, stage).toBeLessThanOrEqual(1);
+  });
+
+  test('an effect is after less before', () => {
+    for (const { effect } of result.findings)
+      for (const change of effect ? [effect.flow, effect.feed, effect.cleaningInterval] : [])
+        expect(change.value).toBeCloseTo(change.after.value - change.before.value, 12);
+  });
+});
+
+test('ways too small to name are gathered in a route called rest', () => {
+  const { routes } = assessed(demo('tall-drum'));
+  expect(routes.map(({ id }) => id)).toContain('rest');
+});
+
+test('an empty filter is missed by all water at every stage', () => {
+  const text = readFileSync(demo('tall-drum'), 'utf8').replace(/^ {4}- \{ medium: .*\n/gm, '');
+  const { bypass, beds } = assessed(fileWith(text.replaceAll(/^( {2}basket-\d:).*$/gm, '$1 []')));
+  expect(beds).toEqual([]);
+  expect(bypass).toEqual({
+    mechanical: { value: 1, unit: '1' },
+    biological: { value: 1, unit: '1' },
+    chemical: { value: 1, unit: '1' },
+  });
+});
+
+/** Coarse media in plenty, and next to no feed. */
+const lazy = () =>
+  readFileSync(demo('tall-drum'), 'utf8')
+    .replace('feed: 1.5 g/d ± 0.3 g/d', 'feed: 0.005 g/d')
+    .replace(/packing:[\s\S]*?alterations:/, () =>
+      [
+        'packing:',
+        '  basket-3: [{ medium: foam-20ppi, depth: 50 mm }]',
+        '  basket-2: [{ medium: ceramic-rings-15mm, depth: 55 mm }]',
+        '  basket-1: [{ medium: foam-10ppi, depth: 50 mm }]',
+        'alterations:',
+      ].join('\n'),
+    );
+
+test('an interval of more than a year is told as beyond a year', () => {
+  const file = fileWith(lazy());
+  expect(assessed(file).cleaningInterval).toEqual({ value: 365, unit: 'd', beyond: true });
+  expect(fettle('assess', file).out).toContain('after more than a year');
+});
+
+test('--day moves what the filter carries, and nothing that is clean', () => {
+  const [usual, day30] = [assessed(demo('two-halves')), assessed(demo('two-halves'), '--day', '30')];
+  expect(usual.carries.day).toEqual({ value: 60, unit: 'd' });
+  expect(day30.carries.day).toEqual({ value: 30, unit: 'd' });
+  expect(day30.carries.feed.value).not.toBe(usual.carries.feed.value);
+  expect(day30.carries.clean).toEqual(usual.carries.clean);
+  expect(day30.dutyPoint).toEqual(usual.dutyPoint);
+  expect(day30.cleaningInterval).toEqual(usual.cleaningInterval);
+});
+
+test('- reads standard input and gives the same bytes', () => {
+  const input = readFileSync(demo('corner-box'));
+  const ended = fettleProcess(['assess', '-', '--json'], { input });
+  expect([ended.code, ended.err]).toEqual([0, '']);
+  expect(ended.out).toBe(fettle('assess', demo('corner-box'), '--json').out);
+});
+
+test('the same job twice gives the same bytes, as JSON too', () => {
+  expect(fettle('assess', demo('back-hanger')).out).toBe(fettle('assess', demo('back-hanger')).out);
+});
+
+describe('a pump that cannot lift the water', () => {
+  const text = demoWith('tall-drum', [
+    'fittings: [elbow-90] }\n  price',
+    'fittings: [elbow-90], lift: 1.4 m }\n  price',
+  ]);
+
+  test('is no bad input: no flow, and a finding that says so', () => {
+    const result = assessed(fileWith(text));
+    expect(result.dutyPoint.flow.value).toBe(0);
+    expect(result.findings.map(({ id }) => id)).toContain('pump-cannot-lift');
+    expect(breachesOf('assessment', result)).toEqual([]);
+    for (const { value, path } of figuresOf(result)) expect(Number.isFinite(value), path).toBe(true);
+  });
+
+  test.each(['assess', 'plan', 'claims', 'check'])('%s says something sensible on the screen', (command) => {
+    const cap = command === 'plan' ? ['--cap', '20'] : [];
+    const { code, out } = fettle(command, fileWith(text), ...cap);
+    expect(code).toBe(0);
+    expect(out).not.toMatch(/NaN|undefined|Infinity|\[object/);
+    for (const line of out.split('\n')) expect([...line].length, line).toBeLessThanOrEqual(80);
+  });
+});
