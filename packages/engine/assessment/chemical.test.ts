@@ -1,7 +1,11 @@
 import { describe, expect, test } from 'vitest';
 import { PHOSPHORUS_PER_FEED_RATIO } from '../laws/chemistry/loads.ts';
 import { assess } from './assess.ts';
-import { days, gramsPerDay, oneBasket, stackCanister, withTank } from './testing/models.ts';
+import { chemicalStates } from './chemical.ts';
+import { cleanState } from './dirt/state.ts';
+import type { Capacity } from './life/capacity.ts';
+import { solvedClean } from './testing/compiled.ts';
+import { days, oneBasket, withTank } from './testing/models.ts';
 
 const chemicalOf = (layers: Parameters<typeof oneBasket>[0], change: Parameters<typeof withTank>[1] = {}) =>
   assess(withTank(oneBasket(layers), change)).chemical;
@@ -32,15 +36,25 @@ describe('a chemical bed', () => {
     expect(beds.some((bed) => bed.id === state!.bed)).toBe(true);
   });
 
-  test('takes less of the ammonium behind the bacteria than ahead of them, dirt apart', () => {
-    const zeolite = ['zeolite-4mm', 40] as const;
-    const foam = ['foam-30ppi', 50] as const;
-    const takenBy = (first: typeof zeolite | typeof foam, second: typeof zeolite | typeof foam): number => {
-      const model = stackCanister({ 'basket-1': [first], 'basket-2': [second], 'basket-3': [] });
-      return assess(withTank(model, { feedKgPerS: gramsPerDay(1e-6) })).chemical[0]!.takenFraction;
+  test('takes less of the ammonium where bacteria have passed the water first, by how little they left', () => {
+    const compiled = solvedClean(oneBasket([['zeolite-4mm', 40]]));
+    const takenAt = (level: number): number => {
+      const capacity: Capacity = {
+        oxidisedKgNPerS: 1e-9,
+        limit: 'area',
+        ammoniaKgNPerM3: 1e-4,
+        nitriteKgNPerM3: 0,
+        outletOxygenKgPerM3: 0.008,
+        byBedKgNPerS: [0],
+        ammoniaBySpaceRatio: compiled.spaces.map(() => level),
+      };
+      return chemicalStates({ compiled, capacity, dirt: cleanState(compiled) })[0]!.takenFraction;
     };
-    expect(takenBy(zeolite, foam)).toBeGreaterThan(takenBy(foam, zeolite));
-    expect(takenBy(zeolite, foam)).toBeLessThan(1);
+    const { tank } = compiled.model;
+    const flow = compiled.network.flow[compiled.beds[0]!.link]!;
+    const others = 1e-9 / 1e-4 + tank.volumeM3 * tank.waterChangePerS;
+    expect(takenAt(1)).toBeCloseTo(flow / (flow + others), 12);
+    expect(takenAt(0.4)).toBeCloseTo((0.4 * flow) / (0.4 * flow + others), 12);
   });
 
   test('closes as dirt is laid on it, more on a later day, and not at all without feed', () => {
