@@ -9,7 +9,7 @@ import { projectRoot } from './sources.ts';
 
 /*
  * Changes each number of the laws by 1 %, one at a time, and reports those that no reference case and no test
- * of the laws notices. Paths given as arguments limit the run: `npm run constants -- packages/engine/laws/water`.
+ * of laws and reckonings notices. Paths given as arguments limit the run: `npm run constants -- packages/engine/laws/water`.
  */
 
 const chosenPaths = process.argv.slice(2);
@@ -30,7 +30,7 @@ async function unnoticedConstants(all: readonly NumberedConstant[]): Promise<Num
   const unnoticed: NumberedConstant[] = [];
   for (const constant of pastReferences) if (!(await tests.notices(constant))) unnoticed.push(constant);
   await tests.close();
-  console.log(`the laws' tests notice ${pastReferences.length - unnoticed.length} more`);
+  console.log(`tests of laws and reckonings notice ${pastReferences.length - unnoticed.length} more`);
   return unnoticed;
 }
 

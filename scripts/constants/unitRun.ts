@@ -8,7 +8,7 @@ import { withSwitches } from './switched.ts';
 
 const changedVariable = 'FETTLE_CHANGED_CONSTANT';
 
-/** Runs the laws' own tests that reach a constant, with that constant changed. */
+/** Runs the tests of laws and reckonings that reach a constant, with that constant changed. */
 export interface UnitRun {
   /** Whether a test fails; false also where no test reaches the constant. */
   notices(constant: NumberedConstant): Promise<boolean>;
@@ -23,7 +23,10 @@ export async function unitRun(constants: readonly NumberedConstant[]): Promise<U
     { config: false, root: projectRoot, watch: false, bail: 1 },
     {
       plugins: [switching(constants)],
-      test: { include: ['packages/engine/laws/**/*.test.ts'], reporters: [silent] },
+      test: {
+        include: ['packages/engine/laws/**/*.test.ts', 'packages/engine/reckonings/**/*.test.ts'],
+        reporters: [silent],
+      },
     },
   );
   const tests = await runner.globTestSpecifications();
