@@ -1,0 +1,216 @@
+import { describe, expect, it } from 'vitest';
+import type { BenchTest, Model } from '../../model/model.ts';
+import { assess } from '../assess.ts';
+import type { Finding } from '../assessment.ts';
+import {
+  gramsPerDay,
+  hangOnBack,
+  hose,
+  internalBox,
+  type Layer,
+  litresPerHour,
+  oneBasket,
+  splitCanister,
+  stackCanister,
+  withFilter,
+  withMeasurements,
+  withTank,
+} from '../testing/models.ts';
+import { effectBetween, findingRules, findingsOf } from './find.ts';
+
+const findings = (model: Model): Finding[] => findingsOf(model, assess(model));
+
+/** A stack with these layers in the order of the water, one to a basket from the lowest up. */
+const inOrder = (...layers: readonly Layer[]): Model =>
+  stackCanister(Object.fromEntries(layers.map((layer, place) => [`basket-${place + 1}`, [layer]])));
+
+const foam: Layer = ['foam-20ppi', 40];
+const rings: Layer = ['ceramic-rings-15mm', 50];
+const zeolite: Layer = ['zeolite-4mm', 30];
+const good = inOrder(foam, rings, zeolite);
+const tight = withMeasurements(good, { wallGap: 0 });
+const outlet = (change: Parameters<typeof hose>[0], model = good): Model =>
+  withFilter(model, { outlet: hose(change) });
+const timed = (flow: number, state: 'as-found' | 'cleaned-original'): BenchTest => ({
+  kind: 'timed-volume',
+  id: 'flow-1',
+  state,
+  flowM3PerS: litresPerHour(flow),
+  doubtM3PerS: litresPerHour(5),
+  repeats: 3,
+});
+const lazy = (model: Model, speedRatio: number): Model =>
+  withFilter(model, { pump: { ...model.filter.pump, speedRatio } });
+const stopped = withMeasurements(
+  hangOnBack({ 'slot-1': [['polishing-pad', 22]], 'slot-2': [['ceramic-rings-12mm', 20]] }),
+  {
+    railGap: 0,
+  },
+);
+
+/** For each kind of finding a job that shows it, and one that must not. */
+const cases: readonly (readonly [id: string, shown: Model, hidden: Model])[] = [
+  ['pump-cannot-lift', withFilter(good, { outletLiftM: 2 }), withFilter(good, { outletLiftM: 0.5 })],
+  ['biological-before-mechanical', inOrder(rings, foam), inOrder(foam, rings)],
+  [
+    'fine-before-coarse',
+    inOrder(['floss-packed', 20], foam, rings),
+    inOrder(foam, ['floss-packed', 20], rings),
+  ],
+  ['chemical-before-biological', inOrder(foam, zeolite, rings), good],
+  [
+    'bypass-past-bed',
+    withFilter(oneBasket([['floss-packed', 100]]), { chamberGapM: { 'basket-1': 0.003 } }),
+    tight,
+  ],
+  [
+    'partition-leaks',
+    withMeasurements(splitCanister(), { partitionGap: 0.002 }),
+    withMeasurements(splitCanister(), { partitionGap: 0 }),
+  ],
+  ['opening-past-media', withMeasurements(internalBox(), { upperSlotArea: 2e-4 }), internalBox()],
+  ['opening-narrower-than-hose', withMeasurements(good, { downTubeBore: 0.01 }), good],
+  ['bed-too-shallow', inOrder(['foam-10ppi', 8], rings), good],
+  ['dead-chamber', inOrder(foam, rings), good],
+  ['stage-missing', inOrder(foam, foam), good],
+  ['replaced-often', withTank(inOrder(['polishing-pad', 10], rings), { feedKgPerS: gramsPerDay(5) }), good],
+  ['media-unsuited', withTank(good, { salinity: 30 }), good],
+  [
+    'media-unsuited',
+    withTank(inOrder(foam, rings, ['peat-granules-5mm', 20]), { alkalinityKgPerM3: 0.2 }),
+    withTank(inOrder(foam, rings, ['peat-granules-5mm', 20]), { alkalinityKgPerM3: 0.03 }),
+  ],
+  [
+    'full-before-replaced',
+    withTank(inOrder(foam, rings, ['ferric-oxide-1mm', 3]), { feedKgPerS: gramsPerDay(20) }),
+    inOrder(foam, rings),
+  ],
+  [
+    'dirt-in-biological-bed',
+    withTank(inOrder(['gravel-4mm', 50]), { feedKgPerS: gramsPerDay(1.5) }),
+    inOrder(['floss-packed', 40], rings),
+  ],
+  ['hose-too-long', outlet({ lengthM: 4 }), outlet({ lengthM: 1 })],
+  ['hose-kinked', outlet({ extraK: 4 }), good],
+  ['barbs-too-narrow', outlet({ barbBoreM: 0.008 }), outlet({ barbBoreM: 0.016 })],
+  ['outlet-lift', withFilter(good, { outletLiftM: 0.2 }), good],
+  ['flow-for-tank', withTank(good, { volumeM3: 1 }), good],
+  ['flow-for-tank', withTank(good, { volumeM3: 0.03 }), good],
+  ['flow-for-tank', lazy(good, 0.1), withFilter(good, { outletLiftM: 2 })],
+  [
+    'fed-more-than-carried',
+    withTank(good, { feedKgPerS: gramsPerDay(10) }),
+    withTank(good, { feedKgPerS: gramsPerDay(0.1) }),
+  ],
+  ['oxygen-starved-outlet', withTank(good, { oxygenFraction: 0.3 }), good],
+  [
+    'clogs-soon',
+    withTank(inOrder(['floss-packed', 40], rings), { feedKgPerS: gramsPerDay(5) }),
+    withTank(good, { feedKgPerS: gramsPerDay(0.05) }),
+  ],
+  ['overflow-open', stopped, hangOnBack()],
+  ['alkalinity-runs-down', withTank(good, { waterChangePerS: 0 }), withTank(good, { waterChangePerS: 1e-5 })],
+  [
+    'measured-differs',
+    { ...good, tests: [timed(200, 'cleaned-original')] },
+    { ...good, tests: [timed(630, 'cleaned-original')] },
+  ],
+  [
+    'measured-differs',
+    { ...good, tests: [timed(1200, 'as-found')] },
+    { ...good, tests: [timed(100, 'as-found')] },
+  ],
+  ['order-follows-the-water', good, inOrder(rings, foam)],
+  ['little-bypass', tight, withMeasurements(internalBox(), { upperSlotArea: 2e-4 })],
+];
+
+describe('findings', () => {
+  it.each(cases)('%s is found where it is and only there', (id, shown, hidden) => {
+    expect(findings(shown).map((finding) => finding.id)).toContain(id);
+    expect(findings(hidden).map((finding) => finding.id)).not.toContain(id);
+  });
+
+  it('has a case for every kind', () => {
+    const covered = new Set(cases.map(([id]) => id));
+    expect(findingRules.map(({ id }) => id).filter((id) => !covered.has(id))).toEqual([]);
+  });
+
+  it('come worst first', () => {
+    const rank = { grave: 0, marked: 1, slight: 2, note: 3, strength: 4 };
+    for (const [, shown] of cases) {
+      const ranks = findings(shown).map(({ severity }) => rank[severity]);
+      expect(ranks).toEqual(ranks.toSorted((a, b) => a - b));
+    }
+  });
+
+  it('say what is wrong in whole sentences and in numbers that exist', () => {
+    for (const [, shown] of cases) {
+      for (const { says, cure } of findings(shown)) {
+        expect(says).toMatch(/^[A-Z0-9].*\.$/);
+        expect(cure).toMatch(/\.$/);
+        expect(says).not.toMatch(/NaN|Infinity|undefined/);
+      }
+    }
+  });
+
+  it('print in the system of units asked for', () => {
+    const long = outlet({ lengthM: 4 });
+    const says = (system: 'metric' | 'us'): string =>
+      findingsOf(long, assess(long), { system }).find(({ id }) => id === 'hose-too-long')!.says;
+    expect(says('metric')).toContain('4.00 m');
+    expect(says('us')).toMatch(/ (ft|in) /);
+  });
+});
+
+/** Faults with the job in which only the fault is cured. */
+const cures: readonly (readonly [id: string, fault: Model, cured: Model])[] = [
+  ['outlet-lift', withFilter(good, { outletLiftM: 0.2 }), good],
+  ['hose-kinked', outlet({ extraK: 4 }), outlet({ extraK: 0 })],
+  ['hose-too-long', outlet({ lengthM: 4 }), outlet({ lengthM: 1 })],
+  ['barbs-too-narrow', outlet({ barbBoreM: 0.008 }), outlet({ barbBoreM: 0.016 })],
+  [
+    'opening-past-media',
+    withMeasurements(internalBox(), { upperSlotArea: 2e-4 }),
+    withMeasurements(internalBox(), { upperSlotArea: 0 }),
+  ],
+  ['pump-cannot-lift', withFilter(good, { outletLiftM: 2 }), good],
+  [
+    'partition-leaks',
+    withMeasurements(splitCanister(), { partitionGap: 0.002 }),
+    withMeasurements(splitCanister(), { partitionGap: 5e-5 }),
+  ],
+];
+
+describe('the effect of a finding', () => {
+  it.each(cures)('%s is the difference between two assessments', (id, fault, cured) => {
+    const found = findings(fault).find((finding) => finding.id === id)!;
+    expect(found.effect).toEqual(effectBetween(assess(fault), assess(cured)));
+  });
+
+  it('of an order that is put right keeps every bed and its volume', () => {
+    const wrong = inOrder(rings, foam);
+    const right = inOrder(foam, rings);
+    const { effect } = findings(wrong).find(({ id }) => id === 'biological-before-mechanical')!;
+    const after = assess({ ...wrong, packing: right.packing });
+    expect(effect!.feed.afterKgPerS / after.carries.day.feedKgPerS).toBeCloseTo(1, 6);
+    expect(effect!.cleaningInterval.afterS / after.cleaning.timeS).toBeCloseTo(1, 6);
+  });
+
+  it('is grave, marked, slight or a note by what the cure gains', () => {
+    const severity = (outletLiftM: number): string | undefined =>
+      findings(withFilter(good, { outletLiftM })).find(({ id }) => id === 'outlet-lift')?.severity;
+    expect(severity(1)).toBe('grave');
+    expect(severity(0.01)).toBe('note');
+    expect(['marked', 'slight']).toContain(severity(0.2));
+  });
+
+  it('is absent where there is no room for the cure', () => {
+    const full = oneBasket([
+      ['foam-10ppi', 10],
+      ['gravel-4mm', 190],
+    ]);
+    const shallow = findings(full).find(({ id }) => id === 'bed-too-shallow')!;
+    expect(shallow.effect).toBeUndefined();
+    expect(shallow.severity).toBe('note');
+  });
+});

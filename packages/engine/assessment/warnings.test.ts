@@ -1,0 +1,64 @@
+import { describe, expect, it } from 'vitest';
+import type { Model } from '../model/model.ts';
+import { assess } from './assess.ts';
+import { litresPerHour, oneBasket, stackCanister, withFilter, withTank } from './testing/models.ts';
+
+const codes = (model: Model): string[] => assess(model).warnings.map(({ code }) => code);
+const good = stackCanister();
+const { pump } = good.filter;
+
+/** Points that end while the pump still has head to give. */
+const shortCurve = {
+  ...pump,
+  ratedFlowM3PerS: litresPerHour(300),
+  curve: {
+    kind: 'points' as const,
+    points: [
+      { flowM3PerS: 0, headM: 1.35 },
+      { flowM3PerS: litresPerHour(200), headM: 1.3 },
+      { flowM3PerS: litresPerHour(300), headM: 1.25 },
+    ],
+  },
+};
+
+/** All water through a narrow basket that stays clean. */
+const narrow = withFilter(withTank(oneBasket([['gravel-10mm', 50]]), { feedKgPerS: 0 }), {
+  measurements: { ...oneBasket([]).filter.measurements, basketWidth: 0.03, basketDepth: 0.03 },
+  chamberGapM: { 'basket-1': 0 },
+});
+
+const cases: readonly (readonly [code: string, place: string, outside: Model, inside: Model])[] = [
+  ['temperature-outside-kinetics', 'tank', withTank(good, { temperatureK: 309 }), good],
+  [
+    'temperature-outside-kinetics',
+    'tank',
+    withTank(good, { temperatureK: 276 }),
+    withTank(good, { temperatureK: 279 }),
+  ],
+  ['kinetics-are-fresh-water', 'tank', withTank(good, { salinity: 35 }), withTank(good, { salinity: 0.5 })],
+  [
+    'few-pieces-across',
+    'basket-1/1',
+    oneBasket([['plastic-balls-35mm', 100]]),
+    oneBasket([['gravel-4mm', 100]]),
+  ],
+  ['bed-outside-law', 'basket-1/1', narrow, oneBasket([['gravel-4mm', 50]])],
+  [
+    'pump-speed-outside-affinity',
+    'pump',
+    withFilter(good, { pump: { ...pump, speedRatio: 0.3 } }),
+    withFilter(good, { pump: { ...pump, speedRatio: 0.4 } }),
+  ],
+  ['flow-beyond-pump-curve', 'pump', withFilter(good, { pump: shortCurve }), good],
+];
+
+describe('warnings', () => {
+  it.each(cases)('%s names %s, and is not there where the law holds', (code, place, outside, inside) => {
+    expect(assess(outside).warnings).toContainEqual(expect.objectContaining({ code, place }));
+    expect(codes(inside)).not.toContain(code);
+  });
+
+  it('are none for a usual canister in a tropical tank', () => {
+    expect(codes(good)).toEqual([]);
+  });
+});
