@@ -5,7 +5,7 @@ import type { Chamber, Layout } from '../families/layout.ts';
 import type { Model, Packing, PermittedAlteration } from '../model/model.ts';
 import { alterationSets, altered, type PartNeed, partsOf } from './alterations.ts';
 import { purchasesFor, type Supplies, shelfHolds, suppliesOf, volumesOf } from './candidates.ts';
-import type { PlanOptions, Purchase } from './plan.ts';
+import type { Favour, PlanOptions, Purchase } from './plan.ts';
 import { gainOver, keepsWaterClear, type Merits, meritsOf } from './score.ts';
 
 /** Candidates that are assessed at most where nothing else is asked for. */
@@ -41,6 +41,21 @@ const layoutOf = (model: Model): Layout => {
   return result.compiled.layout;
 };
 
+/** Permitted alterations whose parts cost more than there is, with their price. */
+export const beyondBudget = (
+  model: Model,
+  budget: number,
+): { readonly id: string; readonly cost: number }[] => {
+  const found = layoutOf(model);
+  return model.alterations.flatMap((alteration) => {
+    const cost = partsOf(model, found, [alteration]).reduce(
+      (sum, { count, price }) => sum + count * price,
+      0,
+    );
+    return cost > budget ? [{ id: alteration.id, cost }] : [];
+  });
+};
+
 export const hardwareSets = (model: Model, budget: number): Hardware[] => {
   const found = layoutOf(model);
   return alterationSets(model.alterations).flatMap((alterations) => {
@@ -52,8 +67,13 @@ export const hardwareSets = (model: Model, budget: number): Hardware[] => {
   });
 };
 
-const stagesOf = (model: Model): Set<string> =>
-  new Set(Object.values(model.packing).flatMap((beds) => beds.map((bed) => model.media[bed.medium]!.stage)));
+/** What the media of a packing do: stages, and for chemical media the substance that they take out. */
+const servicesOf = (model: Model): Set<string> =>
+  new Set(
+    Object.values(model.packing).flatMap((beds) =>
+      beds.map((bed) => model.media[bed.medium]!.removes?.substance ?? model.media[bed.medium]!.stage),
+    ),
+  );
 
 const NANOMETRES_PER_M = 1e9;
 
@@ -141,14 +161,19 @@ export class Search {
     return moved.length + alterations.length;
   }
 
-  gain(one: Assessed): number {
-    return gainOver(this.#asFound, one.merits, this.options.favour ?? 'balance');
+  /** How much better than as found, by what is asked for or by another favour. */
+  gain(one: Assessed, favour: Favour = this.favour): number {
+    return gainOver(this.#asFound, one.merits, { favour, fedKgPerS: this.model.tank.feedKgPerS });
   }
 
-  /** Whether a candidate may be offered: no stage lost that was there, water not dirtier. */
+  get favour(): Favour {
+    return this.options.favour ?? 'balance';
+  }
+
+  /** Whether a candidate may be offered: nothing lost that the media did, water not dirtier. */
   fit(one: Assessed): boolean {
-    const kept = stagesOf(one.model);
-    for (const stage of stagesOf(this.model)) if (!kept.has(stage)) return false;
+    const kept = servicesOf(one.model);
+    for (const service of servicesOf(this.model)) if (!kept.has(service)) return false;
     return keepsWaterClear(this.#asFound, one.merits);
   }
 }

@@ -104,6 +104,9 @@ export const volumesOf = (chambers: readonly Chamber[], packing: Packing): Map<s
   return volumes;
 };
 
+/** Media are bought by the tenth of a litre, m³ (common practice, no source). */
+const SOLD_BY_M3 = 1e-4;
+
 /** What has to be bought beyond what is in the filter. */
 export const purchasesFor = (
   model: Model,
@@ -113,8 +116,10 @@ export const purchasesFor = (
   [...wanted].flatMap(([medium, volume]) => {
     const short = volume - (held.get(medium) ?? 0);
     if (short <= 1e-9 * volume) return [];
+    const amount = model.shelf.find((item) => item.medium === medium)?.amountM3 ?? Number.POSITIVE_INFINITY;
+    const bought = Math.max(short, Math.min(amount, Math.ceil(short / SOLD_BY_M3 - 1e-9) * SOLD_BY_M3));
     const perM3 = model.money.mediumPricePerM3[medium] ?? model.media[medium]!.pricePerM3.value;
-    return [{ medium, volumeM3: short, price: short * perM3 }];
+    return [{ medium, volumeM3: bought, price: bought * perM3 }];
   });
 
 /** Whether the shelf holds enough of everything that is to be bought. */

@@ -1,10 +1,9 @@
 import { assess } from '../assessment/assess.ts';
-import { effectBetween } from '../assessment/findings/find.ts';
+import { effectBetween } from '../assessment/effect.ts';
 import { arrange, portionsInWaterOrder } from '../packing/arrange.ts';
 import { fineBeforeCoarse, stageBefore, tradeOrder } from '../packing/order.ts';
 import type { Assessed, Search } from './account.ts';
 import { favours, type OrderNote, type Plan } from './plan.ts';
-import { gainOver, meritsOf } from './score.ts';
 
 const DEFAULT_COUNT = 5;
 
@@ -49,11 +48,8 @@ const toPlan = (search: Search, one: Assessed, shown: Pick<Plan, 'id' | 'bestFor
 export const choose = (search: Search): Plan[] => {
   const better = search.assessed.filter((one) => search.fit(one) && search.gain(one) > 1e-6);
   const ranked = better.toSorted((a, b) => search.gain(b) - search.gain(a));
-  const asFound = meritsOf(search.asFound, { cost: 0, changes: 0 });
   const bestOf = favours.flatMap((favour) => {
-    const best = better.toSorted(
-      (a, b) => gainOver(asFound, b.merits, favour) - gainOver(asFound, a.merits, favour),
-    )[0];
+    const best = better.toSorted((a, b) => search.gain(b, favour) - search.gain(a, favour))[0];
     return best ? [{ favour, best }] : [];
   });
   const inTradeOrder = ranked.find(followsTrade);

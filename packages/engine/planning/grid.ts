@@ -5,10 +5,14 @@ import { arrange, portionsInWaterOrder } from '../packing/arrange.ts';
 import { tradeOrder } from '../packing/order.ts';
 import type { Hardware, Search } from './account.ts';
 import { type Grid, LAYERS_PER_CHAMBER, packingOfGrid } from './candidates.ts';
+import { type Favour, favours } from './plan.ts';
 
+/** Media that a layer may hold: those of the filter and the shelf, or nothing. What takes a substance out of the
+ * water is the owner's choice: of such media only those that are there already. */
 const gridMedia = (model: Model): (string | undefined)[] => {
   const held = Object.values(model.packing).flatMap((beds) => beds.map((bed) => bed.medium));
-  return [...new Set([...held, ...model.shelf.map((item) => item.medium)]), undefined];
+  const offered = model.shelf.map((item) => item.medium).filter((medium) => !model.media[medium]!.removes);
+  return [...new Set([...held, ...offered]), undefined];
 };
 
 /** Every filling of the grid, as numbers in the base of the media. */
@@ -26,18 +30,21 @@ interface Climb {
   readonly search: Search;
   readonly hardware: Hardware;
   readonly media: readonly (string | undefined)[];
+  readonly favour: Favour;
+  /** Ends once so many candidates have been assessed in all. */
+  readonly until: number;
 }
 
 /** Improves a grid one layer, or one pair of layers, at a time until nothing helps. */
-const climb = ({ search, hardware, media }: Climb, start: Grid): void => {
+const climb = ({ search, hardware, media, favour, until }: Climb, start: Grid): void => {
   const { chambers } = hardware.layout;
   const value = (grid: Grid): number => {
     const done = search.try(hardware, packingOfGrid(chambers, grid, search.supplies));
-    return done && search.fit(done) ? search.gain(done) : Number.NEGATIVE_INFINITY;
+    return done && search.fit(done) ? search.gain(done, favour) : Number.NEGATIVE_INFINITY;
   };
   let best = start;
   let bestValue = value(start);
-  for (let improved = true; improved && !search.full; ) {
+  for (let improved = true; improved && search.assessed.length < until; ) {
     improved = false;
     for (const next of neighbours(best, media)) {
       const nextValue = value(next);
@@ -73,13 +80,38 @@ const gridOfPacking = (chambers: readonly Chamber[], packing: Packing): Grid =>
     });
   });
 
+/** Share of what may still be assessed that goes to the favour asked for; the others divide the rest. */
+const SHARE_OF_WISH = 0.6;
+
+/** Climbs from the packing as found and from the trade's order, for what is asked for and then for the rest. */
+const climbAll = (
+  search: Search,
+  sets: readonly Hardware[],
+  media: readonly (string | undefined)[],
+): void => {
+  const portions = portionsInWaterOrder(search.asFound.layout.chambers, search.model.packing);
+  const others = favours.filter((favour) => favour !== search.favour);
+  const left = search.cap - search.assessed.length;
+  const shares = [SHARE_OF_WISH, ...others.map(() => (1 - SHARE_OF_WISH) / others.length)];
+  let until = search.assessed.length;
+  for (const [place, favour] of [search.favour, ...others].entries()) {
+    until += left * shares[place]!;
+    for (const hardware of sets) {
+      const { chambers } = hardware.layout;
+      const trade = arrange(chambers, tradeOrder(portions, search.model.media));
+      const starts = [search.model.packing, ...(trade ? [trade] : [])];
+      for (const start of starts)
+        climb({ search, hardware, media, favour, until }, gridOfPacking(chambers, start));
+    }
+  }
+};
+
 /** Every filling of the coarse grid where that is within the cap, else a climb from several starts. */
 export const searchGrid = (search: Search, sets: readonly Hardware[]): number => {
   const media = gridMedia(search.model);
   const length = search.asFound.layout.chambers.length * LAYERS_PER_CHAMBER;
   const each = media.length ** length;
   const possible = each * sets.length;
-  const portions = portionsInWaterOrder(search.asFound.layout.chambers, search.model.packing);
   if (possible <= search.cap - search.assessed.length) {
     for (const hardware of sets) {
       for (let index = 0; index < each; index += 1) {
@@ -91,11 +123,6 @@ export const searchGrid = (search: Search, sets: readonly Hardware[]): number =>
     }
     return possible;
   }
-  for (const hardware of sets) {
-    const { chambers } = hardware.layout;
-    const trade = arrange(chambers, tradeOrder(portions, search.model.media));
-    const starts = [search.model.packing, ...(trade ? [trade] : [])];
-    for (const start of starts) climb({ search, hardware, media }, gridOfPacking(chambers, start));
-  }
+  climbAll(search, sets, media);
   return possible;
 };

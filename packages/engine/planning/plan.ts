@@ -47,6 +47,8 @@ export interface Plans {
   readonly counted: { readonly possible: number; readonly assessed: number };
   /** True where every possible candidate was assessed. */
   readonly complete: boolean;
+  /** Permitted alterations that were left out because their parts cost more than the budget. */
+  readonly beyondBudget: readonly { readonly id: string; readonly cost: number }[];
   /** Present where no candidate is better than the filter as found: what would have to give. */
   readonly nothingBetter?: readonly string[];
 }

@@ -1,4 +1,5 @@
 import type { Assessment } from '../assessment/assessment.ts';
+import { LONG_ENOUGH_S, logRatio } from '../assessment/effect.ts';
 import type { Favour } from './plan.ts';
 
 /** What plans are compared by, on the comparison day. */
@@ -27,14 +28,6 @@ const DIRTIER_AT_MOST = 1.1;
 /** Among equal candidates the one with the least to move: worth less than one per cent of anything. */
 const WORTH_OF_A_CHANGE = 0.001;
 
-const logRatio = (after: number, before: number): number => {
-  const floor = 1e-6 * Math.max(before, after, Number.MIN_VALUE);
-  return Math.log(Math.max(after, floor) / Math.max(before, floor));
-};
-
-/** A longer interval than this is worth no more unless it is what was asked for, s (common practice, no source). */
-const LONG_ENOUGH_S = 120 * 86_400;
-
 const WEIGHTS: Readonly<
   Record<Favour, { feed: number; flow: number; interval: number; clarity: number; cost: number }>
 > = {
@@ -46,17 +39,30 @@ const WEIGHTS: Readonly<
   cost: { feed: 0.3, flow: 0.1, interval: 0.3, clarity: 0.1, cost: 0.1 },
 };
 
+/** How much worse a filter is that carries less than its tank is fed, for each factor that it falls short. */
+const WORTH_OF_SHORTAGE = 2;
+
+const shortage = (carriedKgPerS: number, fedKgPerS: number): number =>
+  fedKgPerS > 0 ? Math.max(0, logRatio(fedKgPerS, carriedKgPerS)) : 0;
+
+/** What a gain is reckoned for: what is favoured, and the feed that the tank gets, kg/s. */
+export interface Wish {
+  readonly favour: Favour;
+  readonly fedKgPerS: number;
+}
+
 /**
  * How much better a candidate is than the filter as found: the weighted sum of the logarithms of the ratios
- * of feed carried, flow, cleaning interval and clear water, less a little for each unit of money and each change. 0 is as
- * found; not a score to be shown.
+ * of feed carried, flow, cleaning interval and clear water, less what it falls short of the tank's feed, and a
+ * little for each unit of money and each change. 0 is as found; not a score to be shown.
  */
-export const gainOver = (before: Merits, after: Merits, favour: Favour): number => {
+export const gainOver = (before: Merits, after: Merits, { favour, fedKgPerS }: Wish): number => {
   const weight = WEIGHTS[favour];
   const worth = (intervalS: number): number =>
     favour === 'interval' ? intervalS : Math.min(intervalS, LONG_ENOUGH_S);
+  const caughtUp = shortage(before.feedKgPerS, fedKgPerS) - shortage(after.feedKgPerS, fedKgPerS);
   return (
-    weight.feed * logRatio(after.feedKgPerS, before.feedKgPerS) +
+    weight.feed * (logRatio(after.feedKgPerS, before.feedKgPerS) + WORTH_OF_SHORTAGE * caughtUp) +
     weight.flow * logRatio(after.flowM3PerS, before.flowM3PerS) +
     weight.interval * logRatio(worth(after.intervalS), worth(before.intervalS)) -
     weight.clarity * logRatio(after.solidsKgPerM3, before.solidsKgPerM3) -

@@ -1,6 +1,6 @@
 import { assess } from '../assessment/assess.ts';
 import type { Model } from '../model/model.ts';
-import { hardwareSets, Search } from './account.ts';
+import { beyondBudget, hardwareSets, Search } from './account.ts';
 import { choose } from './choose.ts';
 import { searchGrid } from './grid.ts';
 import { searchOrders } from './orders.ts';
@@ -31,6 +31,7 @@ export const searchPlans = (model: Model, options: PlanOptions = {}): Plans => {
     plans,
     counted: { possible, assessed: search.assessed.length },
     complete: possible <= search.cap,
+    beyondBudget: beyondBudget(model, options.budget ?? 0),
     ...(plans.length === 0 ? { nothingBetter: whatWouldHaveToGive(model, options) } : {}),
   };
 };

@@ -44,6 +44,9 @@ export const plansSchema = z.strictObject({
   asFound: summarySchema,
   plans: z.array(planSchema),
   counted: z.strictObject({ possible: z.number(), assessed: z.number() }),
+  beyondBudget: z
+    .array(z.strictObject({ id: z.string(), cost: figureSchema }))
+    .meta({ description: 'Permitted alterations left out because their parts cost more than the budget.' }),
   complete: z.boolean().meta({ description: 'True where every possible candidate was assessed.' }),
   nothingBetter: z.array(z.string()).optional().meta({ description: 'What would have to give.' }),
 });
@@ -121,6 +124,7 @@ export const toPlansResult = (plans: Plans, currency: string): PlansResult => ({
   asFound: toSummary(plans.asFound),
   plans: plans.plans.map((plan) => toPlan(plan, currency)),
   counted: { ...plans.counted },
+  beyondBudget: plans.beyondBudget.map(({ id, cost }) => ({ id, cost: money(cost, currency) })),
   complete: plans.complete,
   ...(plans.nothingBetter ? { nothingBetter: [...plans.nothingBetter] } : {}),
 });

@@ -35,7 +35,9 @@ describe('solids', () => {
           ).toBeLessThan(1e-9);
           const grown = sum(heldKg(compiled, next)) - sum(heldKg(compiled, state));
           const laid = laidDown(transport) * (next.timeS - state.timeS);
-          expect(Math.abs(grown - laid)).toBeLessThanOrEqual(1e-9 * Math.max(laid, sum(heldKg(compiled, next))));
+          expect(Math.abs(grown - laid)).toBeLessThanOrEqual(
+            1e-9 * Math.max(laid, sum(heldKg(compiled, next))),
+          );
           state = next;
         }
       }),

@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import type { BenchTest, Model } from '../../model/model.ts';
 import { assess } from '../assess.ts';
 import type { Finding } from '../assessment.ts';
+import { effectBetween } from '../effect.ts';
 import {
   gramsPerDay,
   hangOnBack,
@@ -16,7 +17,7 @@ import {
   withMeasurements,
   withTank,
 } from '../testing/models.ts';
-import { effectBetween, findingRules, findingsOf } from './find.ts';
+import { findingRules, findingsOf } from './find.ts';
 
 const findings = (model: Model): Finding[] => findingsOf(model, assess(model));
 

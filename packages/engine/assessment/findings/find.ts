@@ -4,6 +4,8 @@ import { printQuantity } from '../../quantities/printQuantity.ts';
 import type { AssessOptions } from '../assess.ts';
 import { assess } from '../assess.ts';
 import type { Assessment, Effect, Finding } from '../assessment.ts';
+import { effectBetween, netGain } from '../effect.ts';
+import { placeName } from '../placeName.ts';
 import { bypassPastBed, littleBypass, openingPastMedia, partitionLeaks } from './bypass.ts';
 import {
   barbsTooNarrow,
@@ -65,40 +67,16 @@ export const findingRules: readonly FindingRule[] = [
   littleBypass,
 ];
 
-/** Difference between two assessments on their comparison day. */
-export const effectBetween = (before: Assessment, after: Assessment): Effect => ({
-  flow: { beforeM3PerS: before.carries.day.flowM3PerS, afterM3PerS: after.carries.day.flowM3PerS },
-  feed: { beforeKgPerS: before.carries.day.feedKgPerS, afterKgPerS: after.carries.day.feedKgPerS },
-  cleaningInterval: {
-    beforeS: before.cleaning.timeS,
-    afterS: after.cleaning.timeS,
-    beforeBeyond: before.cleaning.beyond,
-    afterBeyond: after.cleaning.beyond,
-  },
-});
-
-const gain = (before: number, after: number): number => {
-  if (before > 0) return after / before - 1;
-  return after > 0 ? Number.POSITIVE_INFINITY : 0;
-};
-
-/** Gains from which an effect counts as grave, marked, slight (our own scale). */
-const GRAVE = 0.5;
-const MARKED = 0.15;
+/** Net gains from which a fault counts as grave, marked, slight (our own scale). */
+const GRAVE = 0.4;
+const MARKED = 0.14;
 const SLIGHT = 0.03;
-/** A longer interval saves work; more flow or feed serves the animals: it weighs half. */
-const INTERVAL_WEIGHT = 0.5;
 
 const severityOf = (effect: Effect): Finding['severity'] => {
-  const { flow, feed, cleaningInterval } = effect;
-  const most = Math.max(
-    gain(flow.beforeM3PerS, flow.afterM3PerS),
-    gain(feed.beforeKgPerS, feed.afterKgPerS),
-    INTERVAL_WEIGHT * gain(cleaningInterval.beforeS, cleaningInterval.afterS),
-  );
-  if (most >= GRAVE) return 'grave';
-  if (most >= MARKED) return 'marked';
-  return most >= SLIGHT ? 'slight' : 'note';
+  const gain = netGain(effect);
+  if (gain >= GRAVE) return 'grave';
+  if (gain >= MARKED) return 'marked';
+  return gain >= SLIGHT ? 'slight' : 'note';
 };
 
 const RANK: Record<Finding['severity'], number> = { grave: 0, marked: 1, slight: 2, note: 3, strength: 4 };
@@ -127,6 +105,7 @@ export const findingsOf = (model: Model, assessment: Assessment, options: Findin
     model,
     assessment,
     print: (value, dimension) => printQuantity({ value, dimension, system }),
+    name: (place) => placeName(model, assessment, place),
   };
   return findingRules
     .flatMap((rule) =>

@@ -11,7 +11,8 @@ export interface Comparison {
   readonly doubt: number;
   /** Absent where the models say nothing about the state that was tested. */
   readonly computed?: number;
-  readonly verdict: 'agrees' | 'differs' | 'not-compared';
+  /** `below-clean`: less than the clean figure, as a dirty filter gives, which contradicts nothing. */
+  readonly verdict: 'agrees' | 'differs' | 'below-clean' | 'not-compared';
   /** True where the models go by what was measured, not by what was stated or assumed. */
   readonly used: boolean;
 }
@@ -29,8 +30,9 @@ const compared = (
 ): Compared => {
   const { measured, doubt, computed, oneSided } = figures;
   const allowed = doubt + COMPUTED_DOUBT * computed;
-  const off = oneSided ? measured - computed : Math.abs(measured - computed);
-  return { test, measured, doubt, computed, verdict: off > allowed ? 'differs' : 'agrees' };
+  const off = measured - computed;
+  if (Math.abs(off) <= allowed) return { test, measured, doubt, computed, verdict: 'agrees' };
+  return { test, measured, doubt, computed, verdict: oneSided && off < 0 ? 'below-clean' : 'differs' };
 };
 
 const compareFlow = (

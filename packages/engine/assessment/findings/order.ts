@@ -1,3 +1,4 @@
+import { stages } from '../../model/medium.ts';
 import type { Model } from '../../model/model.ts';
 import { arrange, type Portion, portionsInWaterOrder } from '../../packing/arrange.ts';
 import {
@@ -92,8 +93,8 @@ export const orderFollowsTheWater: FindingRule = {
     const broken =
       pairs.some((pair) => stageBefore(portions, media, pair)) || fineBeforeCoarse(portions, media);
     if (broken) return [];
-    const says =
-      'The water meets mechanical, biological and chemical media in that order, coarse before fine.';
+    const held = stages.filter((stage) => stagesHeld.has(stage)).join(', then ');
+    const says = `The water meets ${held} media, coarse before fine.`;
     return [{ place: portions[0]!.id, says, cure: 'Keep the order.', severity: 'strength' }];
   },
 };

@@ -8,6 +8,8 @@ export interface FindingContext {
   readonly assessment: Assessment;
   /** Prints an SI value for people, in the system of units asked for. */
   print(value: number, dimension: Dimension): string;
+  /** A place by its id, for people. */
+  name(place: string): string;
 }
 
 /** One fault seen in one place. */

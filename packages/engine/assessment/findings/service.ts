@@ -3,8 +3,8 @@ import { type FindingRule, percent, type Sighting } from './rule.ts';
 
 /** What the end of an interval looks like at its place. */
 const WHAT: Readonly<Record<CleaningInterval['endedBy'], (place: string) => string>> = {
-  'bed-flow': (place) => `${place} lets a third less water through`,
-  overflow: (place) => `${place} opens`,
+  'bed-flow': (place) => `the ${place} lets a third less water through`,
+  overflow: (place) => `the ${place} opens`,
   limit: () => 'what it carries falls below the feed',
   none: () => 'nothing has happened',
 };
@@ -53,7 +53,9 @@ export const clogsSoon: FindingRule = {
     const { cleaning } = context.assessment;
     if (cleaning.beyond || cleaning.timeS > 21 * 86_400) return [];
     const when = context.print(cleaning.timeS, 'time');
-    const what = WHAT[cleaning.endedBy](cleaning.place ?? 'a bed');
+    const what = WHAT[cleaning.endedBy](
+      cleaning.place === undefined ? 'a bed' : context.name(cleaning.place),
+    );
     const says = `After ${when} ${what}; the flow at the tank is then ${percent(cleaning.flowRatio)} of clean.`;
     const cure =
       'More area or a coarser medium where the dirt is caught; a pre-filter that is easy to reach.';
