@@ -1,0 +1,48 @@
+import type { System } from '@fettle/engine/quantities/displayUnits.ts';
+
+const DAY_S = 86_400;
+const L_PER_H = 3.6e6;
+const US_GALLON_L = 3.785411784;
+
+const figures = (value: number, count: number): string => {
+  const rounded = Number(value.toPrecision(count));
+  return Math.abs(rounded) >= 1000 ? rounded.toLocaleString('en-GB') : String(rounded);
+};
+
+/** Dry feed a day in grams, in both systems: nobody weighs fish food in ounces. */
+export const feedText = (kgPerS: number): string => `${figures(kgPerS * 1000 * DAY_S, 3)} g/d`;
+
+/** A cleaning interval: two figures are more than it is known to. */
+export const intervalText = (timeS: number, beyond: boolean): string => {
+  if (beyond) return 'more than a year';
+  return timeS < DAY_S ? `${figures(timeS / 3600, 2)} hours` : `${figures(timeS / DAY_S, 2)} days`;
+};
+
+export const days = (timeS: number): string => `${figures(timeS / DAY_S, 3)} days`;
+
+interface Change {
+  readonly before: number;
+  readonly after: number;
+}
+
+const percentOf = ({ before, after }: Change): string => {
+  if (before <= 0) return '';
+  const percent = Math.round(100 * (after / before - 1));
+  return ` (${percent >= 0 ? '+' : '−'}${Math.abs(percent)} %)`;
+};
+
+/** Both in one unit, with the difference in per cent. */
+const changeText = (change: Change, perSi: number, unit: string): string =>
+  `${figures(change.before * perSi, 3)} -> ${figures(change.after * perSi, 3)} ${unit}${percentOf(change)}`;
+
+export const flowChange = (change: Change, system: System): string =>
+  system === 'us'
+    ? changeText(change, L_PER_H / US_GALLON_L, 'US gal/h')
+    : changeText(change, L_PER_H, 'L/h');
+
+export const feedChange = (change: Change): string => changeText(change, 1000 * DAY_S, 'g/d');
+
+export const intervalChange = (
+  change: Change & { readonly beforeBeyond: boolean; readonly afterBeyond: boolean },
+): string =>
+  `${intervalText(change.before, change.beforeBeyond)} -> ${intervalText(change.after, change.afterBeyond)}`;
