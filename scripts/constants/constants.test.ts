@@ -20,6 +20,7 @@ describe('which numbers of a law are constants', () => {
     ['a place in a list', 'const A = all[3];', []],
     ['a named place', 'const A = { 3: x };', []],
     ['bounds of a range', 'const R = { t: { least: 273, most: 313 } } as const satisfies ValidRange;', []],
+    ["a figure's doubt", "const F = { value: 0.4, doubt: { kind: 'factor', size: 1.5 } };", ['1:0.4']],
     ['something else held to a type', 'const R = { t: 273 } satisfies Table;', ['1:273']],
     ['a type', 'type Edition = 3 | 4;', []],
     ['a comment and a text', "// 0.61 of 3\nconst A = '42';", []],

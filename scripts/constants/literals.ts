@@ -27,7 +27,8 @@ interface Node {
 
 /**
  * Numbers of a source that decide a result: not the trivial ones, not those that only find a place in a list,
- * and not the bounds of a valid range, which are data about the law and no part of it.
+ * and not what is said about a law or a figure without being part of it: bounds of a valid range, and stated
+ * doubts, which are rounded far above 1 %.
  */
 export function constantsIn(source: Source): Constant[] {
   const found: Constant[] = [];
@@ -47,8 +48,9 @@ function constantAt({ path, text }: Source, { start, end }: Node): Constant {
   return { path, line, lineText, literal: text.slice(start, end), start, end };
 }
 
-/** Whether nothing below a node decides a result: a type, or an object that is held to be a valid range. */
+/** Whether nothing below a node decides a result: a type, a doubt, or what is held to be a valid range. */
 function isAside(node: Node): boolean {
+  if (node.type === 'Property' && isNode(node.key) && node.key.name === 'doubt') return true;
   if (node.type.startsWith('TS') && !holdsValues.has(node.type)) return true;
   if (node.type !== 'TSSatisfiesExpression' || !isNode(node.typeAnnotation)) return false;
   const { typeName } = node.typeAnnotation;

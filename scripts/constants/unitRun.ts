@@ -8,7 +8,7 @@ import { withSwitches } from './switched.ts';
 
 const changedVariable = 'FETTLE_CHANGED_CONSTANT';
 
-/** Runs the tests of laws and reckonings that reach a constant, with that constant changed. */
+/** Runs the tests of laws and the examples of reckonings that reach a constant, with that constant changed. */
 export interface UnitRun {
   /** Whether a test fails; false also where no test reaches the constant. */
   notices(constant: NumberedConstant): Promise<boolean>;
@@ -24,7 +24,7 @@ export async function unitRun(constants: readonly NumberedConstant[]): Promise<U
     {
       plugins: [switching(constants)],
       test: {
-        include: ['packages/engine/laws/**/*.test.ts', 'packages/engine/reckonings/**/*.test.ts'],
+        include: ['packages/engine/laws/**/*.test.ts', 'packages/engine/reckonings/examples.test.ts'],
         reporters: [silent],
       },
     },
