@@ -49,8 +49,13 @@ const permutations = (portions: readonly Portion[]): Portion[][] =>
         permutations(portions.toSpliced(place, 1)).map((others) => [one, ...others]),
       );
 
-const stagesOf = ({ packing, media }: Model): Set<string> =>
-  new Set(Object.values(packing).flatMap((beds) => beds.map(({ medium }) => media[medium]!.stage)));
+/** What the media do: their stage, or what they take out of the water. */
+const servicesOf = ({ packing, media }: Model): Set<string> =>
+  new Set(
+    Object.values(packing).flatMap((beds) =>
+      beds.map(({ medium }) => media[medium]!.removes?.substance ?? media[medium]!.stage),
+    ),
+  );
 
 const contents = (packing: Packing): string =>
   JSON.stringify(
@@ -77,8 +82,11 @@ const bruteForce = (model: Model): Map<string, number> => {
       );
       const merits = meritsOf(after, { cost: 0, changes: moved.length + set.length });
       const dirtier = merits.solidsKgPerM3 > 1.1 * before.solidsKgPerM3;
-      const lost = [...stagesOf(model)].some((stage) => !stagesOf(candidate).has(stage));
-      const gain = dirtier || lost ? Number.NEGATIVE_INFINITY : gainOver(before, merits, 'balance');
+      const lost = [...servicesOf(model)].some((stage) => !servicesOf(candidate).has(stage));
+      const gain =
+        dirtier || lost
+          ? Number.NEGATIVE_INFINITY
+          : gainOver(before, merits, { favour: 'balance', fedKgPerS: model.tank.feedKgPerS });
       gains.set(`${set.map(({ id }) => id).join()} ${contents(packing)}`, gain);
     }
   }
@@ -96,7 +104,7 @@ const gainOfPlan = (model: Model, options: PlanOptions = {}): number => {
   return gainOver(
     meritsOf(asFound, { cost: 0, changes: 0 }),
     meritsOf(best.assessment, { cost: best.cost, changes }),
-    options.favour ?? 'balance',
+    { favour: options.favour ?? 'balance', fedKgPerS: model.tank.feedKgPerS },
   );
 };
 
@@ -177,7 +185,7 @@ describe('every plan', () => {
         const depthM = (plan.packing[chamber.id] ?? []).reduce((sum, bed) => sum + bed.depthM, 0);
         expect(depthM).toBeLessThanOrEqual(chamber.depthM * (1 + 1e-8));
       }
-      for (const stage of stagesOf(shelved)) expect(stagesOf(plan.model)).toContain(stage);
+      for (const stage of servicesOf(shelved)) expect(servicesOf(plan.model)).toContain(stage);
     }
   });
 

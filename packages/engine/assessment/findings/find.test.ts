@@ -121,6 +121,7 @@ const cases: readonly (readonly [id: string, shown: Model, hidden: Model])[] = [
     { ...good, tests: [timed(1200, 'as-found')] },
     { ...good, tests: [timed(100, 'as-found')] },
   ],
+  ['water-too-acid', withTank(good, { pH: 6.4 }), good],
   ['order-follows-the-water', good, inOrder(rings, foam)],
   ['little-bypass', tight, withMeasurements(internalBox(), { upperSlotArea: 2e-4 })],
 ];
@@ -200,7 +201,7 @@ describe('the effect of a finding', () => {
   it('is grave, marked, slight or a note by what the cure gains', () => {
     const severity = (outletLiftM: number): string | undefined =>
       findings(withFilter(good, { outletLiftM })).find(({ id }) => id === 'outlet-lift')?.severity;
-    expect(severity(1)).toBe('grave');
+    expect(severity(1.3)).toBe('grave');
     expect(severity(0.01)).toBe('note');
     expect(['marked', 'slight']).toContain(severity(0.2));
   });

@@ -34,7 +34,8 @@ describe('a timed volume', () => {
   });
 
   it('as found is too much only where it is more than the clean filter gives', () => {
-    expect(compared(flow('as-found', 0.1 * clean)).verdict).toBe('agrees');
+    expect(compared(flow('as-found', 0.1 * clean)).verdict).toBe('below-clean');
+    expect(compared(flow('as-found', 0.9 * clean)).verdict).toBe('agrees');
     expect(compared(flow('as-found', 1.3 * clean)).verdict).toBe('differs');
   });
 
