@@ -17,7 +17,7 @@ const tooLarge = (file: string) =>
   badInput({
     code: 'file-too-large',
     path: '',
-    says: `The file ${shownName(file)} is larger than ${MOST_BYTES / 1e6} MB, which no job file is.`,
+    says: `${file === '-' ? 'Standard input' : `The file ${shownName(file)}`} is larger than ${MOST_BYTES / 1e6} MB, which no job file is.`,
     allowed: `at most ${MOST_BYTES / 1e6} MB`,
   });
 

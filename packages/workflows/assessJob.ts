@@ -6,7 +6,9 @@ import { type Comparison, compareTests } from '@fettle/engine/assessment/finding
 import { holdClaims } from '@fettle/engine/claims/holdClaims.ts';
 import type { Holding } from '@fettle/engine/claims/holding.ts';
 import { readClaims } from '@fettle/engine/claims/readClaims.ts';
+import { bestShutoffTest } from '@fettle/engine/model/benchTests.ts';
 import type { Model } from '@fettle/engine/model/model.ts';
+import { statedShutoffHead } from '@fettle/engine/model/pump.ts';
 import type { System } from '@fettle/engine/quantities/displayUnits.ts';
 
 /** One job with everything that was found out about it. */
@@ -23,9 +25,18 @@ export interface AssessJobOptions extends AssessOptions {
   readonly system?: System;
 }
 
+/** The shut-off head that a claim may be held against: measured, or stated; an assumed one convicts nobody. */
+const shutoffOf = (model: Model): { readonly shutoffHeadM?: number } => {
+  const measured = bestShutoffTest(model)?.headM;
+  if (measured !== undefined) return { shutoffHeadM: measured };
+  const assumed = model.givens.some(
+    ({ path, assumedBecause }) => path === 'filter.pump.shutoffHead' && assumedBecause !== undefined,
+  );
+  return assumed ? {} : { shutoffHeadM: statedShutoffHead(model.filter.pump) };
+};
+
 /** Holds the maker's claims against themselves and against what was computed or measured. */
 export const holdClaimsOf = (model: Model, assessment: Assessment): readonly Holding[] => {
-  const { curve } = model.filter.pump;
   const chambers = assessment.layout.chambers.reduce(
     (sum, chamber) => sum + chamber.areaM2 * chamber.depthM,
     0,
@@ -35,7 +46,7 @@ export const holdClaimsOf = (model: Model, assessment: Assessment): readonly Hol
     computed: {
       flowM3PerS: assessment.dutyPoint.flowM3PerS,
       ratedFlowM3PerS: model.filter.pump.ratedFlowM3PerS,
-      shutoffHeadM: curve.kind === 'two-point' ? curve.shutoffHeadM : curve.points[0]!.headM,
+      ...shutoffOf(model),
       powerW: powerW(model),
       powerMeasured: model.tests.some((test) => test.kind === 'power'),
       mediaVolumeM3: chambers,
@@ -53,7 +64,7 @@ const claimFindings = (claims: readonly Holding[]): Finding[] =>
       severity: 'note',
       place: 'claims',
       says: `The maker's “${claim.says}” contradicts itself: ${claim.detail}`,
-      cure: 'Go by what was measured.',
+      cure: 'Ask the maker which one is meant; go by what was measured or computed here.',
     }));
 
 /** Assesses a job: figures, findings, claims, bench tests beside what was computed. */

@@ -1,3 +1,4 @@
+import { BOUND_BY } from '@fettle/engine/assessment/assessment.ts';
 import { placeName } from '@fettle/engine/assessment/placeName.ts';
 import { familyById } from '@fettle/engine/families/families.ts';
 import type { AssessedJob } from '@fettle/workflows/assessJob.ts';
@@ -8,16 +9,6 @@ import { printBeds } from './beds.ts';
 import { printFindings } from './findings.ts';
 import { heading, wrap } from './layout.ts';
 import { printHeadBudget, printRoutes } from './water.ts';
-
-const LIMITS = {
-  area: 'by the area open to bacteria',
-  flow: 'by the flow',
-  oxygen: 'by the oxygen left in the water',
-  alkalinity: 'by the water’s pH and alkalinity',
-  nitrite: 'by nitrite, the second step of the bacteria',
-  'ammonia-toxicity': 'by un-ionized ammonia, at this pH',
-  none: 'by nothing',
-} as const;
 
 const flowSentence = ({ assessment }: AssessedJob, print: Print): string => {
   const { dutyPoint, turnoverPerS } = assessment;
@@ -31,17 +22,17 @@ const carriesSentence = ({ assessment, model }: AssessedJob, print: Print): stri
   const volumes = `${print(normal, 'volume')} at a normal stock (light ${print(light, 'volume')}, heavy ${print(heavy, 'volume')})`;
   const fed = model.tank.feedKgPerS;
   const against = day.feedKgPerS >= fed ? 'which is enough for' : 'which is less than';
-  return `${days(day.dayS)} after every bed was cleaned, nothing cleaned between, it carries ${feedText(day.feedKgPerS)} of dry feed, ${against} the ${feedText(fed)} that the tank gets: ${volumes}. It is bound ${LIMITS[day.bindingLimit]}. Clean it carries ${feedText(clean.feedKgPerS)}.`;
+  return `${days(day.dayS)} after every bed was cleaned, nothing cleaned between, it carries ${feedText(day.feedKgPerS)} of dry feed, ${against} the ${feedText(fed)} that the tank gets: ${volumes}. It is bound ${BOUND_BY[day.bindingLimit]}. Clean it carries ${feedText(clean.feedKgPerS)}.`;
 };
 
 const cleaningSentence = ({ assessment, model }: AssessedJob): string => {
   const { timeS, beyond, endedBy, place, flowRatio } = assessment.cleaning;
+  if (assessment.dutyPoint.flowM3PerS <= 0) return 'No water flows.';
   if (beyond) return 'Nothing asks for cleaning within a year.';
   const name = placeName(model, assessment, place ?? '');
   const what = {
     'bed-flow': `the ${name} lets a third less water through`,
     overflow: `the ${name} opens`,
-    limit: 'the tank’s feed is more than it carries',
     none: 'nothing has happened',
   }[endedBy];
   return `It wants cleaning after about ${intervalText(timeS, beyond)} (within a factor of three): then ${what}, and the flow at the tank is ${share(flowRatio)} of clean.`;

@@ -7,19 +7,20 @@ import {
 
 import type { Model } from '../model/model.ts';
 import { solveNetwork } from '../network/solve.ts';
-import type { Assessment, BedState, CleaningInterval } from './assessment.ts';
+import type { Assessment, BedState } from './assessment.ts';
 import { chemicalStates } from './chemical.ts';
+import { cleaningOf } from './cleaning.ts';
 import { compile } from './compile.ts';
 import type { Compiled } from './compiled.ts';
 import { costOf } from './cost.ts';
-import { type March, march, stateAt } from './dirt/march.ts';
+import { march } from './dirt/march.ts';
 import { cleanState, type DirtState, heldKg } from './dirt/state.ts';
 import { solveAt } from './dirt/step.ts';
 import { filterFlow, layDown, makeTransport } from './dirt/transport.ts';
 import { headBudgetOf, pumpHead } from './hydraulics/headBudget.ts';
 import { bypassOf, routesOf } from './hydraulics/routes.ts';
 import { type BacteriaShares, bacteriaShares } from './life/bacteria.ts';
-import { type CarriesDetail, carriesIn, feedCarried } from './life/carries.ts';
+import { type CarriesDetail, carriesIn } from './life/carries.ts';
 import { orderSharesOf } from './life/orderShares.ts';
 import { warningsOf } from './warnings.ts';
 
@@ -58,33 +59,6 @@ const cleanSolids = (compiled: Compiled, made: number): Assessment['solids'] => 
   const transport = makeTransport(compiled);
   layDown(compiled, transport, { deposit: cleanState(compiled).deposit, madeKgPerS: made });
   return { tankKgPerM3: transport.tankKgPerM3, caughtFraction: transport.caughtShare };
-};
-
-/** The march, cut short where the tank's own feed passes what the filter carries before the beds clog. */
-const withLimit = (compiled: Compiled, marched: March, shares: BacteriaShares): March => {
-  const { feedKgPerS } = compiled.model.tank;
-  const overfed = (state: DirtState): boolean =>
-    feedCarried(compiled, shares, { dirt: state, flowsOf: state, decays: true }) < feedKgPerS;
-  const { passed, atEnd } = marched;
-  if (overfed(marched.clean) || !overfed(atEnd)) return marched;
-  let good = 0;
-  let bad = marched.ending.timeS;
-  while (bad - good > 0.25 * DAY_S) {
-    const middle = 0.5 * (good + bad);
-    if (overfed(stateAt([...passed, atEnd], middle))) bad = middle;
-    else good = middle;
-  }
-  const ended = stateAt([...passed, atEnd], bad);
-  solveAt(compiled, ended);
-  const after = filterFlow(compiled);
-  solveAt(compiled, marched.clean);
-  const ending = {
-    timeS: bad,
-    beyond: false,
-    endedBy: 'limit',
-    flowRatio: after / filterFlow(compiled),
-  } as const;
-  return { ...marched, ending, atEnd: ended };
 };
 
 const bedStates = (
@@ -128,11 +102,6 @@ const bedStates = (
   });
 };
 
-const intervalOf = (compiled: Compiled, marched: March, shares: BacteriaShares): CleaningInterval => ({
-  ...marched.ending,
-  cleanedEachTime: shares.cleanedEachTime.map((place) => compiled.beds[place]!.id),
-});
-
 /**
  * Evaluates a compiled job: duty point, routes, dirt, life and money.
  * @returns everything computed, in SI units; ranges are absent until doubt is computed
@@ -145,16 +114,15 @@ export const evaluate = (compiled: Compiled, options: AssessOptions = {}): Asses
   const clean = cleanFigures(compiled);
   const made = solidsMade(tank);
   const solids = cleanSolids(compiled, made);
-  const first = march(compiled, made, dayS);
+  const marched = march(compiled, made, dayS);
   const tanMade = tank.feedKgPerS * tank.feedProteinFraction * TAN_PER_PROTEIN_RATIO;
-  const marched = withLimit(compiled, first, bacteriaShares(compiled, first, tanMade));
   const shares = bacteriaShares(compiled, marched, tanMade);
+  const cleaning = cleaningOf(compiled, marched, shares);
   const atClean = carriesIn(compiled, shares, marched.clean).carries;
   const atEnd = carriesIn(compiled, shares, marched.atEnd).carries;
   const day = carriesIn(compiled, shares, marched.atDay);
   const beds = bedStates(compiled, shares, { detail: day, dirt: marched.atDay });
   const chemical = chemicalStates({ compiled, capacity: day.capacity, dirt: marched.atDay });
-  const cleaning = intervalOf(compiled, marched, shares);
   const orderShares = orderSharesOf(compiled, shares, {
     dirt: marched.atDay,
     feedKgPerS: day.carries.feedKgPerS,

@@ -60,6 +60,17 @@ export type BindingLimit =
   | 'ammonia-toxicity'
   | 'none';
 
+/** A limit as people say it, after “bound”. */
+export const BOUND_BY: Readonly<Record<BindingLimit, string>> = {
+  area: 'by the area open to bacteria',
+  flow: 'by the flow',
+  oxygen: 'by the oxygen left in the water',
+  alkalinity: 'by the water’s pH and alkalinity',
+  nitrite: 'by nitrite, the second step of the bacteria',
+  'ammonia-toxicity': 'by un-ionized ammonia, at this pH',
+  none: 'by nothing',
+};
+
 /** A chemical bed on the comparison day. */
 export interface ChemicalState {
   readonly bed: string;
@@ -97,11 +108,13 @@ export interface CleaningInterval {
   readonly timeS: number;
   /** True where nothing ended it within 365 days. */
   readonly beyond: boolean;
-  readonly endedBy: 'bed-flow' | 'overflow' | 'limit' | 'none';
+  readonly endedBy: 'bed-flow' | 'overflow' | 'none';
   /** Bed or overflow that decides, by id. */
   readonly place?: string;
   /** Flow at the tank at the end against clean, 0 to 1. */
   readonly flowRatio: number;
+  /** Time after which the tank's feed is more than what the filter carries, s; absent where it never is within the interval. */
+  readonly overfedFromS?: number;
   /** Beds that the usual pattern cleans at each interval. */
   readonly cleanedEachTime: readonly string[];
 }

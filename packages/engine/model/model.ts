@@ -36,7 +36,7 @@ export interface Pump {
   readonly curve: PumpCurve;
   /** Rated (free) flow as the maker states it, m³/s. */
   readonly ratedFlowM3PerS: number;
-  /** Electrical power, W. */
+  /** Electrical power at the set speed, W. */
   readonly powerW: number;
   /** Speed against the curve's own speed, 0 to 1. */
   readonly speedRatio: number;

@@ -65,3 +65,12 @@ export const stageBefore = (
   const late = portions.slice(early + 1).find((portion) => media[portion.medium]!.stage === stages.late);
   return late ? { early: portions[early]!, late } : undefined;
 };
+
+/** Whether portions stand in the trade's order: mechanical, biological, chemical; coarse before fine. */
+export const followsTrade = (portions: readonly Portion[], media: Media): boolean =>
+  !(
+    stageBefore(portions, media, { early: 'biological', late: 'mechanical' }) ??
+    stageBefore(portions, media, { early: 'chemical', late: 'mechanical' }) ??
+    stageBefore(portions, media, { early: 'chemical', late: 'biological' }) ??
+    fineBeforeCoarse(portions, media)
+  );

@@ -6,11 +6,14 @@ import type { Model, Packing, PermittedAlteration } from '../model/model.ts';
 import { alterationSets, altered, type PartNeed, partsOf } from './alterations.ts';
 import { purchasesFor, type Supplies, shelfHolds, suppliesOf, volumesOf } from './candidates.ts';
 import type { Favour, PlanOptions, Purchase } from './plan.ts';
-import { gainOver, keepsWaterClear, type Merits, meritsOf } from './score.ts';
+import { beats, gainOver, keepsWaterClear, type Merits, meritsOf } from './score.ts';
 
 /** Candidates that are assessed at most where nothing else is asked for. */
 const DEFAULT_CAP = 3000;
 const PROGRESS_EVERY = 50;
+
+/** Share of the feed that a plan must still carry: what is lost below that is within the doubt. */
+const FEED_KEPT = 0.98;
 
 export interface Candidate {
   readonly alterations: readonly PermittedAlteration[];
@@ -170,10 +173,22 @@ export class Search {
     return this.options.favour ?? 'balance';
   }
 
-  /** Whether a candidate may be offered: nothing lost that the media did, water not dirtier. */
+  /** Whether a candidate carries what the tank is fed, or at least what the filter carried as found. */
+  #keepsFed(one: Assessed): boolean {
+    return (
+      one.merits.feedKgPerS >= FEED_KEPT * Math.min(this.#asFound.feedKgPerS, this.model.tank.feedKgPerS)
+    );
+  }
+
+  /** Whether a candidate is better than as found in the one figure that a favour names. */
+  beatsAsFound(one: Assessed, favour: Favour): boolean {
+    return beats(this.#asFound, one.merits, favour);
+  }
+
+  /** Whether a candidate may be offered: nothing lost that the media did, water not dirtier, the tank not worse fed. */
   fit(one: Assessed): boolean {
     const kept = servicesOf(one.model);
     for (const service of servicesOf(this.model)) if (!kept.has(service)) return false;
-    return keepsWaterClear(this.#asFound, one.merits);
+    return keepsWaterClear(this.#asFound, one.merits) && this.#keepsFed(one);
   }
 }

@@ -1,6 +1,7 @@
-import { SEALED_GAP_M } from '../assessment/findings/bypass.ts';
 import type { Layout } from '../families/layout.ts';
+import { withMeasurement } from '../model/changes.ts';
 import type { HoseRun, Model, PermittedAlteration } from '../model/model.ts';
+import { chamberGap, SEALED_GAP_M, sealedGap, withSealedChambers } from '../packing/seal.ts';
 
 /** Parts that alterations need, with placeholder prices in the job's currency (from memory). */
 export const partPrices: Readonly<Record<string, number>> = {
@@ -27,11 +28,6 @@ export interface AlterationKind {
   steps(settings: Readonly<Record<string, number>>): readonly string[];
 }
 
-const withMeasurement = (model: Model, key: string, value: number): Model => ({
-  ...model,
-  filter: { ...model.filter, measurements: { ...model.filter.measurements, [key]: value } },
-});
-
 const withRuns = (model: Model, change: (run: HoseRun) => HoseRun): Model => {
   const { intake, outlet } = model.filter;
   return {
@@ -43,6 +39,9 @@ const withRuns = (model: Model, change: (run: HoseRun) => HoseRun): Model => {
     },
   };
 };
+
+/** Bore of a barb against its hose (from memory, within a tenth). */
+const USUAL_BARB_RATIO = 0.8;
 
 const none = (): readonly [] => [];
 
@@ -66,19 +65,25 @@ const moveTrays: AlterationKind = {
   steps: none,
 };
 
+/** Gaps past chambers, and leaks, that a strip would make tighter. */
+const openGaps = (model: Model, layout: Layout) => ({
+  chambers: layout.chambers.filter((chamber) => chamberGap(model, chamber) > SEALED_GAP_M),
+  leaks: layout.leaks.filter((leak) => leak.thicknessM > SEALED_GAP_M),
+});
+
 const sealGaps: AlterationKind = {
   id: 'seal-gaps',
   says: 'seal the gaps beside the media',
   settings: [],
   apply: (model, layout) => {
-    const sealed = Object.fromEntries(layout.chambers.map((chamber) => [chamber.id, SEALED_GAP_M]));
-    const beside = {
-      ...model,
-      filter: { ...model.filter, chamberGapM: { ...model.filter.chamberGapM, ...sealed } },
-    };
-    return layout.leaks.length > 0 ? withMeasurement(beside, 'partitionGap', SEALED_GAP_M) : beside;
+    const beside = withSealedChambers(model, openGaps(model, layout).chambers);
+    const [leak] = openGaps(model, layout).leaks;
+    return leak ? withMeasurement(beside, 'partitionGap', sealedGap(leak.thicknessM)) : beside;
   },
-  parts: (_model, layout) => [{ part: 'seal-strip', count: layout.chambers.length + layout.leaks.length }],
+  parts: (model, layout) => {
+    const { chambers, leaks } = openGaps(model, layout);
+    return [{ part: 'seal-strip', count: chambers.length + leaks.length }];
+  },
   steps: () => [
     'Lay a removable strip of food-grade silicone sheet or closed-cell foam beside the media of each chamber; leave designed reliefs free.',
   ],
@@ -95,12 +100,18 @@ const closeUpperSlots: AlterationKind = {
   ],
 };
 
+/** A hose of another bore, with barbs that match it where its own were narrower than usual. */
+const withBore = (run: HoseRun, boreM: number): HoseRun => ({
+  ...run,
+  boreM,
+  barbBoreM: Math.max(run.barbBoreM, USUAL_BARB_RATIO * boreM),
+});
+
 const hoseBore: AlterationKind = {
   id: 'hose-bore',
   says: 'change the hoses',
   settings: ['boreM'],
-  apply: (model, _layout, settings) =>
-    withRuns(model, (run) => ({ ...run, boreM: settings.boreM ?? run.boreM })),
+  apply: (model, _layout, settings) => withRuns(model, (run) => withBore(run, settings.boreM ?? run.boreM)),
   parts: ({ filter }) => [
     { part: 'hose-per-metre', count: (filter.intake?.lengthM ?? 0) + (filter.outlet?.lengthM ?? 0) },
   ],
@@ -140,14 +151,21 @@ export const alterationKinds: Readonly<Record<string, AlterationKind>> = Object.
   ]),
 );
 
-/** The parts of a set of alterations with their prices: the user's own, else the placeholders. */
-export const partsOf = (model: Model, layout: Layout, chosen: readonly PermittedAlteration[]): PartNeed[] =>
-  chosen.flatMap(({ id }) =>
-    alterationKinds[id]!.parts(model, layout).map((need) => ({
+/** The parts of a set of alterations with their prices: the user's own, else the placeholders. Hoses are bought at
+ * the length that they are cut to. */
+export const partsOf = (model: Model, layout: Layout, chosen: readonly PermittedAlteration[]): PartNeed[] => {
+  const cut = altered(
+    model,
+    layout,
+    chosen.filter(({ id }) => id === shortenHose.id),
+  );
+  return chosen.flatMap(({ id }) =>
+    alterationKinds[id]!.parts(cut, layout).map((need) => ({
       ...need,
       price: model.money.partPrice[need.part] ?? partPrices[need.part] ?? 0,
     })),
   );
+};
 
 /** The job with a set of alterations carried out. */
 export const altered = (model: Model, layout: Layout, chosen: readonly PermittedAlteration[]): Model =>

@@ -1,34 +1,41 @@
 import { assess } from '../assessment/assess.ts';
+import type { Assessment } from '../assessment/assessment.ts';
 import { effectBetween } from '../assessment/effect.ts';
 import { arrange, portionsInWaterOrder } from '../packing/arrange.ts';
-import { fineBeforeCoarse, stageBefore, tradeOrder } from '../packing/order.ts';
+import { followsTrade, tradeOrder } from '../packing/order.ts';
 import type { Assessed, Search } from './account.ts';
 import { favours, type OrderNote, type Plan } from './plan.ts';
 
 const DEFAULT_COUNT = 5;
 
-const followsTrade = (one: Assessed): boolean => {
-  const { media } = one.model;
-  const portions = portionsInWaterOrder(one.chambers, one.model.packing);
-  const broken =
-    stageBefore(portions, media, { early: 'biological', late: 'mechanical' }) ??
-    stageBefore(portions, media, { early: 'chemical', late: 'mechanical' }) ??
-    stageBefore(portions, media, { early: 'chemical', late: 'biological' }) ??
-    fineBeforeCoarse(portions, media);
-  return broken === undefined;
-};
+const inTradeOrder = (one: Assessed): boolean =>
+  followsTrade(portionsInWaterOrder(one.chambers, one.model.packing), one.model.media);
+
+const MECHANISMS = ['clogging', 'carbon', 'decay', 'cleaning'] as const;
+
+/** The way in which dirt works on the bacteria that differs most between two orders of the same media. */
+const mechanismBetween = (one: Assessment, other: Assessment): OrderNote['mechanism'] =>
+  MECHANISMS.toSorted(
+    (a, b) =>
+      Math.abs(other.orderShares[b] - one.orderShares[b]) -
+      Math.abs(other.orderShares[a] - one.orderShares[a]),
+  )[0];
 
 const orderNote = (search: Search, one: Assessed): OrderNote => {
-  if (followsTrade(one)) return { followsTrade: true };
+  if (inTradeOrder(one)) return { followsTrade: true };
   const { media } = one.model;
-  const portions = portionsInWaterOrder(one.chambers, one.model.packing);
-  const packing = arrange(one.chambers, tradeOrder(portions, media));
-  if (!packing) return { followsTrade: false };
-  const trade = assess(
-    { ...one.model, packing },
-    search.options.day === undefined ? {} : { day: search.options.day },
+  const packing = arrange(
+    one.chambers,
+    tradeOrder(portionsInWaterOrder(one.chambers, one.model.packing), media),
   );
-  return { followsTrade: false, inTradeOrder: effectBetween(search.asFound, trade) };
+  if (!packing) return { followsTrade: false };
+  const { day } = search.options;
+  const trade = assess({ ...one.model, packing }, day === undefined ? {} : { day });
+  return {
+    followsTrade: false,
+    inTradeOrder: effectBetween(one.assessment, trade),
+    mechanism: mechanismBetween(one.assessment, trade),
+  };
 };
 
 const toPlan = (search: Search, one: Assessed, shown: Pick<Plan, 'id' | 'bestFor'>): Plan => ({
@@ -50,16 +57,16 @@ export const choose = (search: Search): Plan[] => {
   const ranked = better.toSorted((a, b) => search.gain(b) - search.gain(a));
   const bestOf = favours.flatMap((favour) => {
     const best = better.toSorted((a, b) => search.gain(b, favour) - search.gain(a, favour))[0];
-    return best ? [{ favour, best }] : [];
+    return best && search.beatsAsFound(best, favour) ? [{ favour, best }] : [];
   });
-  const inTradeOrder = ranked.find(followsTrade);
-  const order = inTradeOrder ? [inTradeOrder] : [];
+  const bestInOrder = ranked.find(inTradeOrder);
+  const order = bestInOrder ? [bestInOrder] : [];
   const picked = [
     ...new Set([...ranked.slice(0, 1), ...order, ...bestOf.map(({ best }) => best), ...ranked]),
   ];
   return picked.slice(0, search.options.count ?? DEFAULT_COUNT).map((one, place) => {
     const bestFor = bestOf.filter(({ best }) => best === one).map(({ favour }) => favour);
-    const named = one === inTradeOrder ? [...bestFor, 'trade-order' as const] : bestFor;
+    const named = one === bestInOrder ? [...bestFor, 'trade-order' as const] : bestFor;
     return toPlan(search, one, { id: `plan-${place + 1}`, bestFor: named });
   });
 };

@@ -1,4 +1,4 @@
-import type { Assessment, Effect } from '../assessment/assessment.ts';
+import type { Assessment, Effect, OrderShares } from '../assessment/assessment.ts';
 import type { Model, Packing, PermittedAlteration } from '../model/model.ts';
 import type { PartNeed } from './alterations.ts';
 
@@ -36,8 +36,10 @@ export interface Plan {
 export interface OrderNote {
   /** Mechanical, biological, chemical; coarse before fine. */
   readonly followsTrade: boolean;
-  /** Effect of the same media in the trade's order, where the plan departs from it and they fit so. */
+  /** Trade's order against this plan, with the same media, where the plan departs from it and they fit so. */
   readonly inTradeOrder?: Effect;
+  /** The way in which dirt works on the bacteria that differs most between the two. */
+  readonly mechanism?: keyof OrderShares | undefined;
 }
 
 /** What a search gives back. */

@@ -22,12 +22,13 @@ export const meritsOf = (assessment: Assessment, spent: { cost: number; changes:
   ...spent,
 });
 
-/** A plan must not leave the water dirtier than this ratio to as found, unless it was asked for otherwise. */
+/** A plan must not leave the water dirtier than this ratio to as found (our own choice). */
 const DIRTIER_AT_MOST = 1.1;
 
 /** Among equal candidates the one with the least to move: worth less than one per cent of anything. */
 const WORTH_OF_A_CHANGE = 0.001;
 
+/** What each figure weighs for each favour (our own choice). */
 const WEIGHTS: Readonly<
   Record<Favour, { feed: number; flow: number; interval: number; clarity: number; cost: number }>
 > = {
@@ -69,6 +70,22 @@ export const gainOver = (before: Merits, after: Merits, { favour, fedKgPerS }: W
     weight.cost * after.cost -
     WORTH_OF_A_CHANGE * after.changes
   );
+};
+
+/** Whether `after` beats `before` in the figure that a favour names; the two mixed ones always count. */
+export const beats = (before: Merits, after: Merits, favour: Favour): boolean => {
+  switch (favour) {
+    case 'feed':
+      return after.feedKgPerS > before.feedKgPerS;
+    case 'flow':
+      return after.flowM3PerS > before.flowM3PerS;
+    case 'interval':
+      return after.intervalS > before.intervalS;
+    case 'clarity':
+      return after.solidsKgPerM3 < before.solidsKgPerM3;
+    default:
+      return true;
+  }
 };
 
 /** Whether a candidate keeps the water about as clear as it was. */

@@ -63,7 +63,10 @@ export const assessmentSchema = z.strictObject({
   carries: carriesSchema.extend({ clean: carriesSchema, intervalEnd: carriesSchema }),
   cleaningInterval: figureSchema.extend({ beyond: z.boolean() }),
   cleaning: z.strictObject({
-    endedBy: z.enum(['bed-flow', 'overflow', 'limit', 'none']),
+    endedBy: z.enum(['bed-flow', 'overflow', 'none']),
+    overfedFrom: figureSchema
+      .optional()
+      .meta({ description: 'From when the tank’s feed is more than what is carried, within the interval.' }),
     place: z.string().optional(),
     flowRatio: figureSchema,
     cleanedEachTime: z.array(z.string()),
@@ -194,6 +197,7 @@ const toCleaning = ({ cleaning }: Assessment): Pick<AssessmentResult, 'cleaningI
   cleaning: {
     endedBy: cleaning.endedBy,
     ...(cleaning.place === undefined ? {} : { place: cleaning.place }),
+    ...(cleaning.overfedFromS === undefined ? {} : { overfedFrom: figure(cleaning.overfedFromS, 'd') }),
     flowRatio: figure(cleaning.flowRatio, '1'),
     cleanedEachTime: [...cleaning.cleanedEachTime],
   },

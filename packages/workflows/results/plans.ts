@@ -1,4 +1,5 @@
 import type { Assessment } from '@fettle/engine/assessment/assessment.ts';
+import { netGain } from '@fettle/engine/assessment/effect.ts';
 import type { Plan, Plans } from '@fettle/engine/planning/plan.ts';
 import { stepsOf } from '@fettle/engine/planning/steps.ts';
 import { z } from 'zod';
@@ -34,7 +35,10 @@ const planSchema = summarySchema.extend({
   order: z.strictObject({
     followsTrade: z.boolean().meta({ description: 'Mechanical, biological, chemical; coarse before fine.' }),
     says: z.string(),
-    inTradeOrder: effectSchema.optional(),
+    inTradeOrder: effectSchema
+      .optional()
+      .meta({ description: 'The same media in the trade’s order, against this plan.' }),
+    mechanism: z.enum(['clogging', 'carbon', 'decay', 'cleaning']).optional(),
   }),
   steps: z.array(z.string()),
 });
@@ -85,17 +89,34 @@ const toSummary = (assessment: Assessment): z.infer<typeof summarySchema> => {
   };
 };
 
-/** In one sentence, how the plan's order stands to the trade's and what the difference is worth. */
-export const orderSays = (plan: Plan): string => {
-  if (plan.order.followsTrade) return 'Mechanical, biological, chemical, coarse before fine.';
-  const trade = plan.order.inTradeOrder;
-  if (!trade) return 'Not the trade’s order; these amounts do not fit the chambers in that order.';
-  const ratio = (after: number, before: number): string =>
-    `${before > 0 ? Math.round((100 * after) / before) : 0} %`;
-  const feed = ratio(trade.feed.afterKgPerS, plan.effect.feed.afterKgPerS);
-  const interval = ratio(trade.cleaningInterval.afterS, plan.effect.cleaningInterval.afterS);
-  return `Not the trade’s order: the same media in that order would carry ${feed} of this plan’s feed and last ${interval} of its interval.`;
+const BECAUSE = {
+  clogging: 'what clogs',
+  carbon: 'how much organic carbon reaches the bacteria',
+  decay: 'where the dirt lies and rots',
+  cleaning: 'which bacteria are lost at cleanings',
+} as const;
+
+const times = (after: number, before: number): string => {
+  if (before <= 0) return 'more';
+  const ratio = after / before;
+  return ratio >= 2 ? `${Number(ratio.toPrecision(2))} times` : `${Math.round(100 * ratio)} %`;
 };
+
+/** In a sentence or two, how the plan's order stands to the trade's and what makes the difference. */
+export const orderSays = ({ order }: Plan): string => {
+  if (order.followsTrade)
+    return 'In the trade’s order: mechanical, biological, chemical, coarse before fine.';
+  const trade = order.inTradeOrder;
+  if (!trade) return 'Not the trade’s order; these amounts do not fit the chambers in that order.';
+  const feed = times(trade.feed.afterKgPerS, trade.feed.beforeKgPerS);
+  const interval = times(trade.cleaningInterval.afterS, trade.cleaningInterval.beforeS);
+  const near = Math.abs(netGain(trade)) < WITHIN_DOUBT ? ' The two are within the doubt of the models.' : '';
+  const because = order.mechanism ? `; what differs most is ${BECAUSE[order.mechanism]}` : '';
+  return `Not the trade’s order: in that order the same media would carry ${feed} of this plan’s feed and last ${interval} of its interval${because}.${near}`;
+};
+
+/** Net gains below this are within the doubt of the models (from memory). */
+const WITHIN_DOUBT = 0.2;
 
 const toPlan = (plan: Plan, currency: string): PlansResult['plans'][number] => ({
   id: plan.id,
@@ -114,6 +135,7 @@ const toPlan = (plan: Plan, currency: string): PlansResult['plans'][number] => (
     followsTrade: plan.order.followsTrade,
     says: orderSays(plan),
     ...(plan.order.inTradeOrder ? { inTradeOrder: toEffect(plan.order.inTradeOrder) } : {}),
+    ...(plan.order.mechanism ? { mechanism: plan.order.mechanism } : {}),
   },
   steps: [...stepsOf(plan)],
 });

@@ -12,7 +12,7 @@ const CLOGGED_LOSS = 1 / 3;
 
 /** The march's account of time: what ended the interval, and the states that were passed. */
 export interface March {
-  readonly ending: Omit<CleaningInterval, 'cleanedEachTime'>;
+  readonly ending: Omit<CleaningInterval, 'cleanedEachTime' | 'overfedFromS'>;
   readonly clean: DirtState;
   readonly atEnd: DirtState;
   readonly atDay: DirtState;
@@ -120,7 +120,8 @@ export const march = (compiled: Compiled, madeKgPerS: number, dayS: number): Mar
     state = next;
     passed.push(state);
   }
-  const atDay = stateAt(passed, dayS);
+  // Without flow nothing is laid down: the day comes all the same.
+  const atDay = reference.flow > 0 ? stateAt(passed, dayS) : { ...clean, timeS: dayS };
   const atEnd = ending ? stateAt(passed, ending.timeS) : passed.at(-1)!;
   solveAt(compiled, atEnd);
   const flowRatio = reference.flow > 0 ? filterFlow(compiled) / reference.flow : 1;

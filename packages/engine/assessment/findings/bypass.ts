@@ -1,16 +1,9 @@
-import type { Model } from '../../model/model.ts';
+import { withMeasurement } from '../../model/changes.ts';
+import { chamberGap, sealedGap, withSealedChambers } from '../../packing/seal.ts';
 import { type FindingContext, type FindingRule, percent, type Sighting } from './rule.ts';
 
-/** Share of the water past a bed from which it is worth a finding. */
+/** Share of the water past a bed from which it is worth a finding (our own choice). */
 const WORTH_TELLING = 0.05;
-/** What a fitted strip still lets through, as the thickness of a slot, m (from memory, within a factor of 2). */
-export const SEALED_GAP_M = 5e-5;
-
-const sealed = (model: Model, chamber: string): Model => ({
-  ...model,
-  filter: { ...model.filter, chamberGapM: { ...model.filter.chamberGapM, [chamber]: SEALED_GAP_M } },
-});
-
 const shareOf = (context: FindingContext, way: string): number => {
   const { wayFlowM3PerS, dutyPoint } = context.assessment;
   return dutyPoint.flowM3PerS > 0 ? (wayFlowM3PerS[way] ?? 0) / dutyPoint.flowM3PerS : 0;
@@ -25,18 +18,13 @@ export const bypassPastBed: FindingRule = {
       const share = shareOf(context, `gap:${chamber.id}`);
       const filled = assessment.beds.some((bed) => bed.chamber === chamber.id);
       if (!filled || share < WORTH_TELLING) return [];
-      const gap = context.print(model.filter.chamberGapM[chamber.id] ?? chamber.gap.thicknessM, 'length');
+      const gap = context.print(chamberGap(model, chamber), 'length');
       const says = `${percent(share)} of the water runs through the ${gap} gap beside ${chamber.label} and misses its media.`;
       const cure = 'Close the gap with a thin removable strip of silicone sheet or closed-cell foam.';
-      return [{ place: chamber.id, says, cure, cured: sealed(model, chamber.id) }];
+      return [{ place: chamber.id, says, cure, cured: withSealedChambers(model, [chamber]) }];
     });
   },
 };
-
-const withMeasurement = (model: Model, key: string, value: number): Model => ({
-  ...model,
-  filter: { ...model.filter, measurements: { ...model.filter.measurements, [key]: value } },
-});
 
 /** Water runs over or past the partition between the halves. */
 export const partitionLeaks: FindingRule = {
@@ -48,7 +36,12 @@ export const partitionLeaks: FindingRule = {
       const says = `${percent(share)} of the water takes the ${leak.label} and meets no media at all.`;
       const cure = 'Seal the edge of the partition with a removable strip.';
       return [
-        { place: leak.id, says, cure, cured: withMeasurement(context.model, 'partitionGap', SEALED_GAP_M) },
+        {
+          place: leak.id,
+          says,
+          cure,
+          cured: withMeasurement(context.model, 'partitionGap', sealedGap(leak.thicknessM)),
+        },
       ];
     });
   },

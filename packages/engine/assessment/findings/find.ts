@@ -33,7 +33,14 @@ import {
   orderFollowsTheWater,
 } from './order.ts';
 import type { FindingContext, FindingRule, Sighting } from './rule.ts';
-import { alkalinityRunsDown, clogsSoon, fedTooMuch, overflowOpen, oxygenStarved } from './service.ts';
+import {
+  alkalinityRunsDown,
+  clogsSoon,
+  fedTooMuch,
+  overflowOpen,
+  oxygenStarved,
+  waterTooAcid,
+} from './service.ts';
 
 /** Every kind of finding. */
 export const findingRules: readonly FindingRule[] = [
@@ -59,6 +66,7 @@ export const findingRules: readonly FindingRule[] = [
   flowForTank,
   fedTooMuch,
   oxygenStarved,
+  waterTooAcid,
   clogsSoon,
   overflowOpen,
   alkalinityRunsDown,

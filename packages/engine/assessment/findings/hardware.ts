@@ -1,7 +1,11 @@
 import type { HoseRun, Model } from '../../model/model.ts';
 import { type FindingContext, type FindingRule, percent, type Sighting } from './rule.ts';
 
+/** Limits from which a hose, a kink or a barb is worth a word (our own choice). */
 const SHORT_HOSE_M = 1;
+const LONG_HOSE_SHARE = 0.25;
+const KINK_K = 2;
+const BARB_SHARE = 0.2;
 
 const headShare = ({ assessment }: FindingContext, part: string, place?: string): number =>
   assessment.headBudget
@@ -22,7 +26,7 @@ export const hoseTooLong: FindingRule = {
     return SIDES.flatMap((side) => {
       const run = context.model.filter[side];
       const share = headShare(context, `${side}-hose`);
-      if (!run || run.lengthM < 1.5 * SHORT_HOSE_M || share < 0.25) return [];
+      if (!run || run.lengthM < 1.5 * SHORT_HOSE_M || share < LONG_HOSE_SHARE) return [];
       const says = `The ${side} hose, ${context.print(run.lengthM, 'length')} of ${context.print(run.boreM, 'length')} bore, takes ${percent(share)} of the pump's head.`;
       const cure = `Shorten it; shown here for ${context.print(SHORT_HOSE_M, 'length')}.`;
       return [{ place: side, says, cure, cured: withRun(context.model, side, { lengthM: SHORT_HOSE_M }) }];
@@ -36,7 +40,7 @@ export const hoseKinked: FindingRule = {
   look(context): readonly Sighting[] {
     return SIDES.flatMap((side) => {
       const run = context.model.filter[side];
-      if (!run || run.extraK < 2) return [];
+      if (!run || run.extraK < KINK_K) return [];
       const says = `Kinks or coils in the ${side} hose cost ${Number(run.extraK.toPrecision(2))} velocity heads.`;
       const cured = withRun(context.model, side, { extraK: 0 });
       return [{ place: side, says, cure: 'Lay the hose in wide bends without kinks.', cured }];
@@ -51,7 +55,7 @@ export const barbsTooNarrow: FindingRule = {
     return SIDES.flatMap((side) => {
       const run = context.model.filter[side];
       const share = headShare(context, 'barbs', side);
-      if (!run || share < 0.2 || run.barbBoreM > 0.95 * run.boreM) return [];
+      if (!run || share < BARB_SHARE || run.barbBoreM > 0.95 * run.boreM) return [];
       const says = `The ${side} barbs, ${context.print(run.barbBoreM, 'length')} bore in a ${context.print(run.boreM, 'length')} hose, take ${percent(share)} of the pump's head.`;
       const cure = 'Fit barbs with a bore as wide as the hose where the ports allow it.';
       return [{ place: side, says, cure, cured: withRun(context.model, side, { barbBoreM: run.boreM }) }];
@@ -64,7 +68,7 @@ export const outletLift: FindingRule = {
   id: 'outlet-lift',
   look(context): readonly Sighting[] {
     const { filter } = context.model;
-    if (filter.outletLiftM <= 0) return [];
+    if (filter.outletLiftM <= 0 || context.assessment.dutyPoint.flowM3PerS <= 0) return [];
     const share = headShare(context, 'lift');
     const lift = context.print(filter.outletLiftM, 'length');
     const says = `The outlet stands ${lift} above the surface: water is really lifted there, which takes ${percent(share)} of the pump's head.`;

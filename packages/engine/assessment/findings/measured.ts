@@ -1,5 +1,6 @@
 import { bestPowerTest, bestShutoffTest } from '../../model/benchTests.ts';
 import type { BenchTest, Model } from '../../model/model.ts';
+import { statedShutoffHead } from '../../model/pump.ts';
 import { assess } from '../assess.ts';
 import type { Assessment } from '../assessment.ts';
 import { type FindingRule, percent, type Sighting } from './rule.ts';
@@ -70,8 +71,7 @@ const compareOne = (test: BenchTest, model: Model, assessment: Assessment): Comp
         computed: model.filter.pump.powerW,
       });
     case 'shutoff-head': {
-      const { curve } = model.filter.pump;
-      const computed = curve.kind === 'two-point' ? curve.shutoffHeadM : curve.points[0]!.headM;
+      const computed = statedShutoffHead(model.filter.pump);
       return compared(test, { measured: test.headM, doubt: test.doubtM, computed });
     }
     case 'displacement': {

@@ -19,23 +19,34 @@ const changeBed = (model: Model, id: string, change: Partial<Bed>): Model => ({
   ),
 });
 
+const chamberArea = ({ assessment }: FindingContext, id: string): number =>
+  assessment.layout.chambers.find((chamber) => chamber.id === id)!.areaM2;
+
+/** Depth of a chamber that no bed takes up, m. */
+const roomIn = ({ assessment, model }: FindingContext, id: string): number => {
+  const chamber = assessment.layout.chambers.find((one) => one.id === id)!;
+  return (model.packing[id] ?? []).reduce((room, { depthM }) => room - depthM, chamber.depthM);
+};
+
 /** A bed is only a few pieces deep. */
 export const bedTooShallow: FindingRule = {
   id: 'bed-too-shallow',
   look(context): readonly Sighting[] {
     const { assessment, model } = context;
-    return assessment.beds.flatMap((bed) => {
+    return assessment.beds.flatMap((bed): Sighting[] => {
       const medium = mediumOf(context, bed.medium);
       const layers = bed.depthM / pieceOf(medium);
       const fewest = FEWEST_LAYERS[medium.resistance.law];
       if (layers >= fewest) return [];
-      const chamber = assessment.layout.chambers.find(({ id }) => id === bed.chamber)!;
-      const used = (model.packing[bed.chamber] ?? []).reduce((sum, { depthM }) => sum + depthM, 0);
-      const room = chamber.depthM - used;
-      const depthM = Math.min(bed.depthM + room, 2 * fewest * pieceOf(medium));
-      const says = `The bed of ${medium.name} is ${context.print(bed.depthM, 'length')} deep at ${context.print(bed.velocityMPerS, 'velocity')}, only ${Number(layers.toPrecision(2))} times the size of its pieces or cells.`;
-      const cured = depthM > 1.05 * bed.depthM ? { cured: changeBed(model, bed.id, { depthM }) } : {};
-      return [{ place: bed.id, says, cure: `Make it ${context.print(depthM, 'length')} deep.`, ...cured }];
+      const cleanSpeed = assessment.dutyPoint.flowM3PerS / chamberArea(context, bed.chamber);
+      const says = `The bed of ${medium.name} is ${context.print(bed.depthM, 'length')} deep at up to ${context.print(cleanSpeed, 'velocity')}, only ${Number(layers.toPrecision(2))} times the size of its pieces or cells.`;
+      const depthM = 2 * fewest * pieceOf(medium);
+      if (depthM > bed.depthM + roomIn(context, bed.chamber)) {
+        const cure = 'There is no room to make it deeper: give it a chamber of its own, or leave it out.';
+        return [{ place: bed.id, says, cure, severity: 'note' }];
+      }
+      const cured = changeBed(model, bed.id, { depthM });
+      return [{ place: bed.id, says, cure: `Make it ${context.print(depthM, 'length')} deep.`, cured }];
     });
   },
 };
@@ -56,6 +67,9 @@ export const deadChamber: FindingRule = {
   },
 };
 
+/** Replacing a medium sooner than this is often, s (our own choice). */
+const OFTEN_S = 45 * DAY_S;
+
 /** What stands in for a throw-away layer when its cost is weighed. */
 const WASHABLE = 'foam-30ppi';
 
@@ -65,7 +79,7 @@ export const replacedOften: FindingRule = {
   look(context): readonly Sighting[] {
     const { assessment, model } = context;
     const { cleaning } = assessment;
-    if (cleaning.beyond || cleaning.timeS > 45 * DAY_S) return [];
+    if (cleaning.beyond || cleaning.timeS > OFTEN_S) return [];
     return assessment.beds.flatMap((bed) => {
       const medium = mediumOf(context, bed.medium);
       if (medium.care !== 'replace' || !cleaning.cleanedEachTime.includes(bed.id)) return [];
@@ -156,6 +170,10 @@ export const stageMissing: FindingRule = {
   },
 };
 
+/** Share of the dirt, and rate that it leaves the bacteria, from which it is worth a word (our own choice). */
+const MUCH_DIRT = 0.3;
+const LITTLE_LEFT = 0.7;
+
 /** One bed catches most of what is caught and is not meant to. */
 export const dirtInBiology: FindingRule = {
   id: 'dirt-in-biological-bed',
@@ -164,7 +182,7 @@ export const dirtInBiology: FindingRule = {
     const all = beds.reduce((sum, bed) => sum + bed.dirtKg, 0);
     return beds.flatMap((bed): Sighting[] => {
       const share = all > 0 ? bed.dirtKg / all : 0;
-      if (bed.stage !== 'biological' || share < 0.3 || bed.carbonFactor > 0.7) return [];
+      if (bed.stage !== 'biological' || share < MUCH_DIRT || bed.carbonFactor > LITTLE_LEFT) return [];
       const says = `The bed of ${mediumOf(context, bed.medium).name} holds ${percent(share)} of the caught dirt, and organic carbon leaves its bacteria ${percent(bed.carbonFactor)} of their rate.`;
       return [
         {

@@ -5,6 +5,7 @@ import {
   chemicalLast,
   coarseFirst,
   fineBeforeCoarse,
+  followsTrade,
   mechanicalFirst,
   stageBefore,
 } from '../../packing/order.ts';
@@ -22,11 +23,11 @@ const reordered = (context: FindingContext, order: readonly Portion[]): { readon
 const nameOf = (context: FindingContext, portion: Portion): string =>
   context.model.media[portion.medium]!.name;
 
-const catchOf = (context: FindingContext, portion: Portion): string => {
-  const bed = context.assessment.beds.find(({ id }) => id === portion.id);
-  if (!bed) return '';
-  const caught = Number((100 * bed.catchFraction).toPrecision(2));
-  return ` It catches ${caught} % of the solids that reach the filter.`;
+/** Share of all the dirt in the filter that lies in a bed on the comparison day, as a sentence. */
+const dirtIn = ({ assessment }: FindingContext, portion: Portion): string => {
+  const all = assessment.beds.reduce((sum, bed) => sum + bed.dirtKg, 0);
+  const bed = assessment.beds.find(({ id }) => id === portion.id);
+  return bed && all > 0 ? ` Of the dirt in the filter ${percent(bed.dirtKg / all)} lies in it.` : '';
 };
 
 /** Water meets a biological bed before a mechanical one. */
@@ -37,7 +38,7 @@ export const biologicalBeforeMechanical: FindingRule = {
     const { media } = context.model;
     const found = stageBefore(portions, media, { early: 'biological', late: 'mechanical' });
     if (!found) return [];
-    const says = `Water meets the ${nameOf(context, found.early)} before the ${nameOf(context, found.late)}, so the biological bed takes dirt that a mechanical one should hold.${catchOf(context, found.early)}`;
+    const says = `Water meets the ${nameOf(context, found.early)} before the ${nameOf(context, found.late)}, so the biological bed takes dirt that a mechanical one should hold.${dirtIn(context, found.early)}`;
     const cure = 'Put the mechanical media first in the way of the water.';
     return [{ place: found.early.id, says, cure, ...reordered(context, mechanicalFirst(portions, media)) }];
   },
@@ -51,7 +52,7 @@ export const finerBeforeCoarser: FindingRule = {
     const { media } = context.model;
     const found = fineBeforeCoarse(portions, media);
     if (!found) return [];
-    const says = `Water meets the fine ${nameOf(context, found.fine)} before the coarser ${nameOf(context, found.coarse)}.${catchOf(context, found.fine)}`;
+    const says = `Water meets the fine ${nameOf(context, found.fine)} before the coarser ${nameOf(context, found.coarse)}.${dirtIn(context, found.fine)}`;
     const cure = 'Let the water go through the coarser medium first.';
     return [{ place: found.fine.id, says, cure, ...reordered(context, coarseFirst(portions, media)) }];
   },
@@ -85,14 +86,7 @@ export const orderFollowsTheWater: FindingRule = {
     const { media } = context.model;
     const stagesHeld = new Set(portions.map((portion) => media[portion.medium]!.stage));
     if (stagesHeld.size < 2) return [];
-    const pairs = [
-      { early: 'biological', late: 'mechanical' },
-      { early: 'chemical', late: 'biological' },
-      { early: 'chemical', late: 'mechanical' },
-    ] as const;
-    const broken =
-      pairs.some((pair) => stageBefore(portions, media, pair)) || fineBeforeCoarse(portions, media);
-    if (broken) return [];
+    if (!followsTrade(portions, media)) return [];
     const held = stages.filter((stage) => stagesHeld.has(stage)).join(', then ');
     const says = `The water meets ${held} media, coarse before fine.`;
     return [{ place: portions[0]!.id, says, cure: 'Keep the order.', severity: 'strength' }];

@@ -1,15 +1,16 @@
-import type { CleaningInterval } from '../assessment.ts';
+import { BOUND_BY, type CleaningInterval } from '../assessment.ts';
 import { type FindingRule, percent, type Sighting } from './rule.ts';
 
 /** What the end of an interval looks like at its place. */
 const WHAT: Readonly<Record<CleaningInterval['endedBy'], (place: string) => string>> = {
   'bed-flow': (place) => `the ${place} lets a third less water through`,
   overflow: (place) => `the ${place} opens`,
-  limit: () => 'what it carries falls below the feed',
   none: () => 'nothing has happened',
 };
 
+/** Oxygen behind the filter, kg/m³, and days until it clogs, that are worth a word (our own choice). */
 const OXYGEN_LOW = 4e-3;
+const SOON_S = 21 * 86_400;
 
 /** The tank is fed more than the filter carries. */
 export const fedTooMuch: FindingRule = {
@@ -20,7 +21,7 @@ export const fedTooMuch: FindingRule = {
     if (feedKgPerS <= carries.day.feedKgPerS) return [];
     const fed = context.print(feedKgPerS, 'mass-rate');
     const carried = context.print(carries.day.feedKgPerS, 'mass-rate');
-    const says = `The tank is fed ${fed}; the filter alone carries ${carried} on the comparison day (bound by ${carries.day.bindingLimit}).`;
+    const says = `The tank is fed ${fed}; the filter alone carries ${carried} on the comparison day (bound ${BOUND_BY[carries.day.bindingLimit]}).`;
     const cure =
       'Feed less, re-pack for more, or leave the rest to walls, plants and water changes and test for ammonia and nitrite.';
     const short = carries.day.feedKgPerS / feedKgPerS;
@@ -51,7 +52,7 @@ export const clogsSoon: FindingRule = {
   id: 'clogs-soon',
   look(context): readonly Sighting[] {
     const { cleaning } = context.assessment;
-    if (cleaning.beyond || cleaning.timeS > 21 * 86_400) return [];
+    if (cleaning.beyond || cleaning.timeS > SOON_S) return [];
     const when = context.print(cleaning.timeS, 'time');
     const what = WHAT[cleaning.endedBy](
       cleaning.place === undefined ? 'a bed' : context.name(cleaning.place),
@@ -98,5 +99,21 @@ export const alkalinityRunsDown: FindingRule = {
     const says = `At the present feed, nitrification uses ${perWeek(used)} of alkalinity (as CaCO3) a week and water changes bring at most ${perWeek(brought)}.`;
     const cure = 'Test alkalinity weekly; change more water or buffer it before the pH falls.';
     return [{ place: 'tank', says, cure, severity: 'slight' }];
+  },
+};
+
+/** Nitrification has halved at this pH, and stops soon below (Rusten et al. 2006, seen quoted). */
+const PH_LOW = 6.7;
+
+/** The water is too acid for the bacteria. */
+export const waterTooAcid: FindingRule = {
+  id: 'water-too-acid',
+  look(context): readonly Sighting[] {
+    const { pH } = context.model.tank;
+    if (pH > PH_LOW) return [];
+    const says = `At pH ${pH} the bacteria work at half of their rate or less, whatever the media.`;
+    const cure =
+      'Test alkalinity; raise it slowly if the animals are not of soft, acid water, which has its own slow bacteria.';
+    return [{ place: 'tank', says, cure, severity: 'marked' }];
   },
 };

@@ -81,11 +81,12 @@ const pumpLaw = (model: Model): LinkLaw => {
       headM: curve.points.map((point) => point.headM * speedRatio ** 2),
     };
   }
-  const shutoffHeadM = bestShutoffTest(model)?.headM ?? curve.shutoffHeadM;
+  // By the affinity laws H = r²H₀ − (H₀/Q₀²)Q²: the curve's fall stays, its start goes with the square of the speed.
+  const shutoffHeadM = bestShutoffTest(model)?.headM ?? curve.shutoffHeadM * speedRatio ** 2;
   return {
     kind: 'pump',
-    shutoffHeadM: shutoffHeadM * speedRatio ** 2,
-    coefficient: shutoffHeadM / curve.freeFlowM3PerS ** 2,
+    shutoffHeadM,
+    coefficient: shutoffHeadM / (curve.freeFlowM3PerS * speedRatio) ** 2,
     exponent: 2,
   };
 };

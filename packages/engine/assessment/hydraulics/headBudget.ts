@@ -16,7 +16,7 @@ export const headBudgetOf = (compiled: Compiled): HeadShare[] => {
     const headM = dropOf(compiled.network, link);
     return { part, place, headM, share: share(headM) };
   });
-  const lift = liftM(compiled);
+  const lift = Math.min(liftM(compiled), head);
   return lift > 0 ? [...parts, { part: 'lift', place: 'outlet', headM: lift, share: share(lift) }] : parts;
 };
 

@@ -83,14 +83,14 @@ export const routesOf = (compiled: Compiled): Route[] => {
     contactTimeS: contactTimeS(compiled, trace.beds),
   }));
   const rest = 1 - named.reduce((sum, trace) => sum + trace.share, 0);
-  if (named.length === sorted.length || sorted.length === 0) return routes;
+  if (named.length === sorted.length && sorted.length > 0) return routes;
   return [...routes, { id: 'rest', share: Math.max(0, rest), beds: [], past: [], contactTimeS: 0 }];
 };
 
 /** Share of the flow that meets no medium of each stage; 1 for a stage without a bed. */
 export const bypassOf = (compiled: Compiled): Record<Stage, number> => {
   const missing = (stage: Stage): number => {
-    if (!compiled.beds.some((bed) => bed.medium.stage === stage)) return 1;
+    if (!compiled.beds.some((bed) => bed.medium.stage === stage) || waterOf(compiled, 0) <= 0) return 1;
     const missed = new Float64Array(compiled.spaces.length);
     missed[0] = 1;
     let out = 0;

@@ -45,10 +45,11 @@ export const bacteriaShares = (compiled: Compiled, result: March, tanMadeKgPerS:
   const { timeS } = result.ending;
   const held = heldKg(compiled, result.atEnd);
   const cleanedEachTime = beds.flatMap((_, place) => {
+    const ends = beds[place]!.id === result.ending.place;
     const grown =
       bedRatio(compiled, result.atEnd.deposit, place) >= CLEANED_ABOVE_RATIO ||
       result.atEnd.matKgPerM2[place]! > 0;
-    return grown && !result.ending.beyond ? [place] : [];
+    return (grown || ends) && !result.ending.beyond ? [place] : [];
   });
   const carbonFactor = held.map((mass) => {
     const carbonPerS = (mass / Math.max(timeS, 1)) * CARBON_PER_SOLIDS_RATIO * CARBON_AVAILABLE_FRACTION;

@@ -40,9 +40,10 @@ const areaOrFlow = (
     compiled,
     ratesOf(compiled, shares, { ...state, areaFactor: PROBE }),
   ).oxidisedKgNPerS;
+  const solved = flow.slice();
   for (let link = 0; link < flow.length; link += 1) flow[link] = flow[link]! * PROBE;
   const withFlow = capacityOf(compiled, ratesOf(compiled, shares, state)).oxidisedKgNPerS;
-  for (let link = 0; link < flow.length; link += 1) flow[link] = flow[link]! / PROBE;
+  flow.set(solved);
   return withFlow > withArea ? 'flow' : 'area';
 };
 
