@@ -1,0 +1,166 @@
+import { spawnSync } from 'node:child_process';
+import { basename, join } from 'node:path';
+import { outputFor } from 'fettle/output.ts';
+import { afterEach, describe, expect, test, vi } from 'vitest';
+import {
+  demo,
+  demos,
+  demoWith,
+  fettle,
+  fettleProcess,
+  fileWith,
+  inProject,
+  newFolder,
+} from './support/program.ts';
+
+const colour = String.fromCharCode(0x1b);
+
+const expectReadable = (text: string): void => {
+  expect(text).not.toMatch(/NaN|undefined|\[object|Infinity|null/);
+  expect(text).not.toContain(colour);
+  for (const line of text.split('\n')) {
+    expect([...line].length, line).toBeLessThanOrEqual(80);
+    expect(line).toBe(line.trimEnd());
+  }
+};
+
+const cases = demos.flatMap((path) =>
+  ['metric', 'us'].map((units) => [basename(path), units, path] as const),
+);
+
+describe.each(cases)('%s in %s units', (_name, units, path) => {
+  test.each([
+    ['assess', ['assess', path]],
+    ['assess on the last day', ['assess', path, '--day', '365']],
+    ['plan', ['plan', path, '--cap', '40', '--budget', '10']],
+    ['claims', ['claims', path]],
+    ['check', ['check', path]],
+  ])('%s is no wider than 80 columns and says nothing odd', (_command, words) => {
+    const { code, out } = fettle(...words, '--units', units);
+    expect(code).toBe(0);
+    expectReadable(out);
+  });
+
+  test('assess speaks in these units alone, the maker’s own words apart', () => {
+    const { out } = fettle('assess', path, '--units', units);
+    const ours = out.slice(0, out.indexOf('\nFindings')).replace(/^.*: .*, on .*\n/, '');
+    if (units === 'us') expect(ours).not.toMatch(/\d (L|L\/h|mm|cm|m|g\/d|g)\b/);
+    else expect(ours).not.toMatch(/\d (US gal|gal|in|ft|oz|lb)\b/);
+  });
+});
+
+describe.each(['metric', 'us'])('without a job, in %s units', (units) => {
+  test.each([['new'], ['reckon']])('%s', (command) => {
+    const { out } = fettle(command, '--units', units);
+    expect(out).not.toMatch(/NaN|undefined|\[object|Infinity/);
+    expect(out).not.toContain(colour);
+  });
+
+  test('the demo', () => {
+    expectReadable(fettle('demo', '--units', units, '--out', join(newFolder(), 'demo.svg')).out);
+  });
+});
+
+test('names of any length and script keep to 80 columns', () => {
+  const names = [
+    'x'.repeat(150),
+    'Фильтр для очень большого аквариума '.repeat(4).trim(),
+    '濾過器'.repeat(40),
+    '🐟'.repeat(60),
+  ];
+  for (const name of names) {
+    const file = fileWith(demoWith('tall-drum', ['name: Tall drum', `name: ${name}`]));
+    for (const words of [
+      ['assess', file],
+      ['plan', file, '--cap', '5'],
+      ['claims', file],
+      ['check', file],
+    ])
+      for (const line of fettle(...words).out.split('\n'))
+        expect([...line].length, line).toBeLessThanOrEqual(80);
+  }
+});
+
+test('a maker’s endless word keeps to 80 columns', () => {
+  const file = fileWith(demoWith('tall-drum', ['Media volume 4.9 L', `Best${'!'.repeat(200)} 4.9 L`]));
+  for (const command of ['assess', 'claims']) {
+    const { out } = fettle(command, file);
+    for (const line of out.split('\n')) expect([...line].length, line).toBeLessThanOrEqual(80);
+  }
+});
+
+test('a figure and its unit stay on one line', () => {
+  for (const path of demos) expect(fettle('assess', path).out).not.toMatch(/\d\n +(%|L|mm|cm|d|GBP)\b/);
+});
+
+describe('colour', () => {
+  const { isTTY } = process.stdout;
+  const { NO_COLOR } = process.env;
+  const asIf = (terminal: boolean, noColour?: string) => {
+    process.stdout.isTTY = terminal;
+    if (noColour === undefined) delete process.env.NO_COLOR;
+    else process.env.NO_COLOR = noColour;
+  };
+  afterEach(() => {
+    process.stdout.isTTY = isTTY;
+    if (NO_COLOR === undefined) delete process.env.NO_COLOR;
+    else process.env.NO_COLOR = NO_COLOR;
+    vi.restoreAllMocks();
+  });
+
+  test.each([
+    ['on a terminal', true, undefined, true],
+    ['on a terminal with NO_COLOR', true, '1', false],
+    ['on a terminal with an empty NO_COLOR', true, '', true],
+    ['elsewhere', false, undefined, false],
+  ])('%s', (_where, terminal, noColour, expected) => {
+    asIf(terminal, noColour);
+    expect(outputFor({}).colour).toBe(expected);
+  });
+
+  test('bold heads on a terminal, at the same widths', () => {
+    asIf(true);
+    const { out } = fettle('assess', demo('tall-drum'));
+    expect(out).toContain(`${colour}[1mFindings${colour}[22m`);
+    const plain = out.replaceAll(new RegExp(`${colour}\\[\\d+m`, 'g'), '');
+    asIf(false);
+    expect(plain).toBe(fettle('assess', demo('tall-drum')).out);
+  });
+
+  test('never in JSON', () => {
+    asIf(true);
+    expect(fettle('assess', demo('tall-drum'), '--json').out).not.toContain(colour);
+  });
+
+  test('none in a pipe, whatever FORCE_COLOR says', () => {
+    const environment = { FORCE_COLOR: '1', NO_COLOR: undefined };
+    expect(fettleProcess(['claims', demo('tall-drum')], { environment }).out).not.toContain(colour);
+    expect(fettleProcess(['plan', demo('tall-drum'), '--cap', '5'], { environment }).out).not.toContain(
+      colour,
+    );
+  });
+
+  const onTerminal = (environment: NodeJS.ProcessEnv) => {
+    const words = [
+      process.execPath,
+      '--import',
+      'tsx',
+      'packages/cli/main.ts',
+      'assess',
+      'demo/corner-box.yaml',
+    ];
+    return spawnSync('script', ['-qec', words.join(' '), '/dev/null'], {
+      cwd: inProject(''),
+      encoding: 'utf8',
+      input: '',
+      env: { ...process.env, NO_COLOR: undefined, TERM: 'xterm', ...environment },
+    });
+  };
+
+  test.runIf(process.platform === 'linux')('on a real terminal, and not there with NO_COLOR', () => {
+    const coloured = onTerminal({});
+    expect(coloured.error).toBeUndefined();
+    expect(coloured.stdout).toContain(`${colour}[1mFindings`);
+    expect(onTerminal({ NO_COLOR: '1' }).stdout).not.toContain(`${colour}[1m`);
+  });
+});
