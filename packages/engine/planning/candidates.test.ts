@@ -52,7 +52,10 @@ describe('orders of what is in the filter', () => {
 const model = stackCanister();
 const { chambers } = assess(model).layout;
 const held = volumesOf(chambers, model.packing);
-const empty = Array.from({ length: LAYERS_PER_CHAMBER * 3 }, () => undefined);
+const empty: readonly (string | undefined)[] = Array.from(
+  { length: LAYERS_PER_CHAMBER * 3 },
+  () => undefined,
+);
 
 describe('a filled grid', () => {
   it('makes one bed of neighbouring layers of one medium', () => {

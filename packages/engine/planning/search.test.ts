@@ -73,7 +73,10 @@ const bruteForce = (model: Model): Map<string, number> => {
   for (const set of alterationSets(model.alterations)) {
     const changed = altered(model, asFound.layout, set);
     const { chambers } = assess(changed).layout;
-    const packings = permutations(portions).flatMap((order) => arrange(chambers, order) ?? []);
+    const packings = permutations(portions).flatMap((order) => {
+      const packing = arrange(chambers, order);
+      return packing ? [packing] : [];
+    });
     for (const packing of [model.packing, ...packings]) {
       const candidate = { ...changed, packing };
       const after = assess(candidate);
@@ -201,8 +204,8 @@ describe('every plan', () => {
   it('says what the trade order would be worth where it departs from it', () => {
     const departing = found.plans.filter(({ order }) => !order.followsTrade);
     expect(departing.length).toBeGreaterThan(0);
-    for (const { order } of departing)
-      expect(order.inTradeOrder?.flow.beforeM3PerS).toBe(found.asFound.carries.day.flowM3PerS);
+    for (const { order, assessment } of departing)
+      expect(order.inTradeOrder?.flow.beforeM3PerS).toBe(assessment.carries.day.flowM3PerS);
     expect(found.plans.filter(({ bestFor }) => bestFor.includes('trade-order')).length).toBeLessThanOrEqual(
       1,
     );
