@@ -150,6 +150,7 @@ describe('traps are asked about and never guessed', () => {
     ['1,250 L/h', 'flow', 'ambiguous-number', '1250 for the large number, 1.2500 for the small one'],
     ['16/22 mm', 'length', 'ambiguous-number', 'decimal'],
     ['12/16 mm', 'length', 'ambiguous-number', 'one decimal number in mm'],
+    ['1 1/2 mm', 'length', 'ambiguous-number', 'one decimal number in mm'],
     ['80 mg/L', 'alkalinity', 'ambiguous-unit', 'mg/L CaCO3 or dKH'],
     ['80 mg/L Ca', 'alkalinity', 'unknown-basis', 'CaCO3'],
     ['0.35 ± 5 %', 'fraction', 'ambiguous-number', '0.35 % ± 5 %'],
@@ -211,6 +212,32 @@ describe('text that is no quantity', () => {
   test('the nearest known unit is offered', () => {
     expect(problemOf('12 mn', 'length').says).toContain('perhaps mm');
     expect(problemOf('12 L/hh', 'flow').says).toContain('perhaps L/h');
+  });
+
+  test.each<[string, Dimension]>([
+    ['1 pinch', 'mass-rate'],
+    ['1 pinch', 'mass'],
+    ['3 cups', 'length'],
+  ])('no unit of another kind is offered for %s as %s', (text, dimension) =>
+    expect(problemOf(text, dimension).says).not.toContain('perhaps'),
+  );
+
+  test.each<[string, Dimension, Allowed, string]>([
+    ['12 m', 'length', { least: 0.002, most: 0.15 }, '(did you mean 12 mm?)'],
+    ['180 m3', 'volume', { above: 0, most: 100, usualUnit: 'L' }, '(did you mean 180 L?)'],
+    ['0.5 mm', 'length', { least: 0.002, most: 0.15 }, '(did you mean 0.5 cm?)'],
+  ])('a unit in which %s would be within the bounds is asked after', (text, dimension, allowed, says) =>
+    expect(problemOf(text, dimension, allowed).says).toContain(says),
+  );
+
+  test('no unit is asked after where none would do', () => {
+    expect(problemOf('-12 mm', 'length', { least: 0 }).says).not.toContain('did you mean');
+    expect(problemOf('900 km', 'length', { most: 0.15 }).says).not.toContain('did you mean');
+  });
+
+  test('of two diameters the bore is to be written', () => {
+    expect(problemOf('16/22 mm', 'length').says).toContain('write the bore alone: 16 mm');
+    expect(problemOf('1/2 mm', 'length').says).not.toContain('bore');
   });
 
   test('the message names both kinds', () => {

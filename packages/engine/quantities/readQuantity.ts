@@ -3,7 +3,6 @@ import type { Basis } from './basis.ts';
 import { convertBasis } from './basis.ts';
 import type { Dimension } from './dimensions.ts';
 import { dimensionFacts, nounOf, usualUnits } from './dimensions.ts';
-import type { NumberReading } from './numberText.ts';
 import { readNumber } from './numberText.ts';
 import type { QuantityProblem } from './problem.ts';
 import { quantityProblem, quoted } from './problem.ts';
@@ -44,11 +43,17 @@ export interface Allowed {
   readonly above?: number;
   /** What a concentration must be counted as; the reading is converted to it, and a text without it is asked about. */
   readonly basis?: Basis;
+  /** The unit in which such a figure is usually written: the first to be asked after where a figure is out of bounds. */
+  readonly usualUnit?: string;
 }
 
 /** Units to write in place of an unknown one. */
 function suggestion(text: string, dimension: Dimension): string {
-  const near = nearestWord(text, dimensionFacts[dimension].usual) ?? nearestWord(text, knownSpellings);
+  const fitting = knownSpellings.filter((spelling) => {
+    const reading = readUnit(spelling);
+    return reading.ok && unitFits(reading.unit, dimension);
+  });
+  const near = nearestWord(text, dimensionFacts[dimension].usual) ?? nearestWord(text, fitting);
   return near === undefined ? '' : `, perhaps ${near}`;
 }
 
@@ -103,7 +108,33 @@ export function unitFor(text: string, dimension: Dimension): { ok: true; unit: U
   return unitFits(reading.unit, dimension) ? reading : misfit(reading.unit, dimension);
 }
 
-function outOfBounds(value: number, unit: Unit, setting: { dimension: Dimension; allowed: Allowed }) {
+interface Bounded {
+  readonly dimension: Dimension;
+  readonly allowed: Allowed;
+}
+
+function isWithin(value: number, { least, most, above }: Allowed): boolean {
+  return value >= (least ?? -Infinity) && value > (above ?? -Infinity) && value <= (most ?? Infinity);
+}
+
+/** Asks after a usual unit in which the same number would be within the bounds. */
+function otherUnit(value: number, unit: Unit, { dimension, allowed }: Bounded): string {
+  const number = fromSi(value, unit, dimension);
+  if (!(number > 0)) return '';
+  const { usualUnit } = allowed;
+  const usual = [
+    ...(usualUnit === undefined ? [] : [usualUnit]),
+    ...dimensionFacts[dimension].usual.slice(0, 5),
+  ];
+  const meant = usual.find((spelled) => {
+    const other = readUnit(spelled);
+    if (!other.ok || other.unit.spelled === unit.spelled || !unitFits(other.unit, dimension)) return false;
+    return isWithin(toSi(number, other.unit, dimension), allowed);
+  });
+  return meant === undefined ? '' : ` (did you mean ${Number(number.toPrecision(6))} ${meant}?)`;
+}
+
+function outOfBounds(value: number, unit: Unit, setting: Bounded): QuantityProblem | undefined {
   const { dimension, allowed } = setting;
   const shown = (si: number) =>
     `${Number(fromSi(si, unit, dimension).toPrecision(6))} ${unit.spelled}`.trim();
@@ -114,12 +145,13 @@ function outOfBounds(value: number, unit: Unit, setting: { dimension: Dimension;
       `${shown(value)} is below absolute zero`,
       `above ${shown(0)}`,
     );
+  const meant = otherUnit(value, unit, setting);
   if (least !== undefined && value < least)
-    return quantityProblem('below-least', `${shown(value)} is too small`, `${shown(least)} or more`);
+    return quantityProblem('below-least', `${shown(value)} is too small${meant}`, `${shown(least)} or more`);
   if (above !== undefined && !(value > above))
-    return quantityProblem('not-above', `${shown(value)} is too small`, `more than ${shown(above)}`);
+    return quantityProblem('not-above', `${shown(value)} is too small${meant}`, `more than ${shown(above)}`);
   if (most !== undefined && value > most)
-    return quantityProblem('above-most', `${shown(value)} is too large`, `${shown(most)} or less`);
+    return quantityProblem('above-most', `${shown(value)} is too large${meant}`, `${shown(most)} or less`);
   return undefined;
 }
 
@@ -142,13 +174,25 @@ function rebase(quantity: Quantity, to: Basis): QuantityReading {
   };
 }
 
-/** Fractions belong to inches, feet and measures of volume; "12/16 mm" is two diameters of a hose. */
-function fractionMisplaced(number: NumberReading, unit: Unit): boolean {
-  return number.fraction && /^(?:µ|m|c|k)?m$/.test(unit.spelled);
+/**
+ * Fractions belong to inches, feet and measures of volume; hoses are sold by both diameters, as 16/22 mm.
+ */
+function fractionMisplaced({ number, unit }: Written, text: string): QuantityProblem | undefined {
+  const parts = /^(\d+ )?(\d+) ?\/ ?(\d+)$/.exec(number);
+  const reading = parts ? readUnit(unit) : undefined;
+  if (!parts || !reading?.ok || !/^(?:µ|m|c|k)?m$/.test(reading.unit.spelled)) return undefined;
+  const { spelled } = reading.unit;
+  const bore = parts[1] === undefined ? Math.min(Number(parts[2]), Number(parts[3])) : 0;
+  const advice =
+    bore >= 3 ? `; if they are the two diameters of a hose, write the bore alone: ${bore} ${spelled}` : '';
+  const wrong = `${quoted(text)} may be a fraction or two diameters${advice}`;
+  return quantityProblem('ambiguous-number', wrong, `one decimal number in ${spelled}`);
 }
 
 function readApart(apart: Written, setting: { text: string; dimension: Dimension; allowed: Allowed }) {
   const { dimension, allowed, text } = setting;
+  const misplaced = dimension === 'length' ? fractionMisplaced(apart, text) : undefined;
+  if (misplaced) return misplaced;
   const number = readNumber(apart.number, apart.decimalSign);
   if (!number.ok) return number;
   const doubtUnit = apart.doubt?.kind === 'plus-minus' && apart.doubt.unit !== '%' ? apart.doubt.unit : '';
@@ -157,10 +201,6 @@ function readApart(apart: Written, setting: { text: string; dimension: Dimension
   const reading = unitFor(percentOfBare ? '%' : apart.unit || behind.replace(/^% /, ''), dimension);
   if (!reading.ok) return reading;
   const { unit } = reading;
-  if (fractionMisplaced(number, unit)) {
-    const wrong = `${quoted(text)} may be a fraction or two diameters`;
-    return quantityProblem('ambiguous-number', wrong, `one decimal number in ${unit.spelled}`);
-  }
   const value = toSi(number.value, unit, dimension);
   const wrong = outOfBounds(value, unit, setting);
   if (wrong) return wrong;

@@ -214,6 +214,8 @@ export const compoundAliases: Readonly<Record<string, string>> = {
   'US gpd': 'US gal/d',
   'gph US': 'US gal/h',
   'gpm US': 'US gal/min',
+  'gpm UK': 'imp gal/min',
+  'gpm imp': 'imp gal/min',
   'imp gph': 'imp gal/h',
   'imp gpm': 'imp gal/min',
   'UK gph': 'imp gal/h',

@@ -169,10 +169,12 @@ function readProduct(text: string): UnitReading {
   return { ok: true, unit: { ...unit, spelled: spelledParts.join('/') } };
 }
 
+const aliasAnyCase = new Map(
+  Object.entries(compoundAliases).map(([alias, unit]) => [alias.toLowerCase(), unit] as const),
+);
+
 function compoundAlias(text: string): string {
-  if (Object.hasOwn(compoundAliases, text)) return compoundAliases[text]!;
-  const lower = text.toLowerCase();
-  return Object.hasOwn(compoundAliases, lower) ? compoundAliases[lower]! : text;
+  return aliasAnyCase.get(text.toLowerCase()) ?? text;
 }
 
 /**
