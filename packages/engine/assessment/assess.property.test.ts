@@ -87,13 +87,18 @@ describe('an assessment', () => {
     expect(usual.carries.intervalEnd.dayS).toBeCloseTo(usual.cleaning.timeS, 3);
   });
 
-  it('ends the interval where the tank is fed more than the filter carries before it clogs', () => {
+  it('says from when the tank is fed more than the filter carries, and leaves the rhythm of cleaning alone', () => {
     const feedKgPerS = gramsPerDay(1);
     const fed = assess(withTank(stackCanister(), { feedKgPerS }));
     expect(fed.carries.clean.feedKgPerS).toBeGreaterThan(feedKgPerS);
     expect(fed.carries.day.feedKgPerS).toBeLessThan(feedKgPerS);
-    expect(fed.cleaning).toMatchObject({ endedBy: 'limit', beyond: false });
-    expect(fed.cleaning.flowRatio).toBeGreaterThan(0.66);
+    expect(fed.cleaning.overfedFromS).toBeGreaterThan(0);
+    expect(fed.cleaning.overfedFromS).toBeLessThan(fed.carries.day.dayS);
+    expect(fed.cleaning.endedBy).toBe('bed-flow');
+    const little = assess(withTank(stackCanister(), { feedKgPerS: gramsPerDay(0.2) }));
+    expect(little.cleaning.overfedFromS).toBeUndefined();
+    const much = assess(withTank(stackCanister(), { feedKgPerS: gramsPerDay(10) }));
+    expect(much.cleaning.overfedFromS).toBe(0);
   });
 
   it('does not hang on the depth of the cabinet under a closed loop: hoses apart, heights cancel', () => {

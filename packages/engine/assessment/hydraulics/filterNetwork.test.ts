@@ -142,7 +142,8 @@ describe('lift', () => {
     (outletLiftM) => {
       const assessment = assess(withFilter(stackCanister(), { outletLiftM }));
       expect(assessment.dutyPoint.flowM3PerS).toBe(0);
-      expect(assessment.routes).toEqual([]);
+      expect(assessment.routes).toMatchObject([{ id: 'rest', share: 1 }]);
+      expect(Object.values(assessment.bypass)).toEqual([1, 1, 1]);
       expect(assessment.carries.day.feedKgPerS).toBe(0);
       expect(assessment.turnoverPerS).toBe(0);
       for (const one of assessment.beds) {
