@@ -8,6 +8,7 @@ export default defineConfig({
           name: 'unit',
           include: ['packages/**/*.test.ts', 'references/**/*.test.ts', 'scripts/**/*.test.ts'],
           exclude: ['**/node_modules/**'],
+          testTimeout: 60_000,
         },
       },
       { test: { name: 'program', include: ['test/**/*.test.ts'], testTimeout: 120_000 } },

@@ -144,7 +144,7 @@ export const evaluate = (compiled: Compiled, options: AssessOptions = {}): Asses
     },
     solids,
     orderShares,
-    warnings: warningsOf(compiled, beds),
+    warnings: warningsOf(compiled, { cleanFlowM3PerS: clean.dutyPoint.flowM3PerS, beds }),
   };
 };
 

@@ -1,7 +1,14 @@
 import { describe, expect, it } from 'vitest';
 import type { Model } from '../model/model.ts';
 import { assess } from './assess.ts';
-import { litresPerHour, oneBasket, stackCanister, withFilter, withTank } from './testing/models.ts';
+import {
+  gramsPerDay,
+  litresPerHour,
+  oneBasket,
+  stackCanister,
+  withFilter,
+  withTank,
+} from './testing/models.ts';
 
 const codes = (model: Model): string[] => assess(model).warnings.map(({ code }) => code);
 const good = stackCanister();
@@ -22,10 +29,13 @@ const shortCurve = {
 };
 
 /** All water through a narrow basket that stays clean. */
-const narrow = withFilter(withTank(oneBasket([['gravel-10mm', 50]]), { feedKgPerS: 0 }), {
+const narrow = withFilter(withTank(oneBasket([['ceramic-rings-15mm', 50]]), { feedKgPerS: 0 }), {
   measurements: { ...oneBasket([]).filter.measurements, basketWidth: 0.03, basketDepth: 0.03 },
   chamberGapM: { 'basket-1': 0 },
 });
+
+/** A foam that has taken far more dirt than it can hold. */
+const overloaded = withTank(oneBasket([['foam-45ppi', 20]]), { feedKgPerS: gramsPerDay(60) });
 
 const cases: readonly (readonly [code: string, place: string, outside: Model, inside: Model])[] = [
   ['temperature-outside-kinetics', 'tank', withTank(good, { temperatureK: 309 }), good],
@@ -33,8 +43,11 @@ const cases: readonly (readonly [code: string, place: string, outside: Model, in
     'temperature-outside-kinetics',
     'tank',
     withTank(good, { temperatureK: 276 }),
-    withTank(good, { temperatureK: 279 }),
+    withTank(good, { temperatureK: 279.5 }),
   ],
+  ['pH-outside-kinetics', 'tank', withTank(good, { pH: 6.3 }), withTank(good, { pH: 6.8 })],
+  ['pH-outside-kinetics', 'tank', withTank(good, { pH: 9 }), withTank(good, { pH: 8.4 })],
+  ['no-feed-no-dirt', 'tank', withTank(good, { feedKgPerS: 0 }), good],
   ['kinetics-are-fresh-water', 'tank', withTank(good, { salinity: 35 }), withTank(good, { salinity: 0.5 })],
   [
     'few-pieces-across',
@@ -43,6 +56,7 @@ const cases: readonly (readonly [code: string, place: string, outside: Model, in
     oneBasket([['gravel-4mm', 100]]),
   ],
   ['bed-outside-law', 'basket-1/1', narrow, oneBasket([['gravel-4mm', 50]])],
+  ['dirt-outside-law', 'basket-1/1', overloaded, oneBasket([['gravel-4mm', 50]])],
   [
     'pump-speed-outside-affinity',
     'pump',

@@ -1,6 +1,6 @@
 import {
   bedResistanceCarmanHollow,
-  bedResistanceErgun1952,
+  bedResistanceEisfeldSchnitzlein2001,
   bedResistanceFibreDavies1952,
   bedResistanceFoamDietrich2012,
 } from '../../laws/hydraulics/beds.ts';
@@ -27,10 +27,14 @@ export const pieceOf = (medium: Medium): number => {
 
 /**
  * Pressure gradient of a clean bed as linear·U + quadratic·U², by the law that fits the medium's form.
+ * @param place the water, and how wide the chamber is as 4·area/perimeter, m: grains lie loosely at its walls
  * @returns coefficients in Pa·s/m² and Pa·s²/m³ on the superficial velocity U
  */
-export const bedResistance = (medium: Medium, water: WaterState) => {
-  const { densityKgPerM3, viscosityPaS } = water;
+export const bedResistance = (
+  medium: Medium,
+  place: { readonly water: WaterState; readonly vesselM: number },
+) => {
+  const { densityKgPerM3, viscosityPaS } = place.water;
   const { resistance } = medium;
   switch (resistance.law) {
     case 'foam':
@@ -47,9 +51,10 @@ export const bedResistance = (medium: Medium, water: WaterState) => {
         viscosityPaS,
       });
     case 'grains':
-      return bedResistanceErgun1952({
+      return bedResistanceEisfeldSchnitzlein2001({
         sizeM: resistance.sizeM.value,
         voidage: resistance.voidage.value,
+        vesselM: place.vesselM,
         densityKgPerM3,
         viscosityPaS,
       });

@@ -154,8 +154,11 @@ const openingLaw = (areaM2: number, water: WaterState): LinkLaw => {
   };
 };
 
+/** Four times a chamber's area over its perimeter, m. */
+const hydraulicWidth = ({ areaM2, widthM }: Chamber): number => (2 * areaM2) / (widthM + areaM2 / widthM);
+
 const bedLaw = ({ model, water }: Draft, bed: Bed, chamber: Chamber): LinkLaw => {
-  const perDepth = bedResistance(model.media[bed.medium]!, water);
+  const perDepth = bedResistance(model.media[bed.medium]!, { water, vesselM: hydraulicWidth(chamber) });
   const perHead = bed.depthM / (water.densityKgPerM3 * GRAVITY);
   return {
     kind: 'resistance',
