@@ -51,7 +51,7 @@ const run = (flags: DemoFlags): void => {
   }
   output.write(printAssessment(job, output));
   output.write(heading(output, `Plans for at most ${BUDGET} ${model.money.currency} of media and parts`));
-  output.write(printPlans(plans, model.money.currency, output));
+  output.write(printPlans(plans, model, output));
   printWaterPath(output, drawn, flags.out);
 };
 

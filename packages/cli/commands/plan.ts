@@ -31,7 +31,7 @@ const run = (file: string, flags: PlanFlags): void => {
   progress.clear();
   const { currency } = model.money;
   if (output.json) writeJson(output, toPlansResult(plans, currency));
-  else output.write(printPlans(plans, currency, output));
+  else output.write(printPlans(plans, model, output));
 };
 
 export const addPlan = (program: Command): void => {

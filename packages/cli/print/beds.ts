@@ -5,9 +5,9 @@ import { table, wrap } from './layout.ts';
 
 const COLUMNS = [
   { head: 'bed', width: 11 },
-  { head: 'medium', width: 19 },
-  { head: 'depth', width: 7, align: 'right' },
-  { head: 'speed', width: 11, align: 'right' },
+  { head: 'medium', width: 16 },
+  { head: 'depth', width: 8, align: 'right' },
+  { head: 'speed', width: 13, align: 'right' },
   { head: 'catch', width: 7, align: 'right' },
   { head: 'filled', width: 6, align: 'right' },
   { head: 'active', width: 6, align: 'right' },

@@ -6,8 +6,10 @@ export const WIDTH = 80;
 
 const BOLD = ['\u001b[1m', '\u001b[22m'] as const;
 
-export const heading = (output: Output, text: string): string =>
-  `\n${output.colour ? `${BOLD[0]}${text}${BOLD[1]}` : text}`;
+export const heading = (output: Output, text: string): string => {
+  const lines = wrap(text, 2);
+  return `\n${output.colour ? `${BOLD[0]}${lines}${BOLD[1]}` : lines}`;
+};
 
 /** A figure and its unit, or a bracket and its figure, stay on one line. */
 const figure = /(?<=\d) (?=(?:%|°|[A-Za-zµ]{1,3}(?:\d|\/\S+)?)(?![A-Za-z]))/g;

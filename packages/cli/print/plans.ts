@@ -1,29 +1,38 @@
 import type { Assessment } from '@fettle/engine/assessment/assessment.ts';
+import type { Model } from '@fettle/engine/model/model.ts';
 import type { Plan, Plans } from '@fettle/engine/planning/plan.ts';
-import { stepsOf } from '@fettle/engine/planning/steps.ts';
+import { cautionsOf, stepsOf } from '@fettle/engine/planning/steps.ts';
 import { orderSays } from '@fettle/workflows/results/plans.ts';
 import { type Output, type Print, printer, share } from '../output.ts';
+import { feedText, intervalText } from './amounts.ts';
 import { heading, labelled, table, wrap } from './layout.ts';
 
-const interval = ({ cleaning }: Assessment, print: Print): string =>
-  cleaning.beyond ? 'over a year' : print(cleaning.timeS, 'time');
+/** What the tank gets against what the filter carries: why a plan is wanted at all. */
+const need = ({ asFound }: Plans, model: Model): string => {
+  const carried = asFound.carries.day.feedKgPerS;
+  const fed = model.tank.feedKgPerS;
+  const enough = carried >= fed ? 'enough' : 'too little';
+  return wrap(
+    `The tank gets ${feedText(fed)} of feed; as found the filter carries ${feedText(carried)} on the comparison day: ${enough}.`,
+  );
+};
 
 const row = (head: { name: string; cost: string }, assessment: Assessment, print: Print): string[] => [
   head.name,
-  print(assessment.dutyPoint.flowM3PerS, 'flow'),
-  print(assessment.carries.day.feedKgPerS, 'mass-rate'),
+  print(assessment.carries.day.flowM3PerS, 'flow'),
+  feedText(assessment.carries.day.feedKgPerS),
   print(assessment.carries.day.servedM3.normal, 'volume'),
-  interval(assessment, print),
+  intervalText(assessment.cleaning.timeS, assessment.cleaning.beyond),
   share(assessment.bypass.biological),
   head.cost,
 ];
 
 const columns = [
-  { head: '', width: 9 },
+  { head: '', width: 8 },
   { head: 'flow', width: 11, align: 'right' },
   { head: 'feed', width: 9, align: 'right' },
-  { head: 'serves', width: 11, align: 'right' },
-  { head: 'cleaning', width: 11, align: 'right' },
+  { head: 'serves', width: 10, align: 'right' },
+  { head: 'cleaning', width: 13, align: 'right' },
   { head: 'past bio', width: 8, align: 'right' },
   { head: 'cost', width: 8, align: 'right' },
 ] as const;
@@ -69,10 +78,13 @@ const steps = (plan: Plan, output: Output): string =>
   [
     heading(output, `Steps of ${plan.id}`),
     ...stepsOf(plan).map((step, place) => labelled(`${String(place + 1).padStart(2)}.`, step, 4)),
+    heading(output, 'Mind'),
+    ...cautionsOf(plan).map(({ medium, says }) => wrap(`  ${medium}: ${says}`, 4)),
   ].join('\n');
 
 /** Plans as a technician reads them. */
-export const printPlans = (plans: Plans, currency: string, output: Output): string => {
+export const printPlans = (plans: Plans, model: Model, output: Output): string => {
+  const { currency } = model.money;
   const print = printer(output.system);
   const { possible, assessed } = plans.counted;
   const counted = wrap(
@@ -85,9 +97,15 @@ export const printPlans = (plans: Plans, currency: string, output: Output): stri
   const nothing = plans.nothingBetter
     ? [wrap(`Nothing better was found. What would have to give: ${plans.nothingBetter.join('; ')}.`)]
     : [];
+  const costly = plans.beyondBudget.map(({ id, cost }) => `${id} (${cost.toFixed(2)} ${currency})`);
+  const leftOut =
+    costly.length > 0 ? [wrap(`Permitted, but dearer than the budget: ${costly.join(', ')}.`)] : [];
   return [
+    need(plans, model),
     table(columns, rows),
+    wrap('Flow, feed and served volume at a normal stock are those of the comparison day.'),
     counted,
+    ...leftOut,
     ...nothing,
     ...plans.plans.map((plan) => one(plan, currency, output)),
     ...(plans.plans[0] ? [steps(plans.plans[0], output)] : []),

@@ -1,32 +1,60 @@
+import type { Medium } from '../model/medium.ts';
 import { alterationKinds } from './alterations.ts';
 import type { Plan } from './plan.ts';
 
 const millimetres = (lengthM: number): string => `${Math.round(lengthM * 1000)} mm`;
 const litres = (volumeM3: number): string => `${Number((volumeM3 * 1000).toPrecision(2))} L`;
 
-const opening: readonly string[] = [
-  'Unplug every device in the tank before hands go into the water; never by the switch alone.',
-  'Close the taps, lift the hose ends above the tank’s surface, and open the filter over a tray.',
-  'Take the media out chamber by chamber, note their places, and keep biological media wet in a bucket of tank water.',
-];
+/** How a filter is reached and closed again, by what it is built of. */
+interface Handling {
+  readonly open: readonly string[];
+  readonly close: readonly string[];
+}
 
-const closing: readonly string[] = [
-  'Clean and lightly grease the main seal with silicone grease, close all clips evenly, by hand.',
-  'Test for leaks on dry paper at installed height before it goes back under a tank.',
-  'Plug in with a drip loop, through a residual-current device; local codes and licensed electricians decide on all wiring.',
-  'Test ammonia and nitrite on days 1, 3, 5, 7 and 14; feed lightly in the first week.',
-];
+const canister: Handling = {
+  open: ['Close the taps, lift the hose ends above the tank’s surface, and open the filter over a tray.'],
+  close: [
+    'Clean and lightly grease the main seal with silicone grease; close all clips evenly, by hand.',
+    'Test for leaks on dry paper at installed height before it goes back under a tank.',
+  ],
+};
+
+const hanging: Handling = {
+  open: ['Let the box run empty, lift it off the rim with both hands, and work on it over a tray.'],
+  close: [
+    'Hang it level, fill the box with tank water before it starts, and see that the overflow stays free.',
+  ],
+};
+
+const submerged: Handling = {
+  open: ['Put a bag or bowl under the filter before it leaves the water, so that the dirt stays in it.'],
+  close: ['Let the air out under water before it starts; it must never run dry.'],
+};
+
+const handlingOf = ({ model, assessment }: Plan): Handling => {
+  if (model.filter.outlet) return canister;
+  return assessment.layout.weirs.length > 0 ? hanging : submerged;
+};
 
 const buying = (plan: Plan): string[] =>
   plan.purchases.map(
-    ({ medium, volumeM3 }) =>
-      `Get ${litres(volumeM3)} of ${plan.model.media[medium]!.name}, free of biocide and flame retardant; rinse it first.`,
+    ({ medium, volumeM3 }) => `Get ${litres(volumeM3)} of ${plan.model.media[medium]!.name}; rinse it.`,
   );
 
-/** Packing steps in the order of the hands: from the lowest place up, or along the water in slots. */
-const packing = (plan: Plan): string[] => {
-  const { layout } = plan.assessment;
-  return layout.chambers.map((chamber) => {
+const mediaOf = (plan: Plan): Medium[] => {
+  const used = new Set(Object.values(plan.packing).flatMap((beds) => beds.map((bed) => bed.medium)));
+  return [...used].map((medium) => plan.model.media[medium]!);
+};
+
+/** Foam that is bought or laid at another depth has to be cut. */
+const cutting = (plan: Plan): string[] =>
+  plan.purchases.some(({ medium }) => plan.model.media[medium]!.form === 'foam')
+    ? ['Cut foam 3 to 5 mm oversize, away from the hand, with a cut-resistant glove on the other.']
+    : [];
+
+/** Packing in the order of the hands: upright chambers from the bottom, slots from the pump's side. */
+const packing = (plan: Plan): string[] =>
+  plan.assessment.layout.chambers.map((chamber) => {
     const beds = plan.packing[chamber.id] ?? [];
     const upright = chamber.flow === 'up' || chamber.flow === 'down';
     const inHandOrder = upright ? beds.toReversed() : beds;
@@ -36,28 +64,32 @@ const packing = (plan: Plan): string[] => {
     if (layers.length === 0) return `Leave ${chamber.label} empty.`;
     return `Pack ${chamber.label}${upright ? ' from the bottom' : ''}: ${layers.join(', then ')}.`;
   });
-};
 
-const replaced = (plan: Plan): string[] =>
+const keepingBacteria = (plan: Plan): string[] =>
   plan.purchases.length === 0
     ? []
     : [
-        'Keep at least a third of the old biological media in the filter for four weeks; never replace all at once.',
+        'Keep at least a third of the media that bacteria live on as it was for four weeks, in the filter or in a bag in the tank; never replace all at once.',
       ];
 
-const cautions = (plan: Plan): string[] => {
-  const used = new Set(Object.values(plan.packing).flatMap((beds) => beds.map((bed) => bed.medium)));
-  return [...new Set([...used].flatMap((medium) => plan.model.media[medium]!.cautions))];
+/** What to do, in order, with the safety of hands and animals where it matters. */
+export const stepsOf = (plan: Plan): readonly string[] => {
+  const { open, close } = handlingOf(plan);
+  return [
+    ...buying(plan),
+    'Unplug every device in the tank before hands go into the water; never by the switch alone.',
+    ...open,
+    'Take the media out in order, note their places, and keep them wet in a bucket of tank water.',
+    ...plan.alterations.flatMap(({ id, settings }) => alterationKinds[id]!.steps(settings)),
+    ...cutting(plan),
+    ...packing(plan),
+    ...keepingBacteria(plan),
+    ...close,
+    'Plug in with a drip loop, through a residual-current device; local codes and licensed electricians decide on all wiring.',
+    'Measure the flow as before; test ammonia and nitrite on days 1, 3, 5, 7 and 14; feed lightly in the first week.',
+  ];
 };
 
-/** What to do, in order, with the cautions where the danger is. */
-export const stepsOf = (plan: Plan): readonly string[] => [
-  ...buying(plan),
-  ...opening,
-  ...plan.alterations.flatMap(({ id, settings }) => alterationKinds[id]!.steps(settings)),
-  'Cut foam 3 to 5 mm oversize, away from the hand, with a cut-resistant glove.',
-  ...packing(plan),
-  ...replaced(plan),
-  ...cautions(plan),
-  ...closing,
-];
+/** What to mind about each medium that the plan uses, by its name. */
+export const cautionsOf = (plan: Plan): readonly { readonly medium: string; readonly says: string }[] =>
+  mediaOf(plan).flatMap(({ name, cautions }) => cautions.map((says) => ({ medium: name, says })));

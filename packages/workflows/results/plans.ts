@@ -1,7 +1,7 @@
 import type { Assessment } from '@fettle/engine/assessment/assessment.ts';
 import { netGain } from '@fettle/engine/assessment/effect.ts';
 import type { Plan, Plans } from '@fettle/engine/planning/plan.ts';
-import { stepsOf } from '@fettle/engine/planning/steps.ts';
+import { cautionsOf, stepsOf } from '@fettle/engine/planning/steps.ts';
 import { z } from 'zod';
 import { effectSchema, toEffect } from './effect.ts';
 import { figure, figureSchema, money } from './figures.ts';
@@ -41,6 +41,9 @@ const planSchema = summarySchema.extend({
     mechanism: z.enum(['clogging', 'carbon', 'decay', 'cleaning']).optional(),
   }),
   steps: z.array(z.string()),
+  cautions: z
+    .array(z.strictObject({ medium: z.string(), says: z.string() }))
+    .meta({ description: 'What to mind about the media used.' }),
 });
 
 export const plansSchema = z.strictObject({
@@ -97,9 +100,9 @@ const BECAUSE = {
 } as const;
 
 const times = (after: number, before: number): string => {
-  if (before <= 0) return 'more';
+  if (before <= 0) return 'more than';
   const ratio = after / before;
-  return ratio >= 2 ? `${Number(ratio.toPrecision(2))} times` : `${Math.round(100 * ratio)} %`;
+  return ratio >= 2 ? `${Number(ratio.toPrecision(2))} times` : `${Math.round(100 * ratio)} % of`;
 };
 
 /** In a sentence or two, how the plan's order stands to the trade's and what makes the difference. */
@@ -112,7 +115,7 @@ export const orderSays = ({ order }: Plan): string => {
   const interval = times(trade.cleaningInterval.afterS, trade.cleaningInterval.beforeS);
   const near = Math.abs(netGain(trade)) < WITHIN_DOUBT ? ' The two are within the doubt of the models.' : '';
   const because = order.mechanism ? `; what differs most is ${BECAUSE[order.mechanism]}` : '';
-  return `Not the trade’s order: in that order the same media would carry ${feed} of this plan’s feed and last ${interval} of its interval${because}.${near}`;
+  return `Not the trade’s order: in that order the same media would carry ${feed} this plan’s feed and last ${interval} its interval${because}.${near}`;
 };
 
 /** Net gains below this are within the doubt of the models (from memory). */
@@ -138,6 +141,7 @@ const toPlan = (plan: Plan, currency: string): PlansResult['plans'][number] => (
     ...(plan.order.mechanism ? { mechanism: plan.order.mechanism } : {}),
   },
   steps: [...stepsOf(plan)],
+  cautions: cautionsOf(plan).map((caution) => ({ ...caution })),
 });
 
 /** The result of `plan` as it leaves, described by `plansSchema`. */
