@@ -20,10 +20,15 @@ const asksForJson = (words: readonly string[]): boolean => {
   return (end < 0 ? words : words.slice(0, end)).includes('--json');
 };
 
-const tell = (problems: readonly InputProblem[], json: boolean): void => {
+/** Problems are what `check` is asked for, so they are its output; elsewhere they are errors. */
+const tell = (problems: readonly InputProblem[], words: readonly string[]): void => {
   process.exitCode = EXIT.badInput;
-  if (json) process.stdout.write(asJson(problems));
-  else for (const problem of problems) process.stderr.write(asText(problem));
+  if (asksForJson(words)) {
+    process.stdout.write(asJson(problems));
+    return;
+  }
+  const stream = words[0] === 'check' ? process.stdout : process.stderr;
+  for (const problem of problems) stream.write(asText(problem));
 };
 
 const tellBug = (error: unknown): void => {
@@ -45,9 +50,9 @@ export const run = (words: readonly string[], program: Command = buildProgram())
     program.parse(words, { from: 'user' });
   } catch (error) {
     if (error instanceof CommanderError) {
-      if (error.exitCode !== 0) tell([usageProblem(error, program)], asksForJson(words));
+      if (error.exitCode !== 0) tell([usageProblem(error, program)], words);
     } else if (error instanceof BadInput) {
-      tell(error.problems, asksForJson(words));
+      tell(error.problems, words);
     } else {
       tellBug(error);
     }
