@@ -41,10 +41,13 @@ describe.each(cases)('%s in %s units', (_name, units, path) => {
     expectReadable(out);
   });
 
-  test('assess speaks in these units alone, the maker’s own words apart', () => {
+  test('the tables of head and beds speak in these units alone', () => {
     const { out } = fettle('assess', path, '--units', units);
-    const ours = out.slice(0, out.indexOf('\nFindings')).replace(/^.*: .*, on .*\n/, '');
-    if (units === 'us') expect(ours).not.toMatch(/\d (L|L\/h|mm|cm|m|g\/d|g)\b/);
+    const ours = out
+      .slice(out.indexOf('\nHead\n'), out.indexOf('\nBench tests'))
+      .replace(/Chemical media[\s\S]*/, '');
+    expect(ours).toMatch(/\d (in|mm)\b/);
+    if (units === 'us') expect(ours).not.toMatch(/\d (L|L\/h|mm|cm|m)\b/);
     else expect(ours).not.toMatch(/\d (US gal|gal|in|ft|oz|lb)\b/);
   });
 });
@@ -90,7 +93,13 @@ test('a maker’s endless word keeps to 80 columns', () => {
 });
 
 test('a figure and its unit stay on one line', () => {
-  for (const path of demos) expect(fettle('assess', path).out).not.toMatch(/\d\n +(%|L|mm|cm|d|GBP)\b/);
+  for (const path of demos) {
+    for (const units of ['metric', 'us']) {
+      const { out } = fettle('assess', path, '--units', units);
+      expect(out).not.toMatch(/\d\n +(%|L|US gal|mm|cm|in|ft|d|GBP)\s/);
+      expect(out).not.toMatch(/^ +(?:(?:mm|cm|in|ft)(?:\/s)?\s*)+$/m);
+    }
+  }
 });
 
 describe('colour', () => {
@@ -121,7 +130,7 @@ describe('colour', () => {
   test('bold heads on a terminal, at the same widths', () => {
     asIf(true);
     const { out } = fettle('assess', demo('tall-drum'));
-    expect(out).toContain(`${colour}[1mFindings${colour}[22m`);
+    expect(out).toContain(`${colour}[1mRoutes${colour}[22m`);
     const plain = out.replaceAll(new RegExp(`${colour}\\[\\d+m`, 'g'), '');
     asIf(false);
     expect(plain).toBe(fettle('assess', demo('tall-drum')).out);
@@ -160,7 +169,7 @@ describe('colour', () => {
   test.runIf(process.platform === 'linux')('on a real terminal, and not there with NO_COLOR', () => {
     const coloured = onTerminal({});
     expect(coloured.error).toBeUndefined();
-    expect(coloured.stdout).toContain(`${colour}[1mFindings`);
+    expect(coloured.stdout).toContain(`${colour}[1mRoutes`);
     expect(onTerminal({ NO_COLOR: '1' }).stdout).not.toContain(`${colour}[1m`);
   });
 });
