@@ -12,5 +12,3 @@ export const problemsSchema = z.strictObject({
     }),
   ),
 });
-
-export type Problems = z.infer<typeof problemsSchema>['problems'];
