@@ -150,6 +150,20 @@ const captureLaws = {
         },
       }).steadyPerM,
   }),
+  'captureCoefficient.hollow': adapter({
+    inputs: { surfacePerM: 'm2/m3', voidage: '1', layerM: 'm', sizeM: 'm', viscosityPaS: 'Pa s' },
+    result: '1/m',
+    compute: ({ surfacePerM, voidage, layerM, ...solids }) =>
+      captureCoefficient({
+        ...solids,
+        resistance: {
+          law: 'hollow',
+          sizeM: { ...printed, value: layerM },
+          voidage: { ...printed, value: voidage },
+          surfacePerM: { ...printed, value: surfacePerM },
+        },
+      }).steadyPerM,
+  }),
   'captureCoefficient.fibre': adapter({
     inputs: { ...pad, sizeM: 'm', viscosityPaS: 'Pa s' },
     result: '1/m',

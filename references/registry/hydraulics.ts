@@ -24,7 +24,12 @@ import {
   reynoldsOfBore,
 } from '@fettle/engine/laws/hydraulics/friction.ts';
 import { velocityInBore } from '@fettle/engine/laws/hydraulics/jet.ts';
-import { orificeFlow, orificePressure, perforatedPlateK } from '@fettle/engine/laws/hydraulics/orifice.ts';
+import {
+  ORIFICE_DISCHARGE_COEFFICIENT,
+  orificeFlow,
+  orificePressure,
+  perforatedPlateK,
+} from '@fettle/engine/laws/hydraulics/orifice.ts';
 import { frictionFactorSlotChurchill, slotFlow, slotPressure } from '@fettle/engine/laws/hydraulics/slot.ts';
 import { bracketedRoot } from '@fettle/engine/numerics/roots.ts';
 import { adapter, type Registry } from './adapter.ts';
@@ -110,6 +115,11 @@ const openingLaws = {
     inputs: { ...orifice, headM: 'm' },
     result: 'm3/s',
     compute: (hole) => orificeFlow({ ...hole, pressurePa: hole.headM * hole.densityKgPerM3 * GRAVITY }),
+  }),
+  ORIFICE_DISCHARGE_COEFFICIENT: adapter({
+    inputs: {},
+    result: '1',
+    compute: () => ORIFICE_DISCHARGE_COEFFICIENT,
   }),
   perforatedPlateK: adapter({ inputs: { openFraction: '1' }, result: '1', compute: perforatedPlateK }),
   frictionFactorSlotChurchill: adapter({

@@ -10,6 +10,8 @@ import {
   filmTransferWilsonGeankoplis1966,
 } from '@fettle/engine/laws/life/filmTransfer.ts';
 import {
+  AMMONIUM_SLOPE_VELOCITY_M_PER_S,
+  KINETICS_REFERENCE_K,
   nitrificationFlux,
   organicCarbonFactor,
   oxygenFactor,
@@ -80,6 +82,12 @@ const bacteriaLaws = {
     result: '1',
     compute: organicCarbonFactor,
   }),
+  AMMONIUM_SLOPE_VELOCITY_M_PER_S: adapter({
+    inputs: {},
+    result: 'm/s',
+    compute: () => AMMONIUM_SLOPE_VELOCITY_M_PER_S,
+  }),
+  KINETICS_REFERENCE_K: adapter({ inputs: {}, result: 'K', compute: () => KINETICS_REFERENCE_K }),
   oxygenFactor: adapter({ inputs: { oxygenKgPerM3: 'kg/m3' }, result: '1', compute: oxygenFactor }),
   nitrificationFlux: adapter({
     inputs: {
