@@ -1,10 +1,10 @@
-import { readFileSync } from 'node:fs';
+import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { openBrowser } from './support/browser.ts';
-import { fettle, fileWith, newFolder } from './support/program.ts';
+import { fettle, fileWith, inProject, newFolder } from './support/program.ts';
 
 let browser: Browser;
 let svg: string;
@@ -56,35 +56,47 @@ const overlap = (one: Extent, other: Extent): number =>
     Math.min(one.bottom, other.bottom) - Math.max(one.top, other.top),
   );
 
-describe.each([1200, 390])('the drawing as a page of its own, %i pixels wide', (width) => {
-  test('no word stands over another', async () => {
+/** Words that stand over each other. */
+const collisionsOf = (texts: readonly Extent[]): readonly string[] =>
+  texts.flatMap((one, place) =>
+    texts.slice(place + 1).flatMap((other) => {
+      // Boxes of a browser hold the room for accents and tails, a fifth of the letters' height.
+      const room = 0.2 * Math.min(one.bottom - one.top, other.bottom - other.top);
+      return overlap(one, other) > room ? [`${one.content} | ${other.content}`] : [];
+    }),
+  );
+
+const outsideOf = (sheet: Extent, shapes: readonly Extent[]): readonly Extent[] =>
+  shapes.filter(
+    (one) =>
+      one.left < sheet.left - 0.5 ||
+      one.right > sheet.right + 0.5 ||
+      one.top < sheet.top - 0.5 ||
+      one.bottom > sheet.bottom + 0.5,
+  );
+
+const pictures = readdirSync(inProject('docs/pictures')).filter((name) => name.endsWith('.svg'));
+
+test.each(pictures)('in %s no word stands over another and nothing outside of the sheet', async (name) => {
+  for (const width of [1200, 390]) {
+    const page = await opened(inProject(`docs/pictures/${name}`), width);
+    const { sheet, texts, shapes } = await extents(page);
+    await page.close();
+    expect(texts.length).toBeGreaterThan(8);
+    expect(collisionsOf(texts)).toEqual([]);
+    expect(outsideOf(sheet, shapes)).toEqual([]);
+  }
+});
+
+describe.each([1200, 390])('the drawing of the demo as a page of its own, %i pixels wide', (width) => {
+  test('no word stands over another and nothing outside of the sheet', async () => {
     const page = await opened(fileWith(svg, 'drawing.svg'), width);
-    const { texts } = await extents(page);
+    const { sheet, texts, shapes } = await extents(page);
     await page.close();
     expect(texts.length).toBeGreaterThan(20);
-    const collisions = texts.flatMap((one, place) =>
-      texts.slice(place + 1).flatMap((other) => {
-        // Boxes of a browser hold the room for accents and tails, a fifth of the letters' height.
-        const room = 0.2 * Math.min(one.bottom - one.top, other.bottom - other.top);
-        return overlap(one, other) > room ? [`${one.content} | ${other.content}`] : [];
-      }),
-    );
-    expect(collisions).toEqual([]);
-  });
-
-  test('nothing stands outside of the sheet', async () => {
-    const page = await opened(fileWith(svg, 'drawing.svg'), width);
-    const { sheet, shapes } = await extents(page);
-    await page.close();
     expect(shapes.length).toBeGreaterThan(50);
-    const outside = shapes.filter(
-      (one) =>
-        one.left < sheet.left - 0.5 ||
-        one.right > sheet.right + 0.5 ||
-        one.top < sheet.top - 0.5 ||
-        one.bottom > sheet.bottom + 0.5,
-    );
-    expect(outside).toEqual([]);
+    expect(collisionsOf(texts)).toEqual([]);
+    expect(outsideOf(sheet, shapes)).toEqual([]);
   });
 
   test('it has a title and a text alternative that tells the water path', async () => {

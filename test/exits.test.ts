@@ -141,8 +141,8 @@ const inputs: readonly (readonly [string, () => readonly string[], string, RegEx
     /there already/,
   ],
   [
-    'a drawing into a file for a folder',
-    () => ['demo', '--out', `${tallDrum}/x.svg`],
+    'a new job into a file for a folder',
+    () => ['new', '--out', `${tallDrum}/x.yaml`],
     'file-unwritable',
     /not a folder/,
   ],

@@ -32,7 +32,7 @@ describe.each(cases)('%s in %s units', (_name, units, path) => {
   test.each([
     ['assess', ['assess', path]],
     ['assess on the last day', ['assess', path, '--day', '365']],
-    ['plan', ['plan', path, '--cap', '40', '--budget', '10']],
+    ['plan', ['plan', path, '--cap', '20', '--budget', '10']],
     ['claims', ['claims', path]],
     ['check', ['check', path]],
   ])('%s is no wider than 80 columns and says nothing odd', (_command, words) => {
