@@ -14,6 +14,7 @@ const compiled = compiledJob(stackCanister());
 const assessBenchmark: Benchmark = {
   name: 'assess',
   unit: 'ms',
+  repeats: ASSESSMENTS,
   runs: 60,
   ours: () => Array.from({ length: ASSESSMENTS }, () => evaluate(compiled).dutyPoint.flowM3PerS),
 };

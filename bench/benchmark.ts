@@ -11,6 +11,8 @@ export interface Benchmark {
   readonly unit: TimeUnit;
   /** How many times each side is timed. */
   readonly runs: number;
+  /** How many times one run does the thing that is timed; times are told for one. 1 where it is absent. */
+  readonly repeats?: number;
   /** Does the work once; what it gives back is kept from being optimised away. */
   ours(): unknown;
   /** Does the same work once by other means. */
@@ -44,14 +46,15 @@ const unitsPerMs: Readonly<Record<TimeUnit, number>> = { µs: 1000, ms: 1, s: 0.
  * them first in every other turn, so that a machine that slows down slows both.
  */
 export function measure(benchmark: Benchmark, nowMs: () => number): Measured {
-  const { name, unit, runs, against } = benchmark;
+  const { name, unit, runs, against, repeats = 1 } = benchmark;
   const sides = [() => benchmark.ours()];
   if (benchmark.reference !== undefined) sides.push(() => benchmark.reference?.());
   for (let run = 0; run < Math.ceil(runs / 3); run += 1) for (const side of sides) keep(side());
   const times: number[][] = sides.map(() => []);
   for (let run = 0; run < runs; run += 1) {
     const order = run % 2 === 0 ? sides.keys() : [...sides.keys()].reverse();
-    for (const index of order) times[index]?.push(timeOnce(sides[index], nowMs) * unitsPerMs[unit]);
+    for (const index of order)
+      times[index]?.push((timeOnce(sides[index], nowMs) * unitsPerMs[unit]) / repeats);
   }
   const [ours = summary([]), reference] = times.map(summary);
   const compared = reference && { reference, ratio: reference.minimum / ours.minimum };

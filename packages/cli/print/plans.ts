@@ -69,7 +69,7 @@ const one = (plan: Plan, currency: string, output: Output): string => {
     heading(output, `${plan.id}: ${changes}${best}`),
     'Packing, in the way of the water:',
     packing(plan, print),
-    wrap(orderSays(plan)),
+    wrap(orderSays(plan.order, 'this plan’s')),
     bought(plan, currency, print),
   ].join('\n');
 };
@@ -81,6 +81,8 @@ const steps = (plan: Plan, output: Output): string =>
     heading(output, 'Mind'),
     ...cautionsOf(plan).map(({ medium, says }) => wrap(`  ${medium}: ${says}`, 4)),
   ].join('\n');
+
+const lowerFirst = (text: string): string => text.charAt(0).toLowerCase() + text.slice(1);
 
 /** Plans as a technician reads them. */
 export const printPlans = (plans: Plans, model: Model, output: Output): string => {
@@ -94,6 +96,7 @@ export const printPlans = (plans: Plans, model: Model, output: Output): string =
     row({ name: 'as found', cost: '' }, plans.asFound, print),
     ...plans.plans.map((plan) => row({ name: plan.id, cost: plan.cost.toFixed(2) }, plan.assessment, print)),
   ];
+  const asFound = wrap(`As found: ${lowerFirst(orderSays(plans.orderAsFound, 'its present'))}`);
   const nothing = plans.nothingBetter
     ? [wrap(`Nothing better was found. What would have to give: ${plans.nothingBetter.join('; ')}.`)]
     : [];
@@ -106,6 +109,7 @@ export const printPlans = (plans: Plans, model: Model, output: Output): string =
     wrap('Flow, feed and served volume at a normal stock are those of the comparison day.'),
     counted,
     ...leftOut,
+    asFound,
     ...nothing,
     ...plans.plans.map((plan) => one(plan, currency, output)),
     ...(plans.plans[0] ? [steps(plans.plans[0], output)] : []),

@@ -8,8 +8,11 @@ import { favours, type OrderNote, type Plan } from './plan.ts';
 
 const DEFAULT_COUNT = 5;
 
-const inTradeOrder = (one: Assessed): boolean =>
-  followsTrade(portionsInWaterOrder(one.chambers, one.model.packing), one.model.media);
+/** A job with its chambers in water order and what was found out about it. */
+type Ordered = Pick<Assessed, 'chambers' | 'model' | 'assessment'>;
+
+const inTradeOrder = ({ chambers, model }: Ordered): boolean =>
+  followsTrade(portionsInWaterOrder(chambers, model.packing), model.media);
 
 const MECHANISMS = ['clogging', 'carbon', 'decay', 'cleaning'] as const;
 
@@ -21,7 +24,8 @@ const mechanismBetween = (one: Assessment, other: Assessment): OrderNote['mechan
       Math.abs(other.orderShares[a] - one.orderShares[a]),
   )[0];
 
-const orderNote = (search: Search, one: Assessed): OrderNote => {
+/** How the order of a packing stands to the trade's. */
+export const orderNote = (one: Ordered, day: number | undefined): OrderNote => {
   if (inTradeOrder(one)) return { followsTrade: true };
   const { media } = one.model;
   const packing = arrange(
@@ -29,7 +33,6 @@ const orderNote = (search: Search, one: Assessed): OrderNote => {
     tradeOrder(portionsInWaterOrder(one.chambers, one.model.packing), media),
   );
   if (!packing) return { followsTrade: false };
-  const { day } = search.options;
   const trade = assess({ ...one.model, packing }, day === undefined ? {} : { day });
   return {
     followsTrade: false,
@@ -48,7 +51,7 @@ const toPlan = (search: Search, one: Assessed, shown: Pick<Plan, 'id' | 'bestFor
   parts: one.parts,
   cost: one.cost,
   effect: effectBetween(search.asFound, one.assessment),
-  order: orderNote(search, one),
+  order: orderNote(one, search.options.day),
 });
 
 /** The best by the favour asked for, the best in the trade's order, then the best of each other kind, none twice. */

@@ -45,6 +45,8 @@ export interface OrderNote {
 /** What a search gives back. */
 export interface Plans {
   readonly asFound: Assessment;
+  /** How the order of the media as found stands to the trade's. */
+  readonly orderAsFound: OrderNote;
   readonly plans: readonly Plan[];
   readonly counted: { readonly possible: number; readonly assessed: number };
   /** True where every possible candidate was assessed. */

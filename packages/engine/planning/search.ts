@@ -1,7 +1,7 @@
 import { assess } from '../assessment/assess.ts';
 import type { Model } from '../model/model.ts';
 import { beyondBudget, hardwareSets, Search } from './account.ts';
-import { choose } from './choose.ts';
+import { choose, orderNote } from './choose.ts';
 import { searchGrid } from './grid.ts';
 import { searchOrders } from './orders.ts';
 import type { PlanOptions, Plans } from './plan.ts';
@@ -28,6 +28,7 @@ export const searchPlans = (model: Model, options: PlanOptions = {}): Plans => {
   const plans = choose(search);
   return {
     asFound,
+    orderAsFound: orderNote({ chambers: asFound.layout.chambers, model, assessment: asFound }, options.day),
     plans,
     counted: { possible, assessed: search.assessed.length },
     complete: possible <= search.cap,

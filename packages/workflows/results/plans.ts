@@ -1,6 +1,6 @@
 import type { Assessment } from '@fettle/engine/assessment/assessment.ts';
 import { netGain } from '@fettle/engine/assessment/effect.ts';
-import type { Plan, Plans } from '@fettle/engine/planning/plan.ts';
+import type { OrderNote, Plan, Plans } from '@fettle/engine/planning/plan.ts';
 import { cautionsOf, stepsOf } from '@fettle/engine/planning/steps.ts';
 import { z } from 'zod';
 import { effectSchema, toEffect } from './effect.ts';
@@ -24,6 +24,15 @@ const summarySchema = z.strictObject({
   packing: z.array(packedChamberSchema),
 });
 
+const orderSchema = z.strictObject({
+  followsTrade: z.boolean().meta({ description: 'Mechanical, biological, chemical; coarse before fine.' }),
+  says: z.string(),
+  inTradeOrder: effectSchema
+    .optional()
+    .meta({ description: 'The same media in the trade’s order, against this packing.' }),
+  mechanism: z.enum(['clogging', 'carbon', 'decay', 'cleaning']).optional(),
+});
+
 const planSchema = summarySchema.extend({
   id: z.string(),
   alterations: z.array(z.strictObject({ id: z.string(), settings: z.record(z.string(), z.number()) })),
@@ -32,14 +41,7 @@ const planSchema = summarySchema.extend({
   parts: z.array(z.strictObject({ part: z.string(), count: z.number(), price: figureSchema })),
   effect: effectSchema.meta({ description: 'Against the filter as found, on the comparison day.' }),
   bestFor: z.array(z.string()),
-  order: z.strictObject({
-    followsTrade: z.boolean().meta({ description: 'Mechanical, biological, chemical; coarse before fine.' }),
-    says: z.string(),
-    inTradeOrder: effectSchema
-      .optional()
-      .meta({ description: 'The same media in the trade’s order, against this plan.' }),
-    mechanism: z.enum(['clogging', 'carbon', 'decay', 'cleaning']).optional(),
-  }),
+  order: orderSchema,
   steps: z.array(z.string()),
   cautions: z
     .array(z.strictObject({ medium: z.string(), says: z.string() }))
@@ -48,7 +50,7 @@ const planSchema = summarySchema.extend({
 
 export const plansSchema = z.strictObject({
   edition: z.string(),
-  asFound: summarySchema,
+  asFound: summarySchema.extend({ order: orderSchema }),
   plans: z.array(planSchema),
   counted: z.strictObject({ possible: z.number(), assessed: z.number() }),
   beyondBudget: z
@@ -106,7 +108,7 @@ const times = (after: number, before: number): string => {
 };
 
 /** In a sentence or two, how the plan's order stands to the trade's and what makes the difference. */
-export const orderSays = ({ order }: Plan): string => {
+export const orderSays = (order: OrderNote, whose: string): string => {
   if (order.followsTrade)
     return 'In the trade’s order: mechanical, biological, chemical, coarse before fine.';
   const trade = order.inTradeOrder;
@@ -115,11 +117,18 @@ export const orderSays = ({ order }: Plan): string => {
   const interval = times(trade.cleaningInterval.afterS, trade.cleaningInterval.beforeS);
   const near = Math.abs(netGain(trade)) < WITHIN_DOUBT ? ' The two are within the doubt of the models.' : '';
   const because = order.mechanism ? `; what differs most is ${BECAUSE[order.mechanism]}` : '';
-  return `Not the trade’s order: in that order the same media would carry ${feed} this plan’s feed and last ${interval} its interval${because}.${near}`;
+  return `Not the trade’s order: in that order the same media would carry ${feed} ${whose} feed and last ${interval} its interval${because}.${near}`;
 };
 
 /** Net gains below this are within the doubt of the models (from memory). */
 const WITHIN_DOUBT = 0.2;
+
+const toOrder = (order: OrderNote, whose: string): z.infer<typeof orderSchema> => ({
+  followsTrade: order.followsTrade,
+  says: orderSays(order, whose),
+  ...(order.inTradeOrder ? { inTradeOrder: toEffect(order.inTradeOrder) } : {}),
+  ...(order.mechanism ? { mechanism: order.mechanism } : {}),
+});
 
 const toPlan = (plan: Plan, currency: string): PlansResult['plans'][number] => ({
   id: plan.id,
@@ -134,12 +143,7 @@ const toPlan = (plan: Plan, currency: string): PlansResult['plans'][number] => (
   parts: plan.parts.map(({ part, count, price }) => ({ part, count, price: money(price, currency) })),
   effect: toEffect(plan.effect),
   bestFor: [...plan.bestFor],
-  order: {
-    followsTrade: plan.order.followsTrade,
-    says: orderSays(plan),
-    ...(plan.order.inTradeOrder ? { inTradeOrder: toEffect(plan.order.inTradeOrder) } : {}),
-    ...(plan.order.mechanism ? { mechanism: plan.order.mechanism } : {}),
-  },
+  order: toOrder(plan.order, 'this plan’s'),
   steps: [...stepsOf(plan)],
   cautions: cautionsOf(plan).map((caution) => ({ ...caution })),
 });
@@ -147,7 +151,7 @@ const toPlan = (plan: Plan, currency: string): PlansResult['plans'][number] => (
 /** The result of `plan` as it leaves, described by `plansSchema`. */
 export const toPlansResult = (plans: Plans, currency: string): PlansResult => ({
   edition: plans.asFound.edition,
-  asFound: toSummary(plans.asFound),
+  asFound: { ...toSummary(plans.asFound), order: toOrder(plans.orderAsFound, 'its present') },
   plans: plans.plans.map((plan) => toPlan(plan, currency)),
   counted: { ...plans.counted },
   beyondBudget: plans.beyondBudget.map(({ id, cost }) => ({ id, cost: money(cost, currency) })),
