@@ -1,4 +1,4 @@
-import { cpSync, rmSync, statSync } from 'node:fs';
+import { copyFileSync, cpSync, readFileSync, rmSync, statSync, writeFileSync } from 'node:fs';
 import { dirname, resolve } from 'node:path';
 import { build } from 'esbuild';
 import { isMain, projectRoot } from './sources.ts';
@@ -25,7 +25,21 @@ export async function bundleCommandLine(): Promise<void> {
       js: "import { createRequire } from 'node:module';\nconst require = createRequire(import.meta.url);",
     },
   });
-  cpSync(resolve(projectRoot, 'demo'), resolve(dirname(bundlePath), 'demo'), { recursive: true });
+  const folder = dirname(bundlePath);
+  cpSync(resolve(projectRoot, 'demo'), resolve(folder, 'demo'), { recursive: true });
+  copyFileSync(resolve(projectRoot, 'LICENSE'), resolve(folder, 'LICENSE'));
+  writeFileSync(resolve(folder, 'package.json'), publishedPackage());
+}
+
+/** What is published is the folder of the bundle: everything is in its one file, so it depends on nothing. */
+function publishedPackage(): string {
+  const source: unknown = JSON.parse(
+    readFileSync(resolve(projectRoot, 'packages', 'cli', 'package.json'), 'utf8'),
+  );
+  if (typeof source !== 'object' || source === null)
+    throw new Error('packages/cli/package.json is no object');
+  const { dependencies: _, private: __, files: ___, ...kept } = source as Record<string, unknown>;
+  return `${JSON.stringify({ ...kept, bin: { fettle: './fettle.js' } }, null, 2)}\n`;
 }
 
 if (isMain(import.meta.url)) {
