@@ -20,28 +20,32 @@ export function amountsGiven(bed: DraftBed): readonly AmountField[] {
   return amountFields.filter((field) => field in bed);
 }
 
-/** Depth of a bed in its chamber, m, with its doubt; `undefined` where its amount cannot be read. */
+/**
+ * Depth of a bed in its chamber, m, with its doubt; `undefined` where its amount cannot be read. Only a mass needs the
+ * medium to be known.
+ */
 export function bedDepth(
   bed: DraftBed,
   chamber: Chamber,
-  medium: Medium,
+  medium: Medium | undefined,
 ): { readonly depthM: number; readonly doubt?: Doubt; readonly field: AmountField } | undefined {
   const [field, second] = amountsGiven(bed);
   if (field === undefined || second !== undefined) return undefined;
   const reading = readField(bedSchema.shape[field], bed[field]);
   if (!reading.ok) return undefined;
-  const density = medium.bulkDensityKgPerM3;
+  const density = medium?.bulkDensityKgPerM3;
+  if (field === 'mass' && density === undefined) return undefined;
   const depthPerUnit: Readonly<Record<AmountField, number>> = {
     depth: 1,
     volume: 1 / chamber.areaM2,
-    mass: 1 / density.value / chamber.areaM2,
+    mass: density === undefined ? 0 : 1 / density.value / chamber.areaM2,
     fill: chamber.depthM,
   };
   const depthM = reading.value * depthPerUnit[field];
   const doubt = doubtOfDepth(field, reading, {
     depthPerUnit: depthPerUnit[field],
-    density: density.doubt,
-    of: density.value,
+    density: density?.doubt,
+    of: density?.value ?? 0,
   });
   return { depthM, field, ...(doubt === undefined ? {} : { doubt }) };
 }

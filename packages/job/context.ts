@@ -19,6 +19,8 @@ export interface Context {
   readonly measurements: Readonly<Record<string, ReadMeasurement>>;
   /** Absent where the family or a measurement is missing, or they do not fit together. */
   readonly layout?: Layout;
+  /** Names of the chambers, which are known even where some other measurement is wrong. */
+  readonly chamberIds?: readonly string[];
   /** Catalogue and the technician's own. */
   readonly media: Readonly<Record<string, Medium>>;
   readonly problems: readonly Problem[];
@@ -36,13 +38,13 @@ export function contextOf(draft: Draft): Context {
   if (family === undefined) return { measurements: {}, media: own.media, problems };
   const read = readMeasurements(draft.filter?.measurements ?? {}, family);
   problems.push(...read.problems);
-  const complete = read.problems.length === 0;
-  const layout = complete ? layOut(family, read.measurements) : undefined;
-  if (layout !== undefined) problems.push(...layout.problems);
+  const layout = read.sound ? family.layOut(completeMeasurements(family, read.measurements)) : undefined;
+  const chamberIds = layout === undefined ? roughChamberIds(family, read) : chamberIdsOf(layout);
   return {
     family,
     measurements: read.measurements,
-    ...(layout?.layout === undefined ? {} : { layout: layout.layout }),
+    ...(layout === undefined ? {} : { layout }),
+    ...(chamberIds === undefined ? {} : { chamberIds }),
     media: own.media,
     problems,
   };
@@ -59,26 +61,56 @@ const dimensionOf: Readonly<Record<Measurement['kind'], Dimension>> = {
 function readMeasurements(given: Readonly<Record<string, unknown>>, family: Family) {
   const problems: Problem[] = [];
   const measurements: Record<string, ReadMeasurement> = {};
+  const wrong: string[] = [];
+  const meant = new Map<string, string>();
   const keys = family.measurements.map(({ key }) => key);
   for (const key of Object.keys(given)) {
     if (keys.includes(key)) continue;
-    const facts = { nearest: nearestWord(key, keys) };
+    const nearest = nearestWord(key, keys);
+    // A misspelt measurement still serves the checks of the rest.
+    if (nearest !== undefined && !Object.hasOwn(given, nearest)) meant.set(nearest, key);
+    const facts = { nearest };
     problems.push(problem('unknown-field', measurementPath(key), { facts, allowed: keys.join(', ') }));
   }
   for (const measurement of family.measurements) {
-    const path = measurementPath(measurement.key);
-    const written = Object.hasOwn(given, measurement.key) ? given[measurement.key] : undefined;
+    const key = meant.get(measurement.key) ?? measurement.key;
+    const path = measurementPath(key);
+    const written = Object.hasOwn(given, key) ? given[key] : undefined;
     if (written === undefined) {
       if (measurement.assumed !== undefined) continue;
       const how = measurement.how.replace(/\.$/, '').replace(/^./, (letter) => letter.toLowerCase());
       problems.push(problem('measurement-missing', path, { facts: { how } }));
+      wrong.push(measurement.key);
       continue;
     }
     const reading = readMeasurement(measurement, written);
     if (reading.ok) measurements[measurement.key] = reading;
-    else problems.push(measurementProblem(path, written, reading));
+    else {
+      problems.push(measurementProblem(path, written, reading));
+      wrong.push(measurement.key);
+    }
   }
-  return { problems, measurements };
+  return { problems, measurements, wrong, sound: wrong.length === 0 };
+}
+
+function chamberIdsOf(layout: Layout): readonly string[] {
+  return layout.chambers.map(({ id }) => id);
+}
+
+/** The chambers' names follow from what is counted, so that a wrong length or area does not hide them. */
+function roughChamberIds(
+  family: Family,
+  read: { readonly measurements: Context['measurements']; readonly wrong: readonly string[] },
+): readonly string[] | undefined {
+  const doubtful = family.measurements.filter(({ key }) => read.wrong.includes(key));
+  if (doubtful.some(({ kind }) => kind !== 'length' && kind !== 'area' && kind !== 'fraction'))
+    return undefined;
+  const middle = doubtful.map(({ key, assumed, least, most }) => [
+    key,
+    assumed?.value ?? Math.sqrt(least * most),
+  ]);
+  const complete = { ...completeMeasurements(family, read.measurements), ...Object.fromEntries(middle) };
+  return chamberIdsOf(family.layOut(complete));
 }
 
 function measurementPath(key: string): FieldPath {
@@ -130,18 +162,4 @@ export function completeMeasurements(
     if (value !== undefined) complete[key] = value;
   }
   return complete;
-}
-
-function layOut(family: Family, given: Readonly<Record<string, ReadMeasurement>>) {
-  const layout = family.layOut(completeMeasurements(family, given));
-  const path = ['filter', 'measurements'];
-  const problems: Problem[] = [];
-  const crest = (purpose: 'outlet' | 'overflow') => layout.weirs.find((weir) => weir.purpose === purpose);
-  const outlet = crest('outlet');
-  const overflow = crest('overflow');
-  if (outlet !== undefined && overflow !== undefined && overflow.crestHeightM <= outlet.crestHeightM) {
-    const detail = `${overflow.label} does not stand above ${outlet.label}`;
-    problems.push(problem('measurements-impossible', path, { facts: { detail } }));
-  }
-  return problems.length > 0 ? { problems } : { problems, layout };
 }

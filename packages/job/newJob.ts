@@ -1,13 +1,15 @@
 import { families, familyById } from '@fettle/engine/families/families.ts';
 import type { Family, Measurement } from '@fettle/engine/families/layout.ts';
-import { nearestWord } from '@fettle/engine/quantities/spelling.ts';
+import { adviceOn } from './names.ts';
 import { type Problem, problem } from './problems.ts';
+import { exampleOf as exampleOfSchema } from './schema/examples.ts';
 import { fieldFacts, inner } from './schema/fields.ts';
 import { intakeSchema, outletSchema, pumpSchema } from './schema/filter.ts';
 import { shown } from './schema/issues.ts';
 import { currentEdition } from './schema/job.ts';
 import { tankSchema } from './schema/tank.ts';
 import { listFields } from './schema/walk.ts';
+import { type StartValues, startPacking, startValuesOf } from './startValues.ts';
 
 export type NewJob =
   | { readonly ok: true; readonly text: string }
@@ -21,23 +23,27 @@ export function newJob(familyId: string): NewJob {
   const family = familyById(familyId);
   if (family !== undefined) return { ok: true, text: textFor(family) };
   const ids = families.map(({ id }) => id);
-  const facts = { found: shown(familyId), what: 'family of filter', nearest: nearestWord(familyId, ids) };
-  return {
-    ok: false,
-    problem: problem('not-among', ['filter', 'family'], { facts, allowed: ids.join(', ') }),
-  };
+  const { nearest, allowed } = adviceOn(familyId, ids);
+  const facts = { found: shown(familyId), what: 'a known family of filter', nearest };
+  return { ok: false, problem: problem('not-among', ['filter', 'family'], { facts, allowed }) };
 }
 
 function textFor(family: Family): string {
-  return [...headLines, ...tankLines(), ...filterLines(family), ...packingLines(family), ...testLines].join(
-    '\n',
-  );
+  const values = startValuesOf(family);
+  return [
+    ...headLines,
+    ...tankLines(values),
+    ...filterLines(family, values),
+    ...packingLines(family),
+    ...testLines(values),
+  ].join('\n');
 }
 
 const headLines = [
   '# A job of Fettle. Every figure here is an example: put your own in its place.',
   '# Write quantities with their units and, where you know it, their doubt: 900 L/h ± 5 %.',
   '# Lines behind a # may be left out: a usual value is then assumed and listed as assumed.',
+  '# Short names of media, fish and fittings: docs/catalogue.md. All fields: docs/job-file.md.',
   `fettle: ${currentEdition}`,
   '',
   'job:',
@@ -47,25 +53,23 @@ const headLines = [
   '',
 ];
 
-const testLines = [
-  '# tests:',
-  '#   - { kind: timed-volume, state: as-found, volume: 5 L ± 1 %, times: [31.2 s, 30.8 s, 31.5 s] }',
-  '#   - { kind: power, state: as-found, power: 13.2 ± 0.5 W }',
-  '',
-];
+function testLines({ tests }: StartValues): readonly string[] {
+  return ['# tests:', ...tests.map((test) => `#   - ${test}`), ''];
+}
 
-function tankLines(): readonly string[] {
+function tankLines({ tankVolume, feed }: StartValues): readonly string[] {
   return [
     'tank:',
-    ...fieldLines(tankSchema, 2),
-    '  # waterChange: { share: 25 %, every: 7 d }',
-    '  # fish:',
-    '  #   - { kind: small-tetra, count: 10, length: 3 cm }',
+    ...fieldLines(tankSchema, { indent: 2, values: { volume: tankVolume, feed } }),
+    `  # waterChange: ${exampleOfSchema(tankSchema.shape.waterChange)}`,
+    '  # fish: # kinds: docs/catalogue.md',
+    `  #   ${exampleOfSchema(tankSchema.shape.fish)}`,
     '',
   ];
 }
 
-function filterLines(family: Family): readonly string[] {
+function filterLines(family: Family, values: StartValues): readonly string[] {
+  const { ratedFlow, shutoffHead, power, price, claims } = values;
   return [
     'filter:',
     `  family: ${family.id} # ${family.says}`,
@@ -73,61 +77,93 @@ function filterLines(family: Family): readonly string[] {
     '  measurements:',
     ...family.measurements.flatMap(measurementLines),
     '  pump:',
-    ...fieldLines(pumpSchema, 4, { ratedFlow: family.hoses.outlet ? '900 L/h' : '400 L/h' }),
-    ...hoseLines(family),
-    '  # price: 85 GBP',
+    ...fieldLines(pumpSchema, {
+      indent: 4,
+      values: { ratedFlow, shutoffHead, power },
+      stated: ['ratedFlow'],
+    }),
+    ...hoseLines(family, values),
+    `  # price: ${price}`,
     "  # claims: # the maker's own words",
-    '  #   - "Pump output 900 L/h"',
+    ...claims.map((claim) => `  #   - "${claim}"`),
     '',
   ];
 }
 
 function packingLines(family: Family): readonly string[] {
   const measured = Object.fromEntries(family.measurements.map((each) => [each.key, exampleOf(each)]));
-  const { chambers } = family.layOut(measured);
+  const layout = family.layOut(measured);
+  const media = startPacking(layout);
   return [
-    "# What lies in each chamber, from the top down (in slots from the pump's side), as",
-    '# - { medium: foam-20ppi, depth: 40 mm } with depth, volume, mass or fill.',
+    "# What lies in each chamber, from the top down (in slots from the pump's side), each bed with its",
+    '# depth, volume, mass or fill. These beds are an example: put what you found in their place, or [].',
     'packing:',
-    ...chambers.map(({ id, label }) => `  ${id}: [] # ${label}`),
+    ...layout.chambers.map(({ id, label }) => {
+      const medium = media.get(id);
+      const beds = medium === undefined ? '[]' : `[{ medium: ${medium}, fill: 100 % }]`;
+      return `  ${id}: ${beds} # ${label}`;
+    }),
     '',
     `# What plans may change: ${family.alterations.join(', ')}.`,
     ...family.forbidden.map((rule) => `# ${rule}`),
     'alterations: []',
     '',
+    '# What plans may buy; a short common shelf is assumed where this is left out.',
+    '# shelf: [foam-20ppi, ceramic-rings-15mm]',
+    '',
   ];
 }
 
-/** The leaves of one group of fields: required and preset ones as they are, the others behind a comment sign. */
+interface FieldLines {
+  readonly indent: number;
+  /** Written in place of the schema's own examples. */
+  readonly values: Readonly<Record<string, string>>;
+  /** Fields that may be left out and are stated all the same. */
+  readonly stated?: readonly string[];
+  /** Fields that are not shown. */
+  readonly without?: readonly string[];
+}
+
+/** The leaves of one group of fields: needed and stated ones as they are, the others behind a comment sign. */
 function fieldLines(
   schema: Parameters<typeof listFields>[0],
-  indent: number,
-  preset: Readonly<Record<string, string>> = {},
+  { indent, values, stated = [], without = [] }: FieldLines,
 ): readonly string[] {
   return listFields(schema)
-    .filter(({ path }) => /^[A-Za-z]+$/.test(path))
+    .filter(({ path }) => /^[A-Za-z]+$/.test(path) && !without.includes(path))
     .flatMap(({ path, required, schema: field }) => {
       const facts = fieldFacts.get(inner(field));
       if (facts?.example === undefined) return [];
-      const written = preset[path] ?? facts.example;
-      const sign = required || path in preset ? '' : '# ';
+      const written = values[path] ?? facts.example;
+      const sign = required || stated.includes(path) ? '' : '# ';
       return [`${' '.repeat(indent)}${sign}${path}: ${written} # ${facts.says}`];
     });
 }
 
-function hoseLines(family: Family): readonly string[] {
+function hoseLines(family: Family, { intakeLength, bore, barbBore }: StartValues): readonly string[] {
   const { intake, outlet } = family.hoses;
   if (!intake && !outlet) return [];
+  // An intake tube has no barbs.
+  const without = ['length', ...(outlet ? [] : ['barbBore'])];
+  const lines = { indent: 6, values: { bore, barbBore }, without };
   return [
     '  hoses:',
     ...(intake
       ? [
           '    intake:',
-          `      length: ${outlet ? '1.5 m' : '20 cm'}`,
-          ...fieldLines(intakeSchema, 6).slice(1),
+          `      length: ${intakeLength}`,
+          ...fieldLines(intakeSchema, lines),
+          '      # fittings: [strainer, elbow-90] # in the order of the run',
         ]
       : []),
-    ...(outlet ? ['    outlet:', '      length: 1.5 m', ...fieldLines(outletSchema, 6).slice(1)] : []),
+    ...(outlet
+      ? [
+          '    outlet:',
+          '      length: 1.5 m',
+          ...fieldLines(outletSchema, lines),
+          '      # fittings: [elbow-90, spray-bar]',
+        ]
+      : []),
   ];
 }
 

@@ -1,9 +1,9 @@
 import { media as catalogue } from '@fettle/engine/catalogue/media.ts';
 import type { Doubt, Figure } from '@fettle/engine/model/figure.ts';
 import type { Medium, Resistance } from '@fettle/engine/model/medium.ts';
-import { nearestWord } from '@fettle/engine/quantities/spelling.ts';
 import type { Draft } from './draft.ts';
 import type { FieldPath } from './fieldPath.ts';
+import { adviceOn } from './names.ts';
 import { type Problem, problem } from './problems.ts';
 import { readField } from './schema/fields.ts';
 import { shown } from './schema/issues.ts';
@@ -33,9 +33,9 @@ export function ownMedia(own: NonNullable<Draft['media']>): {
       problems.push(problem('listed-twice', path, { facts: { found: shown(id) } }));
     const like = Object.hasOwn(catalogue, medium.like) ? catalogue[medium.like] : undefined;
     if (like === undefined) {
-      const ids = Object.keys(catalogue);
-      const facts = { found: shown(medium.like), nearest: nearestWord(medium.like, ids) };
-      problems.push(problem('unknown-medium', [...path, 'like'], { facts, allowed: ids.join(', ') }));
+      const { nearest, allowed } = adviceOn(medium.like, Object.keys(catalogue));
+      const facts = { found: shown(medium.like), nearest };
+      problems.push(problem('unknown-medium', [...path, 'like'], { facts, allowed }));
       continue;
     }
     problems.push(...misplacedFigures(medium, like, path));

@@ -34,6 +34,7 @@ interface ProblemFacts {
   'file-empty': object;
   'file-not-utf8': object;
   'file-utf16': object;
+  'not-a-job-file': { readonly looksLike: string };
   'file-control-character': { readonly character: string };
   'yaml-syntax': { readonly detail: string };
   'yaml-several-documents': { readonly count: number };
@@ -44,6 +45,7 @@ interface ProblemFacts {
   'nested-too-deep': { readonly most: number };
   'too-many-parts': { readonly most: number };
   'duplicate-field': object;
+  'decimal-comma': { readonly found: string; readonly advice: string };
   'root-not-fields': { readonly found: string };
   'edition-missing': { readonly current: number };
   'edition-newer': { readonly found: string; readonly current: number };
@@ -72,7 +74,6 @@ interface ProblemFacts {
   'bad-doubt': QuantityFacts;
   'one-of-fields': { readonly fields: string; readonly found: string };
   'measurement-missing': { readonly how: string };
-  'measurements-impossible': { readonly detail: string };
   'not-in-family': { readonly what: string; readonly family: string };
   'unknown-chamber': { readonly found: string; readonly nearest: string | undefined };
   'unknown-medium': { readonly found: string; readonly nearest: string | undefined };
@@ -113,44 +114,48 @@ export const problemWordings: {
   readonly [C in ProblemCode]: (path: string, facts: ProblemFacts[C]) => string;
 } = {
   'file-too-large': (_path, { bytes, most }) =>
-    `The file has ${bytes} bytes, more than the ${most} that a job file may have.`,
+    `The file has ${bytes} bytes; a job file may have at most ${most}.`,
   'file-empty': () => 'The file is empty.',
-  'file-not-utf8': () => 'The file is not text in UTF-8.',
+  'file-not-utf8': () => 'The file is not text in UTF-8; open it in a text editor and save it as UTF-8.',
   'file-utf16': () => 'The file is text in UTF-16; save it as UTF-8.',
+  'not-a-job-file': (_path, { looksLike }) =>
+    `This is not a job file: it looks like ${looksLike}, and a job file is YAML text that begins with its edition.`,
   'file-control-character': (_path, { character }) =>
-    `The file holds the control character ${character}, which a text file does not have.`,
-  'yaml-syntax': (_path, { detail }) => `The file does not read as YAML: ${detail}.`,
+    `The file contains the control character ${character}, which does not belong in a text file.`,
+  'yaml-syntax': (_path, { detail }) => `The file cannot be read as YAML: ${detail}.`,
   'yaml-several-documents': (_path, { count }) =>
-    `The file holds ${count} documents parted by ---, and a job file holds one.`,
-  'yaml-version': (_path, { version }) => `The file says it is YAML ${version}, and job files are YAML 1.2.`,
+    `The file contains ${count} documents separated by ---; a job file contains one.`,
+  'yaml-version': (_path, { version }) => `The file says that it is YAML ${version}; job files are YAML 1.2.`,
   'yaml-alias': (_path, { mark }) =>
-    `The file uses ${mark}, a YAML anchor or alias, which job files do not have; write the value out.`,
+    `The file uses ${mark}, a YAML anchor or alias, which job files may not use; write the value out.`,
   'yaml-tag': (_path, { tag }) =>
-    `The file uses the YAML tag ${tag}, which job files do not have; leave it out.`,
+    `The file uses the YAML tag ${tag}, which job files may not use; leave it out.`,
   'yaml-key': () => 'The file has a field name that is not plain text.',
-  'nested-too-deep': (_path, { most }) => `The file nests fields deeper than ${most} levels.`,
+  'nested-too-deep': (_path, { most }) => `The file nests fields more than ${most} levels deep.`,
   'too-many-parts': (_path, { most }) => `The file has more than ${most} names, values and signs.`,
-  'duplicate-field': (path) => `${path} stands twice; keep one.`,
-  'root-not-fields': (_path, { found }) => `The file holds ${found} and not the fields of a job.`,
+  'duplicate-field': (path) => `${path} is written twice; keep one.`,
+  'decimal-comma': (path, { found, advice }) =>
+    `${path} says ${found}, but inside { } and [ ] a comma without quotes ends the entry: ${advice}.`,
+  'root-not-fields': (_path, { found }) => `The file contains ${found} instead of the fields of a job.`,
   'edition-missing': (_path, { current }) =>
-    `fettle is missing, so the edition of the format is not known; write fettle: ${current}.`,
+    `fettle is missing, so the edition of the format is not known; write fettle: ${current} at the top.`,
   'edition-newer': (_path, { found, current }) =>
-    `fettle says edition ${found}, newer than edition ${current}, the newest that this version reads.`,
+    `fettle says edition ${found}, which is newer than edition ${current}, the newest that this version reads.`,
   'edition-wrong': (_path, { found }) => `fettle says ${found}, which is no edition of the format.`,
   'unknown-field': (path, { nearest }) => `${path} is not a known field${near(nearest)}.`,
-  'missing-field': (path) => `${path} is missing, and nothing can be assumed for it.`,
-  'empty-field': (path) => `${path} is empty; write a value or leave the field out.`,
-  'wrong-kind': (path, { found, wanted }) => `${path} is ${found} where ${wanted} is needed.`,
+  'missing-field': (path) => `${path} is missing, and nothing can be assumed in its place.`,
+  'empty-field': (path) => `${path} is empty; give it a value or leave the field out.`,
+  'wrong-kind': (path, { found, wanted }) => `${path} is ${found}, but ${wanted} is needed.`,
   'not-among': (path, { found, what, nearest }) =>
-    `${path} says ${found}, which is no ${what}${near(nearest)}.`,
+    `${path} says ${found}, which is not ${what}${near(nearest)}.`,
   'bad-id': (path, { found }) =>
-    `${path} uses ${found} as a short name; short names are of small letters, digits and hyphens and begin with a letter.`,
+    `${path} uses ${found} as a short name; short names consist of small letters, digits and hyphens and begin with a letter.`,
   'text-too-long': (path, { most }) => `${path} is longer than ${most} characters.`,
-  'bad-date': (path, { found }) => `${path} says ${found}, which is no date; write it as 2026-11-02.`,
-  'list-too-long': (path, { most }) => `${path} lists more than ${most} entries.`,
+  'bad-date': (path, { found }) => `${path} says ${found}, which is not a date; write it like 2026-11-02.`,
+  'list-too-long': (path, { most }) => `${path} has more than ${most} entries.`,
   'list-too-short': (path, { least }) =>
-    `${path} lists fewer than ${least} ${least === 1 ? 'entry' : 'entries'}.`,
-  'number-out-of-range': (path, { found }) => `${path} says ${found}, which is outside what it may be.`,
+    `${path} has fewer than ${least} ${least === 1 ? 'entry' : 'entries'}.`,
+  'number-out-of-range': (path, { found }) => `${path} says ${found}, which is outside the range allowed.`,
   'not-a-quantity': quantityWording,
   'no-unit': quantityWording,
   'unknown-unit': quantityWording,
@@ -158,32 +163,32 @@ export const problemWordings: {
   'ambiguous-quantity': quantityWording,
   'out-of-bounds': quantityWording,
   'bad-doubt': quantityWording,
-  'one-of-fields': (path, { fields, found }) => `${path} needs exactly one of ${fields}, and has ${found}.`,
+  'one-of-fields': (path, { fields, found }) => `${path} needs exactly one of ${fields}, but has ${found}.`,
   'measurement-missing': (path, { how }) =>
-    `${path} is missing, and the family cannot do without it: ${how}.`,
-  'measurements-impossible': (path, { detail }) => `${path} do not fit together: ${detail}.`,
-  'not-in-family': (path, { what, family }) => `${path} gives ${what}, which the ${family} does not have.`,
+    `${path} is missing, and this family of filter cannot do without it: ${how}.`,
+  'not-in-family': (path, { what, family }) =>
+    `${path} describes ${what}, which the ${family} does not have.`,
   'unknown-chamber': (path, { found, nearest }) =>
-    `${path} names ${found}, which is no chamber of this filter${near(nearest)}.`,
+    `${path} names ${found}, which is not a chamber of this filter${near(nearest)}.`,
   'unknown-medium': (path, { found, nearest }) =>
-    `${path} names ${found}, which is no known medium${near(nearest)}.`,
+    `${path} names ${found}, which is not a known medium${near(nearest)}.`,
   'chamber-overfull': (path, { beds, chamber, over }) =>
-    `${path} holds beds of ${beds} together in a chamber ${chamber} deep: ${over} too much.`,
+    `${path} has beds ${beds} deep in all, but the chamber is only ${chamber} deep: ${over} too much.`,
   'piece-too-large': (path, { medium, piece, chamber }) =>
-    `${path} puts ${medium}, in pieces of ${piece}, into a chamber only ${chamber} wide.`,
+    `${path} puts ${medium}, in pieces of ${piece}, into a chamber only ${chamber} across.`,
   'listed-twice': (path, { found }) => `${path} names ${found} a second time.`,
-  'alteration-contradiction': (path, { found }) => `${path} both permits and forbids ${found}.`,
+  'alteration-contradiction': (path, { found }) => `${path} forbids ${found}, which is also permitted.`,
   'alteration-not-here': (path, { found, family }) =>
-    `${path} names ${found}, which is not made on the ${family}.`,
+    `${path} names ${found}, which cannot be done on the ${family}.`,
   'setting-missing': (path, { found }) => `${path} is missing: ${found} needs it.`,
   'setting-not-here': (path, { found }) => `${path} is a setting that ${found} does not have.`,
-  'bad-currency': (path, { found }) => `${path} says ${found}, which is no currency code.`,
+  'bad-currency': (path, { found }) => `${path} says ${found}, which is not a currency code.`,
   'currency-mismatch': (path, { found, currency }) =>
-    `${path} is in ${found}, and the job's one currency is ${currency}.`,
-  'curve-not-falling': (path, { detail }) => `${path} must fall as the flow rises: ${detail}.`,
+    `${path} is in ${found}, but the job's one currency is ${currency}.`,
+  'curve-not-falling': (path, { detail }) => `${path} does not fall as the flow rises: ${detail}.`,
   'dates-reversed': (path) => `${path} is before the day on which the filter was received.`,
   'not-for-this-medium': (path, { medium }) => `${path} is a figure that ${medium} does not have.`,
-  'flow-missing': (path) => `${path} needs ratedFlow or a curve, and has neither.`,
+  'flow-missing': (path) => `${path} is missing: the pump needs either a rated flow or a curve.`,
 };
 
 /** The code of each way in which a quantity may be wrong. */
@@ -223,11 +228,14 @@ interface NoteFacts {
   'kept-not-used': { readonly what: string };
   'alterations-not-stated': { readonly known: string };
   'alterations-need-settings': { readonly left: string };
-  'shelf-not-stated': object;
+  'shelf-not-stated': { readonly media: string };
   'placeholder-prices': { readonly currency: string };
   'repeat-assumed': object;
   'beds-alike': { readonly medium: string };
   'feed-not-stated': { readonly from: string };
+  'name-respelt': { readonly found: string; readonly taken: string };
+  'barbs-wider-than-hose': { readonly barbs: string; readonly hose: string };
+  'overflow-below-outlet': { readonly overflow: string; readonly outlet: string };
 }
 
 /** Stable code of a note. */
@@ -236,19 +244,25 @@ export type NoteCode = keyof NoteFacts;
 /** The wording of every note, by code. */
 export const noteWordings: { readonly [C in NoteCode]: (path: string, facts: NoteFacts[C]) => string } = {
   'kept-not-used': (path, { what }) =>
-    `${path} (${what}) is kept in the document and not yet used in figures.`,
+    `${path} (${what}) is kept in the document but not yet used in any figure.`,
   'alterations-not-stated': (_path, { known }) =>
-    `alterations is absent, so plans change the packing only; this family knows ${known}.`,
+    `alterations is absent, so plans change only the packing; this family allows ${known}.`,
   'alterations-need-settings': (_path, { left }) =>
     `alterations forbids some and so permits the others, but ${left} must be permitted with a setting of its own.`,
-  'shelf-not-stated': () => 'shelf is absent, so plans may use every medium of the catalogue in any amount.',
+  'shelf-not-stated': (_path, { media }) =>
+    `shelf is absent, so a common shelf is assumed, in any amount: ${media}.`,
   'placeholder-prices': (_path, { currency }) =>
     `Prices that money does not state are placeholders in pounds sterling, taken as the same number of ${currency}.`,
   'beds-alike': (path, { medium }) =>
-    `${path} lies on a bed of the same medium (${medium}); both work as one bed.`,
+    `${path} lies on a bed of the same medium (${medium}); the two work as one bed.`,
   'repeat-assumed': (path) =>
-    `${path} has one timing only; its scatter is assumed from what careful repeats show.`,
-  'feed-not-stated': (path, { from }) => `${path} is absent, so the feed is reckoned from ${from}.`,
+    `${path} has only one timing; its scatter is assumed to be that of careful repeats.`,
+  'feed-not-stated': (path, { from }) => `${path} is absent, so the feed is estimated from ${from}.`,
+  'name-respelt': (path, { found, taken }) => `${path} says ${found}, which is taken as ${taken}.`,
+  'barbs-wider-than-hose': (path, { barbs, hose }) =>
+    `${path} says that the barbs are wider inside (${barbs}) than their hose (${hose}); barbs that fit into a hose are narrower, so check both.`,
+  'overflow-below-outlet': (path, { overflow, outlet }) =>
+    `${path} (${overflow}) is not above the outlet edge (${outlet}), so water spills over the overflow lip even while the media are clean; check both.`,
 };
 
 /** Names that a document makes up may be of any length and hold line ends: a sentence shows neither. */

@@ -71,6 +71,20 @@ describe.each<readonly [what: string, text: string | Uint8Array, expected: reado
   ['UTF-16 with a mark', new Uint8Array([0xff, 0xfe, ...utf16]), ['file-utf16  -']],
   ['UTF-16 without a mark', utf16, ['file-utf16  -']],
   ['Latin-1', Uint8Array.from(Buffer.from('fettle: 1 # über', 'latin1')), ['file-not-utf8  -']],
+  ['a program', Uint8Array.from([0x7f, 0x45, 0x4c, 0x46, 2, 1, 1, 0, 0, 0, 0, 0]), ['not-a-job-file  -']],
+  [
+    'a PNG picture',
+    Uint8Array.from([0x89, 0x50, 0x4e, 0x47, 0x0d, 0x0a, 0x1a, 0x0a, 0, 0, 0, 13]),
+    ['not-a-job-file  -'],
+  ],
+  ['a PDF', new TextEncoder().encode('%PDF-1.7 \n'), ['not-a-job-file  -']],
+  ['any other binary file', Uint8Array.from([1, 0, 0, 0xfe, 7, 0, 0, 0]), ['not-a-job-file  -']],
+  [
+    'an SVG drawing',
+    '<?xml version="1.0"?>\n<svg xmlns="http://www.w3.org/2000/svg"/>',
+    ['not-a-job-file  -'],
+  ],
+  ['a web page', '<!DOCTYPE html><html></html>', ['not-a-job-file  -']],
   ['a NUL', 'fettle: 1\na: \0', ['file-control-character  2']],
   ['half of a surrogate pair', 'fettle: "\uD800"', ['file-control-character  1']],
   ['a tab for indenting', 'fettle: 1\ntank:\n\tvolume: 1 L', ['yaml-syntax  3']],
@@ -150,6 +164,7 @@ describe('fields that are not what they seem', () => {
       'not-among tank.stock 2',
       'wrong-dimension filter.measurements.innerWidth 5',
       'out-of-bounds filter.pump.ratedFlow 6',
+      'unknown-chamber packing.chamber-9 7',
       'one-of-fields packing.chamber-9[0] 7',
       'unknown-medium packing.chamber-9[0].medium 7',
     ]);

@@ -4,11 +4,13 @@ import { contextOf } from './context.ts';
 import { draftOf } from './draft.ts';
 import { toCurrentEdition } from './editions/editions.ts';
 import type { FieldPath } from './fieldPath.ts';
+import { listedOnce } from './names.ts';
 import { type Note, type Problem, problem } from './problems.ts';
 import { kindOfValue, problemsOf } from './schema/issues.ts';
 import { currentEdition, type JobDocument, jobSchema } from './schema/job.ts';
 import { at, isFields } from './schema/walk.ts';
 import { parseText, type TextPlace } from './text/parse.ts';
+import { withTidyNames } from './tidyNames.ts';
 import { toModel } from './toModel/toModel.ts';
 
 /** A job as read: document and model, or everything that is wrong with it. */
@@ -30,14 +32,19 @@ export type JobReading =
 export function readJob(source: string | Uint8Array): JobReading {
   const { value, places, problems } = parseText(source);
   if (value === undefined) return { ok: false, problems };
-  const reading = readDocument(value);
+  const reading = readValue(value);
   if (reading.ok && problems.length === 0) return reading;
   const found = [...problems, ...(reading.ok ? [] : reading.problems)].map((each) => located(each, places));
-  return { ok: false, problems: found.toSorted(inTextOrder) };
+  return { ok: false, problems: listedOnce(found.toSorted(inTextOrder)) };
 }
 
 /** Reads a document that is plain data already, as a database or an API hands it over. */
 export function readDocument(value: unknown): JobReading {
+  const reading = readValue(value);
+  return reading.ok ? reading : { ok: false, problems: listedOnce(reading.problems) };
+}
+
+function readValue(value: unknown): JobReading {
   if (!isFields(value)) {
     return {
       ok: false,
@@ -47,12 +54,15 @@ export function readDocument(value: unknown): JobReading {
   const migrated = toCurrentEdition(value);
   if (!migrated.ok && migrated.problem.code === 'edition-newer')
     return { ok: false, problems: [migrated.problem] };
-  const document = migrated.ok ? migrated.value : { ...value, fettle: currentEdition };
+  const tidied = withTidyNames(migrated.ok ? migrated.value : { ...value, fettle: currentEdition });
+  const { document } = tidied;
   const before = [...(migrated.ok ? [] : [migrated.problem]), ...prototypeFields(document, [])];
   const parsed = jobSchema.safeParse(document);
   if (parsed.success && before.length === 0) {
     const result = toModel(parsed.data);
-    return result.ok ? { ...result, document: parsed.data } : result;
+    return result.ok
+      ? { ...result, notes: [...tidied.notes, ...result.notes], document: parsed.data }
+      : result;
   }
   const issues = parsed.success ? [] : parsed.error.issues;
   const shape = [...before, ...problemsOf(issues, { root: jobSchema, value: document })];

@@ -1,8 +1,8 @@
 import { families } from '@fettle/engine/families/families.ts';
-import { nearestWord } from '@fettle/engine/quantities/spelling.ts';
 import { type ListedAlteration, listAlterations, settingsOf } from '../alterationList.ts';
 import type { Context } from '../context.ts';
 import type { Draft } from '../draft.ts';
+import { adviceOn } from '../names.ts';
 import { type Problem, problem } from '../problems.ts';
 import { shown } from '../schema/issues.ts';
 
@@ -26,13 +26,13 @@ function checkKnown({ id, path }: ListedAlteration, { family }: Context): readon
   const everywhere = new Set(families.flatMap((each) => each.alterations));
   const here = family?.alterations ?? [...everywhere];
   if (here.includes(id)) return [];
-  const allowed = here.join(', ');
+  const { nearest, allowed } = adviceOn(id, here);
   if (family !== undefined && everywhere.has(id)) {
     return [
       problem('alteration-not-here', path, { facts: { found: shown(id), family: family.name }, allowed }),
     ];
   }
-  const facts = { found: shown(id), what: 'known alteration', nearest: nearestWord(id, here) };
+  const facts = { found: shown(id), what: 'a known alteration', nearest };
   return [problem('not-among', path, { facts, allowed })];
 }
 

@@ -22,14 +22,18 @@ describe('parts of a document that do not fit its family', () => {
     expect(reading.ok ? [] : reading.problems.map(({ code, path }) => `${code} ${path}`)).toEqual(expected);
   });
 
-  it('an overflow lip that does not stand above the outlet edge', () => {
+  it('an overflow lip that does not stand above the outlet edge is noted', () => {
     const reading = readJob(
       startOf('hang-on-back').replace('# overflowCrestHeight: 22 mm', 'overflowCrestHeight: 5 mm'),
     );
-    expect(reading.ok ? [] : reading.problems).toMatchObject([
-      { code: 'measurements-impossible', path: 'filter.measurements' },
-    ]);
-    expect(reading.ok ? '' : reading.problems[0]?.says).toContain('does not stand above');
+    const told = reading.ok ? reading.notes.find(({ code }) => code === 'overflow-below-outlet') : undefined;
+    expect(told?.path).toBe('filter.measurements.overflowCrestHeight');
+    expect(told?.says).toContain('(5.00 mm) is not above the outlet edge (10.0 mm)');
+  });
+
+  it('an overflow lip above the outlet edge needs no note', () => {
+    const reading = readJob(startOf('hang-on-back'));
+    expect(reading.ok && reading.notes.map(({ code }) => code)).not.toContain('overflow-below-outlet');
   });
 });
 

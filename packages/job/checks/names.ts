@@ -1,6 +1,6 @@
-import { nearestWord } from '@fettle/engine/quantities/spelling.ts';
 import type { Context } from '../context.ts';
 import type { FieldPath } from '../fieldPath.ts';
+import { adviceOn } from '../names.ts';
 import { type Problem, problem } from '../problems.ts';
 import { shown } from '../schema/issues.ts';
 
@@ -8,17 +8,17 @@ import { shown } from '../schema/issues.ts';
 export function checkMedium(id: string | undefined, path: FieldPath, context: Context): readonly Problem[] {
   if (id === undefined || Object.hasOwn(context.media, id)) return [];
   const ids = Object.keys(context.media);
-  const facts = { found: shown(id), nearest: nearestWord(id, ids) };
-  return [problem('unknown-medium', path, { facts, allowed: ids.join(', ') })];
+  const { nearest, allowed } = adviceOn(id, ids);
+  return [problem('unknown-medium', path, { facts: { found: shown(id), nearest }, allowed })];
 }
 
 /** Checks that a short name is a chamber of the filter. */
 export function checkChamber(id: string | undefined, path: FieldPath, context: Context): readonly Problem[] {
-  if (id === undefined || context.layout === undefined) return [];
-  const ids = context.layout.chambers.map((chamber) => chamber.id);
+  const ids = context.chamberIds;
+  if (id === undefined || ids === undefined) return [];
   if (ids.includes(id)) return [];
-  const facts = { found: shown(id), nearest: nearestWord(id, ids) };
-  return [problem('unknown-chamber', path, { facts, allowed: ids.join(', ') })];
+  const { nearest, allowed } = adviceOn(id, ids);
+  return [problem('unknown-chamber', path, { facts: { found: shown(id), nearest }, allowed })];
 }
 
 /** Names every entry that stands in a list for a second time. */

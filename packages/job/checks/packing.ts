@@ -54,9 +54,8 @@ function checkRoom(
   let depthM = 0;
   for (const { bed, path: bedPath } of listed) {
     const medium = mediumOf(bed, context);
-    if (medium === undefined) continue;
     depthM += bedDepth(bed, chamber, medium)?.depthM ?? 0;
-    problems.push(...checkPiece(medium, chamber, bedPath));
+    if (medium !== undefined) problems.push(...checkPiece(medium, chamber, bedPath));
   }
   if (depthM <= chamber.depthM * (1 + fullTolerance)) return problems;
   const facts = {

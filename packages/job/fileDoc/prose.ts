@@ -1,4 +1,5 @@
 import { fittings } from '@fettle/engine/catalogue/fittings.ts';
+import { commonShelf } from '../toModel/supplies.ts';
 
 /** A job file that reads clean. */
 export const example = `fettle: 1
@@ -21,16 +22,17 @@ tests:
 export const prose = `# The job file
 
 A job is one file of YAML 1.2 (JSON is YAML, so JSON does as well) in UTF-8, of at most 2 MB. It begins with the
-edition of the format, \`fettle: 1\`. \`fettle new <family>\` writes one to start from.
+edition of the format, \`fettle: 1\`. \`fettle new --family <family>\` writes one to start from.
 
 \`\`\`yaml
 ${example}\`\`\`
 
 - Quantities are written with their units and, where it is known, their doubt: see [How quantities are written](quantities.md).
-- Short names (chambers, media, alterations) are of small letters, digits and hyphens and begin with a letter.
+- Short names (chambers, media, alterations) consist of small letters, digits and hyphens and begin with a letter. Known names may be written with capitals and spaces (\`Foam 20PPI\`); a note says how they are taken.
+- Inside \`{ }\` and \`[ ]\` a comma ends the entry: write a decimal point there, or put the value in quotes (\`{ length: "1,5 m" }\`).
 - The order of fields changes nothing; the order of a list of beds does: from the top down, or from the pump's side in slots.
 - A field that is not in the tables below is refused, with the nearest that is. So are anchors and aliases (\`&\`, \`*\`), tags (\`!\`), several documents in one file, tabs for indenting and a field written twice.
-- What is left out is assumed where that is possible, and listed as assumed with its reason. A file that is wrong is never half read: all that is wrong with it is told at once, each with its line.
+- What is left out is assumed where that is possible, and listed as assumed with its reason. A file that is wrong is never half read: what is wrong with it is told at once, each with its line. Parts are checked against each other as far as they can be read; where a measurement is missing or wrong, the room in the chambers is checked once that is put right.
 - \`packages/job/job.schema.json\` is the same format as a JSON Schema, for editors that complete and check while typing.
 `;
 
@@ -39,6 +41,8 @@ export const notes = [
   'A bed has exactly one of `depth`, `volume`, `mass` and `fill`. `alterations` is a list, or `{ permitted: […], forbidden: […] }`; with `forbidden` alone all other alterations of the family that need no setting are permitted. An own medium keeps every figure of the one it is `like` that it does not state; a stated figure without a doubt keeps the doubt of the one it replaces, in proportion.',
   '',
   'A timed filling becomes a flow with its doubt by the rules of JCGM 100:2008 (GUM): the doubts of volume and watch and the scatter of the repeats are added in quadrature, and Student’s factor is taken for the effective degrees of freedom. Without stated doubts: 1.5 % for filling to a line, 0.3 s for a watch, 2 % and at least 0.5 W for a plug meter, 2 cm for a height, 1 % for weighed water (common practice, no source). Tests of kind `dye` and `ammonia-challenge` are kept and not yet used in figures.',
+  '',
+  `Where \`shelf\` is absent, plans may use any amount of a common shelf: ${commonShelf.map((id) => `\`${id}\``).join(', ')}; a note says so.`,
   '',
   `Fittings: ${Object.keys(fittings)
     .map((id) => `\`${id}\``)

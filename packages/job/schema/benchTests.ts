@@ -1,5 +1,12 @@
 import * as z from 'zod';
-import { list, oneOf, quantity, shortName, text } from './fields.ts';
+import { fieldFacts, list, oneOf, quantity, shortName, text } from './fields.ts';
+
+/** A kind of test with what it finds out, in one word. */
+function testKind<const Kind extends string>(kind: Kind, finds: string) {
+  const schema = z.literal(kind);
+  fieldFacts.add(schema, { says: finds });
+  return schema;
+}
 
 const common = {
   id: shortName({ says: 'short name of the test', example: 'fill-as-found' }).optional(),
@@ -11,7 +18,7 @@ const common = {
 
 /** Time taken to fill a measured volume at the filter's outlet. */
 export const timedVolumeSchema = z.strictObject({
-  kind: z.literal('timed-volume'),
+  kind: testKind('timed-volume', 'flow'),
   ...common,
   volume: quantity({
     dimension: 'volume',
@@ -28,7 +35,7 @@ export const timedVolumeSchema = z.strictObject({
 
 /** Power at the plug. */
 export const powerTestSchema = z.strictObject({
-  kind: z.literal('power'),
+  kind: testKind('power', 'watts'),
   ...common,
   power: quantity({
     dimension: 'power',
@@ -41,7 +48,7 @@ export const powerTestSchema = z.strictObject({
 
 /** Height at which the flow stops. */
 export const shutoffHeadSchema = z.strictObject({
-  kind: z.literal('shutoff-head'),
+  kind: testKind('shutoff-head', 'head'),
   ...common,
   head: quantity({
     dimension: 'length',
@@ -54,7 +61,7 @@ export const shutoffHeadSchema = z.strictObject({
 
 /** Water that a chamber holds. */
 export const displacementSchema = z.strictObject({
-  kind: z.literal('displacement'),
+  kind: testKind('displacement', 'volume'),
   ...common,
   chamber: shortName({ says: 'chamber', example: 'basket-1' }),
   volume: quantity({
@@ -68,7 +75,7 @@ export const displacementSchema = z.strictObject({
 
 /** Dye or salt pulse: when it comes out again. */
 export const dyeSchema = z.strictObject({
-  kind: z.literal('dye'),
+  kind: testKind('dye', 'routes'),
   ...common,
   flow: quantity({
     dimension: 'flow',
@@ -100,7 +107,7 @@ export const dyeSchema = z.strictObject({
 
 /** Ammonia put into a closed loop, and how it goes. */
 export const ammoniaChallengeSchema = z.strictObject({
-  kind: z.literal('ammonia-challenge'),
+  kind: testKind('ammonia-challenge', 'bacteria'),
   ...common,
   water: quantity({
     dimension: 'volume',
@@ -147,5 +154,8 @@ export const benchTestSchema = z.discriminatedUnion('kind', [
   dyeSchema,
   ammoniaChallengeSchema,
 ]);
+
+/** The kinds of bench test. */
+export const benchTestKinds: readonly string[] = benchTestSchema.options.map(({ shape }) => shape.kind.value);
 
 export const benchTestsSchema = list(benchTestSchema, { says: 'bench tests' });

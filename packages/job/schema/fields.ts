@@ -61,6 +61,7 @@ export function quantity(field: QuantityField) {
     ...(field.above === undefined ? {} : { above: bound(field.above, field.dimension) }),
     ...(field.most === undefined ? {} : { most: bound(field.most, field.dimension) }),
     ...(field.basis === undefined ? {} : { basis: field.basis }),
+    ...usualUnitOf(field),
   };
   const facts = { says: field.says, example: field.example };
   const schema = z.custom<WrittenQuantity>().superRefine((value, context) => {
@@ -78,6 +79,12 @@ export function quantity(field: QuantityField) {
     ...facts,
     quantity: { dimension: field.dimension, allowed, bounds: boundsInWords(field) },
   });
+}
+
+/** The unit of a field's example is the one that people use for it. */
+function usualUnitOf({ example, dimension }: QuantityField): Pick<Allowed, 'usualUnit'> {
+  const reading = readQuantity(example, dimension);
+  return reading.ok && reading.unit !== '' ? { usualUnit: reading.unit } : {};
 }
 
 function bound(written: string, dimension: Dimension): number {

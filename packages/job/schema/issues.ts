@@ -1,7 +1,9 @@
 import { nearestWord } from '@fettle/engine/quantities/spelling.ts';
 import * as z from 'zod';
 import type { FieldPath } from '../fieldPath.ts';
+import { adviceOn } from '../names.ts';
 import { type Problem, problem, problemOfQuantity } from '../problems.ts';
+import { exampleOf } from './examples.ts';
 import { fieldFacts, type QuantityIssue } from './fields.ts';
 import { at, fits, knownNames, schemaAt } from './walk.ts';
 
@@ -32,7 +34,7 @@ function problemsOfIssue(issue: Issue, above: FieldPath, setting: Setting): read
   }
 }
 
-const idsAllowed = 'small letters, digits and hyphens, a letter first';
+const idsAllowed = 'small letters, digits and hyphens, a letter first, such as basket-1';
 
 function unknownField(path: FieldPath, { root, value }: Setting): Problem {
   const names = knownNames(schemaAt(root, value, path.slice(0, -1)));
@@ -56,7 +58,19 @@ function problemsOfUnion(
   }
   const wanted = options.map(kindOfSchema).join(' or ');
   if (found === null || found === undefined) return [absent(path, found)];
-  return [problem('wrong-kind', path, { facts: { found: kindOfValue(found), wanted }, allowed: wanted })];
+  const example = options.map(exampleOf).find((each) => each !== undefined);
+  return [wrongKind(path, found, { wanted, example })];
+}
+
+function wrongKind(
+  path: FieldPath,
+  found: unknown,
+  { wanted, example }: { readonly wanted: string; readonly example: string | undefined },
+): Problem {
+  return problem('wrong-kind', path, {
+    facts: { found: kindOfValue(found), wanted },
+    allowed: example === undefined ? wanted : `${wanted}, such as ${example}`,
+  });
 }
 
 /** Without its kind an entry's other fields cannot be checked, except that no kind at all has them. */
@@ -79,13 +93,22 @@ function unknownKind(
   const found = valueAt(setting.value, path);
   if (found === undefined || found === null) return [absent(path, found), ...strange];
   const known = 'options' in issue && Array.isArray(issue.options) ? issue.options.map(String) : [];
-  return [notAmong(path, found, known), ...strange];
+  const told = notAmong(path, found, known);
+  return [{ ...told, allowed: options.flatMap(kindWithMeaning).join(', ') }, ...strange];
+}
+
+/** The kind that an alternative stands for, with what its schema says of it. */
+function kindWithMeaning(option: z.core.$ZodType): readonly string[] {
+  const kind = option instanceof z.ZodObject ? option.shape.kind : undefined;
+  if (!(kind instanceof z.ZodLiteral)) return [];
+  const says = fieldFacts.get(kind)?.says;
+  return [says === undefined ? String(kind.value) : `${kind.value} (${says})`];
 }
 
 function notAmong(path: FieldPath, found: unknown, known: readonly string[]): Problem {
-  const nearest = typeof found === 'string' ? nearestWord(found, known) : undefined;
-  const facts = { found: shown(found), what: 'word that may stand here', nearest };
-  return problem('not-among', path, { facts, allowed: known.join(', ') });
+  const { nearest, allowed } = adviceOn(found, known);
+  const facts = { found: shown(found), what: 'one of the words allowed here', nearest };
+  return problem('not-among', path, { facts, allowed });
 }
 
 function optionsBelow(
@@ -112,7 +135,6 @@ function absent(path: FieldPath, found: unknown): Problem {
 function problemOfValue(issue: Issue, path: FieldPath, { root, value }: Setting): Problem {
   const found = valueAt(value, path);
   const schema = schemaAt(root, value, path);
-  const example = schema === undefined ? undefined : fieldFacts.get(schema)?.example;
   if (found === null || found === undefined) return absent(path, found);
   switch (issue.code) {
     case 'custom':
@@ -129,9 +151,9 @@ function problemOfValue(issue: Issue, path: FieldPath, { root, value }: Setting)
       return outOfRange(issue.origin, path, { found, limit: Number(issue.minimum), side: 'least' });
     default: {
       const wanted = schema === undefined ? 'something else' : kindOfSchema(schema);
-      return problem('wrong-kind', path, {
-        facts: { found: kindOfValue(found), wanted },
-        allowed: example === undefined ? wanted : `${wanted}, such as ${example}`,
+      return wrongKind(path, found, {
+        wanted,
+        example: schema === undefined ? undefined : exampleOf(schema),
       });
     }
   }

@@ -61,7 +61,7 @@ const shelfMedium = shortName({ says: 'medium in any amount', example: 'foam-20p
 
 /** The media that plans may use. */
 export const shelfSchema = list(z.union([shelfMedium, shelfItemSchema]), {
-  says: 'media that plans may use',
+  says: 'media that plans may use; a short common shelf where absent',
 });
 
 /** Other filters on the same tank. */

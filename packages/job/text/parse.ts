@@ -8,9 +8,11 @@ import {
   parseAllDocuments,
   visit,
   type YAMLMap,
+  type YAMLSeq,
 } from 'yaml';
 import { type FieldPath, writtenPath } from '../fieldPath.ts';
 import { type Problem, problem } from '../problems.ts';
+import { type CutNumber, cutNumber } from './decimalComma.ts';
 import { decode } from './decode.ts';
 import { unreadable } from './nesting.ts';
 
@@ -139,20 +141,43 @@ function shortened(text: string): string {
 
 function plain(node: unknown, path: FieldPath, reading: Reading): unknown {
   if (isScalar(node)) return node.value;
-  if (isSeq(node)) {
-    return node.items.map((item, index) => {
-      const inside = [...path, index];
-      notePlace(item, inside, reading);
-      return plain(item, inside, reading);
-    });
-  }
+  if (isSeq(node)) return plainList(node, path, reading);
   if (isMap(node)) return plainFields(node, path, reading);
   return null;
 }
 
+function plainList(list: YAMLSeq, path: FieldPath, reading: Reading): readonly unknown[] {
+  const entries: unknown[] = [];
+  for (let index = 0; index < list.items.length; index++) {
+    const item = list.items[index];
+    const inside = [...path, entries.length];
+    notePlace(item, inside, reading);
+    const cut = list.flow ? cutNumber(item, list.items[index + 1]) : undefined;
+    // A list may hold bare numbers one behind the other; only a unit shows that one was cut.
+    const joined = cut !== undefined && /\p{L}|[°%]/u.test(cut.found) ? cut : undefined;
+    if (joined === undefined) entries.push(plain(item, inside, reading));
+    else {
+      entries.push(mended(joined, inside, reading));
+      index++;
+    }
+  }
+  return entries;
+}
+
+/** Goes on with the number that was meant, so that the rest of the document is checked against it. */
+function mended({ found, meant, advice }: CutNumber, path: FieldPath, reading: Reading): string {
+  reading.problems.push(problem('decimal-comma', path, { facts: { found, advice } }));
+  return meant;
+}
+
+function isBare(value: unknown): boolean {
+  return value === null || (isScalar(value) && value.value === null && !value.source);
+}
+
 function plainFields(map: YAMLMap, path: FieldPath, reading: Reading): unknown {
   const fields = new Map<string, unknown>();
-  for (const { key, value } of map.items) {
+  for (let index = 0; index < map.items.length; index++) {
+    const { key, value } = map.items[index] ?? { key: undefined, value: undefined };
     const name = isScalar(key) ? key.value : undefined;
     if (typeof name !== 'string' && typeof name !== 'number') {
       reading.problems.push(problem('yaml-key', path, { facts: {} }));
@@ -165,7 +190,13 @@ function plainFields(map: YAMLMap, path: FieldPath, reading: Reading): unknown {
       continue;
     }
     notePlace(key, inside, reading);
-    fields.set(String(name), plain(value, inside, reading));
+    const next = map.items[index + 1];
+    const cut = map.flow && next && isBare(next.value) ? cutNumber(value, next.key) : undefined;
+    fields.set(
+      String(name),
+      cut === undefined ? plain(value, inside, reading) : mended(cut, inside, reading),
+    );
+    if (cut !== undefined) index++;
   }
   return fromEntries(fields);
 }

@@ -1,10 +1,10 @@
 import { fish, fishMassKg } from '@fettle/engine/catalogue/fish.ts';
-import { media } from '@fettle/engine/catalogue/media.ts';
 import { families } from '@fettle/engine/families/families.ts';
 import { describe, expect, it } from 'vitest';
 import { newJob } from '../newJob.ts';
 import { readJob } from '../read.ts';
 import { givenOf, leastCanister, litresPerHour, modelWith, notesWith, perDay } from '../testing/readWith.ts';
+import { commonShelf } from './supplies.ts';
 import { pressureAt } from './tank.ts';
 
 describe('what is not stated', () => {
@@ -63,7 +63,7 @@ describe('what is not stated', () => {
     expect(model.filter.lifeYears).toBeCloseTo(8, 9);
     expect(model.filter.price).toBeUndefined();
     expect(model.money.currency).toBe('GBP');
-    expect(model.shelf.length).toBe(Object.keys(media).length);
+    expect(model.shelf).toEqual(commonShelf.map((medium) => ({ medium })));
     expect(model.alterations).toEqual([]);
   });
 
@@ -166,6 +166,39 @@ describe('a job to start from', () => {
     const started = newJob(id);
     const reading = readJob(started.ok ? started.text : '');
     expect(reading.ok ? [] : reading.problems).toEqual([]);
+  });
+
+  it.each(families)('$name has beds in it that water passes', ({ id }) => {
+    const started = newJob(id);
+    const reading = readJob(started.ok ? started.text : '');
+    const beds = reading.ok ? Object.values(reading.model.packing).flat() : [];
+    expect(beds.length).toBeGreaterThan(1);
+    expect(beds.every(({ depthM }) => depthM > 0)).toBe(true);
+  });
+
+  it.each([
+    ['basket-stack-canister', /Pump output 900 L\/h/, /ratedFlow: 900 L\/h/],
+    ['hang-on-back', /"Flow 400 L\/h"/, /shutoffHead: 0\.25 m/],
+    ['internal-box', /"Pump output 400 L\/h"/, /power: 5 W/],
+  ])('%s has figures of its own kind', (id, claim, pump) => {
+    const started = newJob(id);
+    const text = started.ok ? started.text : '';
+    expect(text).toMatch(claim);
+    expect(text).toMatch(pump);
+    expect(text).toContain('docs/catalogue.md');
+    if (id !== 'basket-stack-canister') expect(text).not.toMatch(/1\.3 m|14 W|\b900 L\/h$/m);
+  });
+
+  it('with every line behind a sign taken in still reads', () => {
+    for (const { id } of families) {
+      const started = newJob(id);
+      const text = started.ok ? started.text : '';
+      const taken = text.replace(/^( *)# (?=[A-Za-z]+: [^#])/gm, (_all, space: string) => space);
+      expect(taken).toMatch(/^shelf: /m);
+      expect(taken).toMatch(/^ {4}shutoffHead: /m);
+      const reading = readJob(taken);
+      expect(reading.ok ? [] : reading.problems, id).toEqual([]);
+    }
   });
 
   it('is refused for a family that nobody knows', () => {

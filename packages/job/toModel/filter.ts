@@ -1,8 +1,10 @@
-import type { Family } from '@fettle/engine/families/layout.ts';
+import type { Family, Layout } from '@fettle/engine/families/layout.ts';
 import type { Filter, HoseRun, Measurements, Pump } from '@fettle/engine/model/model.ts';
+import { printQuantity } from '@fettle/engine/quantities/printQuantity.ts';
 import type { Quantity } from '@fettle/engine/quantities/readQuantity.ts';
 import type { Context } from '../context.ts';
 import { assumedFittings, barbBoreFor, boreFor, type Default, defaults, hoseLengths } from '../defaults.ts';
+import { type Note, note } from '../problems.ts';
 import { acceptedQuantity } from '../schema/fields.ts';
 import { filterSchema, gapField, intakeSchema, outletSchema } from '../schema/filter.ts';
 import type { JobDocument } from '../schema/job.ts';
@@ -109,6 +111,37 @@ function hoseOf(
     fittings: hose.fittings ?? assumedFittings[side],
     extraK: taker.take(field('extraLoss', 'extraK'), defaults.extraLoss),
   };
+}
+
+/** Figures of the filter that can hardly be meant as they stand. */
+export function filterNotes(filter: DocumentFilter, { family, layout }: Context): readonly Note[] {
+  const sides = ['intake', 'outlet'] as const;
+  return [
+    ...sides.flatMap((side) => barbNotes(filter, side)),
+    ...(family === undefined || layout === undefined ? [] : weirNotes(layout)),
+  ];
+}
+
+function barbNotes(filter: DocumentFilter, side: 'intake' | 'outlet'): readonly Note[] {
+  const hose = filter.hoses?.[side];
+  const bore = readGiven(intakeSchema.shape.bore, hose?.bore);
+  const barbs = readGiven(intakeSchema.shape.barbBore, hose?.barbBore);
+  if (bore === undefined || barbs === undefined || barbs.value <= bore.value) return [];
+  const facts = { barbs: barbs.written, hose: bore.written };
+  return [note('barbs-wider-than-hose', ['filter', 'hoses', side, 'barbBore'], facts)];
+}
+
+function weirNotes({ weirs }: Layout): readonly Note[] {
+  const crest = (purpose: 'outlet' | 'overflow') => weirs.find((weir) => weir.purpose === purpose);
+  const [outlet, overflow] = [crest('outlet'), crest('overflow')];
+  if (outlet === undefined || overflow === undefined) return [];
+  if (overflow.crestHeightM > outlet.crestHeightM) return [];
+  const facts = { overflow: height(overflow.crestHeightM), outlet: height(outlet.crestHeightM) };
+  return [note('overflow-below-outlet', ['filter', 'measurements', 'overflowCrestHeight'], facts)];
+}
+
+function height(metres: number): string {
+  return printQuantity({ value: metres, dimension: 'length', system: 'metric' });
 }
 
 function liftOf(filter: DocumentFilter, taker: Taker): number {

@@ -5,14 +5,28 @@ import { acceptedQuantity } from '../schema/fields.ts';
 import type { JobDocument } from '../schema/job.ts';
 import { otherFiltersSchema, shelfItemSchema } from '../schema/money.ts';
 
-/** The media that plans may use: the shelf, else every known medium in any amount. */
-export function shelfOf(
-  shelf: JobDocument['shelf'],
-  media: Readonly<Record<string, Medium>>,
-): { readonly shelf: readonly ShelfItem[]; readonly notes: readonly Note[] } {
+/** What most who re-pack filters have at hand, of each form one or two; common practice, no source. */
+export const commonShelf: readonly string[] = [
+  'foam-10ppi',
+  'foam-20ppi',
+  'foam-30ppi',
+  'floss-loose',
+  'ceramic-rings-15mm',
+  'sintered-glass-cylinders-8mm',
+  'expanded-clay-10mm',
+];
+
+/** The media that plans may use: the shelf, else a common one with any amount of each. */
+export function shelfOf(shelf: JobDocument['shelf']): {
+  readonly shelf: readonly ShelfItem[];
+  readonly notes: readonly Note[];
+} {
   if (shelf === undefined) {
-    const all = Object.keys(media).map((medium) => ({ medium }));
-    return { shelf: all, notes: [note('shelf-not-stated', ['shelf'], {})] };
+    const facts = { media: commonShelf.join(', ') };
+    return {
+      shelf: commonShelf.map((medium) => ({ medium })),
+      notes: [note('shelf-not-stated', ['shelf'], facts)],
+    };
   }
   const items = shelf.map((item): ShelfItem => {
     if (typeof item === 'string') return { medium: item };

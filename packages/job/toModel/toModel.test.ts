@@ -177,7 +177,7 @@ describe('what there is to know', () => {
       leastCanister,
       'alterations-not-stated alterations',
     ],
-    ['without a shelf every medium is offered', {}, leastCanister, 'shelf-not-stated shelf'],
+    ['without a shelf a common one is offered', {}, leastCanister, 'shelf-not-stated shelf'],
     ['the feed was reckoned', {}, leastCanister, 'feed-not-stated tank.feed'],
     [
       'alterations with settings must be permitted by name',
@@ -191,8 +191,19 @@ describe('what there is to know', () => {
       fullJob,
       'beds-alike packing.basket-1[1]',
     ],
+    [
+      'barbs are wider than their hose',
+      { 'filter.hoses.outlet.bore': '12 mm', 'filter.hoses.outlet.barbBore': '13 mm' },
+      fullJob,
+      'barbs-wider-than-hose filter.hoses.outlet.barbBore',
+    ],
   ])('%s', (_what, changes, document, expected) => {
     expect(notesWith(changes, document)).toContain(expected);
+  });
+
+  it('barbs as wide as their hose need no note', () => {
+    const changes = { 'filter.hoses.outlet.bore': '12 mm', 'filter.hoses.outlet.barbBore': '12 mm' };
+    expect(notesWith(changes).join()).not.toContain('barbs-wider-than-hose');
   });
 
   it('forbidding some permits the others that need no setting', () => {

@@ -5,7 +5,7 @@ import type { Note, Problem } from '../problems.ts';
 import type { JobDocument } from '../schema/job.ts';
 import { alterationsOf } from './alterations.ts';
 import { benchTestsOf } from './benchTests.ts';
-import { filterOf } from './filter.ts';
+import { filterNotes, filterOf } from './filter.ts';
 import { newTaker } from './givens.ts';
 import { moneyOf } from './money.ts';
 import { packingNotes, packingOf } from './packing.ts';
@@ -39,7 +39,7 @@ function build(
   const packing = packingOf(document.packing, { layout, media, taker });
   const tests = benchTestsOf(document.tests ?? []);
   const money = moneyOf(document, media, taker);
-  const shelf = shelfOf(document.shelf, media);
+  const shelf = shelfOf(document.shelf);
   const alterations = alterationsOf(document.alterations, family);
   const model: Model = {
     tank,
@@ -58,6 +58,7 @@ function build(
     model,
     notes: [
       ...feedNotes(document.tank),
+      ...filterNotes(document.filter, context),
       ...packingNotes(document.packing),
       ...tests.notes,
       ...money.notes,
