@@ -29,6 +29,12 @@ function compare(ours: number, claimed: number, sentence: (share: string) => str
   return { verdict, detail: sentence(`${ratio.toPrecision(3)} of the claim`), ratio };
 }
 
+/** A figure claimed, as one number or a range. */
+interface Claimed {
+  readonly value: number;
+  readonly from?: number;
+}
+
 function holdFlow(claimed: number, { flowM3PerS, ratedFlowM3PerS }: Computed): Told | undefined {
   if (flowM3PerS !== undefined) {
     const rated =
@@ -46,19 +52,67 @@ function holdFlow(claimed: number, { flowM3PerS, ratedFlowM3PerS }: Computed): T
   return compare(ratedFlowM3PerS, claimed, (share) => `The pump alone, at no head, gives ${ours}, ${share}.`);
 }
 
-function holdTank(claimed: number, { servedM3 }: Computed): Told | undefined {
+/** Two statements of one flow in different units differ by their rounding, which is half a per cent at most. */
+const sameStatement = 0.005;
+
+/** A statement about the pump alone is held against the pump alone; what the head leaves of it is told beside. */
+function holdPumpFlow(claimed: number, computed: Computed): Told | undefined {
+  const { flowM3PerS, ratedFlowM3PerS, ratedFlowMeasured } = computed;
+  const share = claimed > 0 && flowM3PerS !== undefined ? (flowM3PerS / claimed).toPrecision(3) : undefined;
+  const atTank =
+    share === undefined || flowM3PerS === undefined
+      ? ''
+      : ` At the tank, after the head of hoses, lift and media, it is ${print(flowM3PerS, 'flow')}, ${share} of that.`;
+  if (ratedFlowM3PerS === undefined) {
+    if (atTank === '') return undefined;
+    return { verdict: 'not-checked', detail: `The pump alone was not measured.${atTank}` };
+  }
+  const same = claimed > 0 && Math.abs(ratedFlowM3PerS / claimed - 1) <= sameStatement;
+  if (same && ratedFlowMeasured !== true) {
+    const detail = `This is the statement that the job takes as the pump's rated flow, so it cannot be held against that.${atTank}`;
+    return { verdict: 'not-checked', detail };
+  }
+  const ours = print(ratedFlowM3PerS, 'flow');
+  return compare(
+    ratedFlowM3PerS,
+    claimed,
+    (part) => `The pump alone, at no head, gives ${ours}, ${part}.${atTank}`,
+  );
+}
+
+function holdTank({ value, from }: Claimed, { servedM3 }: Computed): Told | undefined {
   if (!servedM3) return undefined;
   const [light, normal, heavy] = [servedM3.light, servedM3.normal, servedM3.heavy].map((each) =>
     print(each, 'volume'),
   );
-  const told = compare(
-    servedM3.normal,
-    claimed,
-    (share) =>
-      `At a normal stock it serves ${normal}, ${share}; at a light one ${light}, at a heavy one ${heavy}.`,
-  );
+  const others = `; at a light one ${light}, at a heavy one ${heavy}.`;
+  const said = (share: string) => `At a normal stock it serves ${normal}, ${share}${others}`;
+  if (from !== undefined) return holdTankRange({ ours: servedM3.normal, from, to: value }, said);
+  const told = compare(servedM3.normal, value, said);
   // Serving more than is claimed keeps the claim.
-  return servedM3.normal >= claimed && claimed > 0 ? { ...told, verdict: 'agrees' } : told;
+  return servedM3.normal >= value && value > 0 ? { ...told, verdict: 'agrees' } : told;
+}
+
+function holdTankRange(
+  { ours, from, to }: { readonly ours: number; readonly from: number; readonly to: number },
+  said: (where: string) => string,
+): Told {
+  const ratio = ours / to;
+  if (ours > to) {
+    return {
+      verdict: 'agrees',
+      detail: said(`above the range, ${ratio.toPrecision(3)} of its upper end`),
+      ratio,
+    };
+  }
+  if (ours >= from) {
+    const part = Math.round((100 * (ours - from)) / (to - from));
+    return { verdict: 'agrees', detail: said(`inside the range, ${part} % of the way up`), ratio };
+  }
+  const below = compare(ours, from, () =>
+    said(`below the range, ${(ours / from).toPrecision(3)} of its lower end`),
+  );
+  return { ...below, ratio };
 }
 
 function holdPower(claimed: number, { powerW, powerMeasured }: Computed): Told | undefined {
@@ -94,15 +148,18 @@ function holdSurface(quantity: ClaimedQuantity, { mediaVolumeM3 }: Computed): To
   return { verdict: 'differs-from-ours', detail, ratio: mostUsableAreaPerM / claimed };
 }
 
-function holdQuantity(quantity: ClaimedQuantity, computed: Computed): Told | undefined {
-  const { subject, value } = quantity;
-  if (value === undefined) return undefined;
+function holdQuantity(
+  quantity: ClaimedQuantity,
+  { value, from }: Claimed,
+  computed: Computed,
+): Told | undefined {
+  const { subject } = quantity;
   const { shutoffHeadM, mediaVolumeM3 } = computed;
   switch (subject) {
     case 'flow':
-      return holdFlow(value, computed);
+      return quantity.of === 'pump' ? holdPumpFlow(value, computed) : holdFlow(value, computed);
     case 'tank-volume':
-      return holdTank(value, computed);
+      return holdTank({ value, ...(from === undefined ? {} : { from }) }, computed);
     case 'power':
       return holdPower(value, computed);
     case 'surface':
@@ -129,13 +186,40 @@ function holdQuantity(quantity: ClaimedQuantity, computed: Computed): Told | und
   }
 }
 
-/** Holds a statement against ours: the first quantity of each subject that can be read without asking. */
+/** Holds each of the meanings of a figure; only where all come to the same is there a verdict. */
+function holdEither(quantity: ClaimedQuantity, computed: Computed): Told | undefined {
+  const meanings = (quantity.either ?? []).flatMap((meaning) => {
+    const told = holdQuantity({ ...quantity, value: meaning.value }, meaning, computed);
+    return told ? [{ meaning, told }] : [];
+  });
+  const [first] = meanings;
+  if (first === undefined) return undefined;
+  const alike = meanings.every(({ told }) => told.verdict === first.told.verdict);
+  const each = meanings.map(
+    ({ meaning, told }) =>
+      `In ${meaning.unit} it says ${print(meaning.value, quantity.dimension)}: ${told.detail}`,
+  );
+  const detail = `"${quantity.text}" does not say which unit is meant. ${each.join(' ')}`;
+  return { verdict: alike ? first.told.verdict : 'not-checked', detail };
+}
+
+/**
+ * Holds a statement against ours: the first quantity of each subject, the pump's and the filter's flow apart, that can
+ * be read without asking; where there is none, the first that may mean two, in both its meanings.
+ */
 export function holdAgainstOurs(claim: Claim, computed: Computed): readonly Holding[] {
   const seen = new Set<string>();
-  return claim.quantities.flatMap((quantity) => {
-    if (seen.has(quantity.subject) || quantity.value === undefined) return [];
-    seen.add(quantity.subject);
-    const told = holdQuantity(quantity, computed);
+  const certain = claim.quantities.filter(({ value }) => value !== undefined);
+  const open = claim.quantities.filter(({ value }) => value === undefined);
+  return [...certain, ...open].flatMap((quantity) => {
+    const key = `${quantity.subject} ${quantity.of ?? ''}`;
+    if (seen.has(key)) return [];
+    seen.add(key);
+    const { value, from } = quantity;
+    const told =
+      value === undefined
+        ? holdEither(quantity, computed)
+        : holdQuantity(quantity, { value, ...(from === undefined ? {} : { from }) }, computed);
     return told ? [{ says: claim.says, subject: quantity.subject, ...told }] : [];
   });
 }

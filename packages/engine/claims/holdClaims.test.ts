@@ -41,6 +41,10 @@ describe('two statements on one subject', () => {
     expect(hold(['Flow 900 L/h', 'Pump output 238 US gal/h'])[1]).toMatchObject({ verdict: 'agrees' });
   });
 
+  test('about the pump and about the filter are two figures', () => {
+    expect(hold(['Pump output 900 L/h', 'Filter flow 600 L/h'])[1]).toMatchObject({ verdict: 'not-checked' });
+  });
+
   test('under different conditions are two figures', () => {
     expect(hold(['Flow 900 L/h', 'Flow 600 L/h with media'])[1]).toMatchObject({ verdict: 'not-checked' });
   });
@@ -86,6 +90,78 @@ describe('a statement against ours', () => {
     expect(hold(['Flow 900 L/h'], { ratedFlowM3PerS: 905 * litrePerHour })[0]).toMatchObject({
       verdict: 'agrees',
     });
+  });
+
+  test.each([
+    ['For aquariums 100 - 300 L', 'agrees', 0.6, 'inside the range, 40 % of the way up'],
+    ['60 to 130 L tanks', 'agrees', 180 / 130, 'above the range, 1.38 of its upper end'],
+    ['For tanks from 250 L to 400 L', 'differs-from-ours', 0.45, 'below the range, 0.720 of its lower end'],
+    ['For tanks of 190 to 400 L', 'agrees', 0.45, 'below the range, 0.947 of its lower end'],
+    [
+      'For tanks of 20-60 US gal',
+      'agrees',
+      0.18 / (60 * 0.003785411784),
+      'inside the range, 69 % of the way up',
+    ],
+  ])('a range of tanks, %s: %s', (says, verdict, ratio, where) => {
+    const [holding] = hold([says], computed);
+    expect(holding).toMatchObject({ subject: 'tank-volume', verdict });
+    expect(holding?.ratio).toBeCloseTo(ratio, 12);
+    expect(holding?.detail).toContain(where);
+  });
+
+  test.each(['Pump output 905 L/h', 'Output 905 L/h', 'Motor: 905 L/h', 'Pump output 239 US gal/h'])(
+    '%s is what the job takes as its rated flow, so the tank does not contradict it',
+    (says) => {
+      const [holding] = hold([says], computed);
+      expect(holding?.verdict).toBe('not-checked');
+      expect(holding?.detail).toContain("takes as the pump's rated flow");
+      expect(holding?.detail).toContain('it is 540 L/h (143 US gal/h), 0.59');
+    },
+  );
+
+  test('a statement about the pump alone is held against the pump alone', () => {
+    const [more] = hold(['Pump output 1200 L/h'], computed);
+    expect(more).toMatchObject({ verdict: 'differs-from-ours' });
+    expect(more?.ratio).toBeCloseTo(905 / 1200, 12);
+    expect(more?.detail).toContain('At the tank, after the head of hoses, lift and media, it is 540 L/h');
+    expect(hold(['Pump output 950 L/h'], computed)[0]).toMatchObject({ verdict: 'agrees' });
+    expect(hold(['Pump output 905 L/h'], { ...computed, ratedFlowMeasured: true })[0]).toMatchObject({
+      verdict: 'agrees',
+      ratio: 1,
+    });
+    expect(hold(['Pump output 900 L/h'], { flowM3PerS: 540 * litrePerHour })[0]?.detail).toBe(
+      'The pump alone was not measured. At the tank, after the head of hoses, lift and media, ' +
+        'it is 540 L/h (143 US gal/h), 0.600 of that.',
+    );
+  });
+
+  test.each(['Filter flow 905 L/h', 'Circulation 905 L/h', 'Pump output 905 L/h with media', '905 L/h'])(
+    '%s is held against the flow at the tank',
+    (says) => expect(hold([says], computed)[0]).toMatchObject({ verdict: 'differs-from-ours' }),
+  );
+
+  test('the pump and the filter in one statement are two figures', () => {
+    const held = hold(['Pump output 1200 L/h, filter flow 550 L/h'], computed);
+    expect(held.map(({ verdict }) => verdict)).toEqual(['differs-from-ours', 'agrees']);
+    expect(held.map(({ ratio }) => ratio?.toPrecision(3))).toEqual(['0.754', '0.982']);
+  });
+
+  test('a gallon that is not named is worked out both ways', () => {
+    const [small] = hold(['For tanks up to 30 gallons'], computed);
+    expect(small).toMatchObject({ verdict: 'agrees' });
+    expect(small?.detail).toMatch(
+      /does not say which unit is meant\. In US gal it says 114 L.*1\.59 of the claim.* In imp gal it says 136 L.*1\.32 of the claim/,
+    );
+    expect(hold(['For tanks up to 60 gallons'], computed)[0]).toMatchObject({ verdict: 'differs-from-ours' });
+    expect(hold(['For tanks up to 50 gallons'], computed)[0]).toMatchObject({ verdict: 'not-checked' });
+    expect(hold(['For tanks of 30 to 60 gallons'], computed)[0]?.detail).toMatch(
+      /inside the range, 59 % of the way up.*inside the range, 32 % of the way up/,
+    );
+    expect(hold(['For tanks up to 50 gallons (189 L)'], computed).map(({ verdict }) => verdict)).toEqual([
+      'not-checked',
+      'agrees',
+    ]);
   });
 
   test('a surface that only gas can reach is explained, one that bacteria can use is not', () => {

@@ -10,7 +10,7 @@ export interface Holding {
   readonly subject: Subject;
   readonly verdict: Verdict;
   readonly detail: string;
-  /** First of the pair over second, or ours over the claim. */
+  /** First of the pair over second, or ours over the claim; of a range over its upper end. */
   readonly ratio?: number;
 }
 
@@ -20,6 +20,8 @@ export interface Computed {
   readonly flowM3PerS?: number;
   /** Flow of the pump alone, at no head. */
   readonly ratedFlowM3PerS?: number;
+  /** True where the flow of the pump alone was measured; else it is itself a statement of the maker. */
+  readonly ratedFlowMeasured?: boolean;
   readonly shutoffHeadM?: number;
   readonly powerW?: number;
   /** True where the power was measured at the plug. */

@@ -68,6 +68,8 @@ export function holdAgainstEarlier(claim: Claim, earlier: readonly Claim[]): rea
     const theirs = firstOfSubject(other);
     const comparable = theirs?.subject === mine.subject && theirs.dimension === mine.dimension;
     if (!comparable || other.conditions !== claim.conditions) return [];
+    // The flow of the pump alone and that of the whole filter are two figures.
+    if (theirs.of !== undefined && mine.of !== undefined && theirs.of !== mine.of) return [];
     const check = checkPair(theirs.text, mine.text);
     if (!check.ok) return [];
     const names = [`"${theirs.text}" (said before)`, `"${mine.text}"`] as const;

@@ -41,6 +41,21 @@ describe('quantities in a maker’s statement', () => {
     expect(claim?.quantities[0]).toMatchObject({ text: '250 gph', subject: 'flow' });
     expect(claim?.quantities[0]).not.toHaveProperty('value');
     expect(claim?.quantities[0]?.asks).toContain('US gal/h or imp gal/h');
+    expect(claim?.quantities[0]?.either?.map(({ unit }) => unit)).toEqual(['US gal/h', 'imp gal/h']);
+    expect(claim?.quantities[0]?.either?.[0]?.value).toBeCloseTo((250 * 0.003785411784) / 3600, 15);
+  });
+
+  test.each([
+    ['For aquariums 100 - 300 L', '300 L', 0.1, 0.3],
+    ['60 L to 130 L', '130 L', 0.06, 0.13],
+    ['60 – 130 L', '130 L', 0.06, 0.13],
+    ['300 - 100 L', '100 L', undefined, 0.1],
+    ['up to 130 L', '130 L', undefined, 0.13],
+  ])('%s is a range where it is one', (says, text, from, value) => {
+    const [quantity, ...others] = readClaims([says])[0]!.quantities;
+    expect(others).toEqual([]);
+    expect(quantity?.text).toBe(text);
+    expect([quantity?.from, quantity?.value]).toEqual([from, value]);
   });
 
   test('conditions are kept apart', () => {

@@ -4,7 +4,14 @@ import { readQuantity } from '../quantities/readQuantity.ts';
 import type { Unit } from '../quantities/units.ts';
 import { readUnit, unitFits } from '../quantities/units.ts';
 import type { Subject } from './subjects.ts';
-import { claimedDimensions, conditionsOf, guessSubject } from './subjects.ts';
+import { claimedDimensions, conditionsOf, flowOf, guessSubject } from './subjects.ts';
+
+/** One of two meanings of a figure whose unit does not say which it is. */
+export interface Meaning {
+  readonly unit: string;
+  readonly value: number;
+  readonly from?: number;
+}
 
 /** One quantity found in a statement. */
 export interface ClaimedQuantity {
@@ -19,8 +26,14 @@ export interface ClaimedQuantity {
   readonly again: boolean;
   /** The unit in our spelling; of a unit that may mean two, the first. */
   readonly unit: string;
-  /** SI value; absent where the text may mean two. */
+  /** SI value; of a range its upper end; absent where the text may mean two. */
   readonly value?: number;
+  /** SI value of the lower end of a range, as 100 L in "100-300 L". */
+  readonly from?: number;
+  /** What the text may mean, each with its unit, where it may mean two. */
+  readonly either?: readonly Meaning[];
+  /** Whose flow a flow is, where the words say so. */
+  readonly of?: 'pump' | 'filter';
   /** What must be asked where the text may mean two. */
   readonly asks?: string;
 }
@@ -41,16 +54,19 @@ interface UnitFound {
   readonly length: number;
   readonly unit: Unit;
   readonly dimension: Dimension;
+  /** Where the text may mean two units, all that it may mean. */
+  readonly alternatives?: readonly string[];
 }
 
 const longestUnit = 24;
 const longestStatement = 1000;
 
-function understood(text: string): Unit | undefined {
+function understood(text: string): Pick<UnitFound, 'unit' | 'alternatives'> | undefined {
   const reading = readUnit(text);
-  if (reading.ok) return reading.unit;
-  const first = reading.why === 'ambiguous' ? readUnit(reading.alternatives[0] ?? '') : undefined;
-  return first?.ok ? first.unit : undefined;
+  if (reading.ok) return { unit: reading.unit };
+  if (reading.why !== 'ambiguous') return undefined;
+  const first = readUnit(reading.alternatives[0] ?? '');
+  return first.ok ? { unit: first.unit, alternatives: reading.alternatives } : undefined;
 }
 
 /** True where a text can end as a unit does, with no bracket open or closed for nothing. */
@@ -74,14 +90,36 @@ function unitAtStart(text: string): UnitFound | undefined {
     const candidate = text.slice(0, length);
     const rest = text.slice(length);
     if (!isWhole(candidate) || goesOn(rest) || isPreposition(candidate, rest)) continue;
-    const unit = understood(candidate);
-    const dimension = unit && claimedDimensions.find((each) => unitFits(unit, each));
-    if (unit && dimension) return { length, unit, dimension };
+    const found = understood(candidate);
+    const dimension = found && claimedDimensions.find((each) => unitFits(found.unit, each));
+    if (found && dimension) return { length, ...found, dimension };
   }
   return undefined;
 }
 
-type Found = Omit<ClaimedQuantity, 'subject' | 'again'>;
+type Found = Omit<ClaimedQuantity, 'subject' | 'again' | 'of'>;
+
+const toHigher = /^\s*(?:-|–|—|to|up to|\.\.\.?|…)\s*$/i;
+const lowerEnd = /(?<![\p{L}\d.,/])(\d[\d.,]*)\s*(?:-|–|—|to|\.\.\.?|…)\s*$/iu;
+
+function valueIn(number: string, unit: string, dimension: Dimension): number | undefined {
+  const reading = readQuantity(`${number} ${unit}`, dimension);
+  return reading.ok ? reading.value : undefined;
+}
+
+interface Ends {
+  /** The number of the lower end of a range, where one stands before the quantity. */
+  readonly lower: string | undefined;
+  readonly number: string;
+  readonly dimension: Dimension;
+}
+
+function meaningIn(unit: string, { lower, number, dimension }: Ends): Meaning | undefined {
+  const value = valueIn(number, unit, dimension);
+  if (value === undefined) return undefined;
+  const from = lower === undefined ? undefined : valueIn(lower, unit, dimension);
+  return { unit, value, ...(from !== undefined && from < value ? { from } : {}) };
+}
 
 /** Quantity whose number starts at a place of a statement. */
 function quantityAt(statement: string, start: number): Found | undefined {
@@ -95,7 +133,26 @@ function quantityAt(statement: string, start: number): Found | undefined {
   const text = statement.slice(start, end);
   const reading = readQuantity(text, found.dimension);
   const base = { text, start, end, dimension: found.dimension, unit: found.unit.spelled };
-  return reading.ok ? { ...base, value: reading.value } : { ...base, asks: reading.says };
+  const ends = { lower: lowerEnd.exec(statement.slice(0, start))?.[1], number, dimension: found.dimension };
+  if (reading.ok) {
+    const from = meaningIn(found.unit.spelled, ends)?.from;
+    return { ...base, value: reading.value, ...(from === undefined ? {} : { from }) };
+  }
+  const either = (found.alternatives ?? []).flatMap((unit) => meaningIn(unit, ends) ?? []);
+  return { ...base, asks: reading.says, ...(either.length > 1 ? { either } : {}) };
+}
+
+/** Makes one range of two quantities in one unit with "to" between them: "60 L to 130 L". */
+function withRanges(statement: string, found: readonly Found[]): readonly Found[] {
+  const joined: Found[] = [];
+  for (const each of found) {
+    const last = joined.at(-1);
+    const isUpper = last?.unit === each.unit && toHigher.test(statement.slice(last.end, each.start));
+    if (!isUpper || last.value === undefined || each.value === undefined || last.value >= each.value)
+      joined.push(each);
+    else joined.splice(-1, 1, { ...each, from: last.value });
+  }
+  return joined;
 }
 
 function findQuantities(statement: string): readonly Found[] {
@@ -107,7 +164,7 @@ function findQuantities(statement: string): readonly Found[] {
     const number = numberAtStart(statement.slice(match.index));
     starts.lastIndex = quantity?.end ?? match.index + (number?.length ?? 1);
   }
-  return found;
+  return withRanges(statement, found);
 }
 
 const joiner =
@@ -124,7 +181,8 @@ function withSubjects(statement: string, found: readonly Found[]): readonly Clai
     const subject = again
       ? last.subject
       : guessSubject({ dimension: each.dimension, before, behind, statement });
-    quantities.push({ ...each, subject, again });
+    const of = subject === 'flow' ? flowOf({ before, behind, statement }) : undefined;
+    quantities.push({ ...each, subject, again, ...(of === undefined ? {} : { of }) });
   }
   return quantities;
 }

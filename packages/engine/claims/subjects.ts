@@ -85,6 +85,28 @@ export function guessSubject(figure: {
   );
 }
 
+const pumpWords = /\b(?:pump|motor|output)/i;
+const filterWords = /\bfilter(?:s|ing|ation|ed)?\b(?![ -]?pump)|circulat|throughput|at the tank/i;
+const loadedWords = /circulat|loaded|filled|packed|with (?:the |its )?(?:media|filter)|at the tank/i;
+
+/**
+ * Whose flow a statement gives: that of the filter where it is said to be loaded, else by the words before the figure,
+ * behind it, and anywhere in the statement; `undefined` where they do not say.
+ */
+export function flowOf(figure: {
+  readonly before: string;
+  readonly behind: string;
+  readonly statement: string;
+}): 'pump' | 'filter' | undefined {
+  const { before, behind, statement } = figure;
+  if (loadedWords.test(behind.split(/[,;]/)[0] ?? '')) return 'filter';
+  for (const text of [before, behind, statement]) {
+    if (filterWords.test(text)) return 'filter';
+    if (pumpWords.test(text)) return 'pump';
+  }
+  return undefined;
+}
+
 const conditions =
   /with (?:the |its )?(?:media|filter material)|loaded|filled|packed|circulation|\bat \d[^,;)]*|\bmin(?:imum)?\b|\bfrom\b|empty|\bdry\b|\bwet\b|\bgross\b|\bnet\b/gi;
 
