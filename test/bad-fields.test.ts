@@ -87,6 +87,8 @@ describe.each(quantities)('%s', (path, unit, zero) => {
   });
 });
 
+const namedFields = quantities.map(([path]) => path).filter((path) => !path.endsWith(']'));
+
 describe('the name of a field', () => {
   test.each(namedFields)('%s misspelt: the right one is suggested', (path) => {
     const name = String(stepsOf(path).at(-1));
@@ -119,10 +121,7 @@ describe('the name of a field', () => {
 
 describe('what does not go together', () => {
   test('a chamber that is over-full says by how much', () => {
-    expectRefused(
-      demoWith('tall-drum', ['depth: 55 mm', 'depth: 85 mm']),
-      /basket-2 holds beds of 85.*too much/,
-    );
+    expectRefused(demoWith('tall-drum', ['depth: 55 mm', 'depth: 85 mm']), /basket-2.*85.*58.*27/);
   });
 
   test('a medium larger than its chamber', () => {
@@ -136,7 +135,7 @@ describe('what does not go together', () => {
 
   test('an alteration both permitted and forbidden', () => {
     const text = withValue(document, 'alterations', '{ permitted: [seal-gaps], forbidden: [seal-gaps] }');
-    expectRefused(text, /both permits and forbids "seal-gaps"/);
+    expectRefused(text, /alterations.*seal-gaps/);
   });
 
   test('an alteration named twice', () => {
@@ -198,7 +197,7 @@ describe('what does not go together', () => {
       ['850 L/h\n', '850 blorks\n'],
       ['0.27 GBP/kWh', '0.27 kg'],
     );
-    const { err } = fettle('check', fileWith(text));
+    const { err } = fettle('claims', fileWith(text));
     const places = ['tank.volume', 'filter.pump.ratedFlow', 'money.tariff'].map((path) => err.indexOf(path));
     expect(places).toEqual(places.toSorted((one, other) => one - other));
     expect(places.every((place) => place >= 0)).toBe(true);

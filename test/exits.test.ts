@@ -125,8 +125,8 @@ const inputs: readonly (readonly [string, () => readonly string[], string, RegEx
   ['a file that is not there', () => ['assess', 'no-such.yaml'], 'file-unreadable', /no such file/],
   ['a folder for a file', () => ['plan', newFolder()], 'file-unreadable', /folder/],
   ['a file for a folder', () => ['claims', `${tallDrum}/x`], 'file-unreadable', /not a folder/],
-  ['a file name with a NUL', () => ['check', 'a\0b'], 'file-unreadable', /name/],
-  ['a file name far too long', () => ['check', 'x'.repeat(5000)], 'file-unreadable', /name/],
+  ['a file name with a NUL', () => ['plan', 'a\0b'], 'file-unreadable', /name/],
+  ['a file name far too long', () => ['assess', 'x'.repeat(5000)], 'file-unreadable', /name/],
   [
     'an unknown medium',
     () => ['assess', fileWith(demoWith('tall-drum', ['floss-loose', 'flos-loose']))],
@@ -183,14 +183,21 @@ describe('exit 2: bad input', () => {
   test.runIf(process.getuid?.() !== 0)('a file that may not be read', () => {
     const file = fileWith('fettle: 1');
     chmodSync(file, 0);
-    expect(fettle('check', file).err).toContain('it may not be read');
+    expect(fettle('claims', file).err).toContain('it may not be read');
   });
 
   test('--json after -- is a file name, and asks for nothing', () => {
-    const { code, out, err } = fettle('check', '--', '--json');
+    const { code, out, err } = fettle('claims', '--', '--json');
     expect([code, out]).toEqual([2, '']);
     expect(err).toContain('The file --json cannot be read');
   });
+});
+
+test('the problems of a job are the output of check, and its own mistakes are errors', () => {
+  const { code, out, err } = fettle('check', fileWith('fettle: 1'));
+  expect([code, err]).toEqual([2, '']);
+  expect(out).toContain('tank is missing');
+  expect(fettle('check').out).toBe('');
 });
 
 describe('exit 70: a fault of the program', () => {

@@ -20,15 +20,13 @@ const asksForJson = (words: readonly string[]): boolean => {
   return (end < 0 ? words : words.slice(0, end)).includes('--json');
 };
 
-/** Problems are what `check` is asked for, so they are its output; elsewhere they are errors. */
-const tell = (problems: readonly InputProblem[], words: readonly string[]): void => {
+const tell = (
+  problems: readonly InputProblem[],
+  to: { readonly json: boolean; readonly stream: NodeJS.WriteStream },
+): void => {
   process.exitCode = EXIT.badInput;
-  if (asksForJson(words)) {
-    process.stdout.write(asJson(problems));
-    return;
-  }
-  const stream = words[0] === 'check' ? process.stdout : process.stderr;
-  for (const problem of problems) stream.write(asText(problem));
+  if (to.json) process.stdout.write(asJson(problems));
+  else for (const problem of problems) to.stream.write(asText(problem));
 };
 
 const tellBug = (error: unknown): void => {
@@ -49,10 +47,13 @@ export const run = (words: readonly string[], program: Command = buildProgram())
   try {
     program.parse(words, { from: 'user' });
   } catch (error) {
+    const json = asksForJson(words);
     if (error instanceof CommanderError) {
-      if (error.exitCode !== 0) tell([usageProblem(error, program)], words);
+      if (error.exitCode !== 0) tell([usageProblem(error, program)], { json, stream: process.stderr });
     } else if (error instanceof BadInput) {
-      tell(error.problems, words);
+      // Problems are what `check` is asked for, so they are its output; elsewhere they are errors.
+      const stream = words[0] === 'check' ? process.stdout : process.stderr;
+      tell(error.problems, { json, stream });
     } else {
       tellBug(error);
     }
