@@ -2,7 +2,6 @@ import type { Point } from '@fettle/engine/families/layout.ts';
 import type { Form, Medium } from '@fettle/engine/model/medium.ts';
 import { element } from './svg.ts';
 import type { Palette, Theme } from './tokens.ts';
-import { sizes } from './tokens.ts';
 
 /** Coarseness in five steps, 0 the finest. */
 type Coarseness = 0 | 1 | 2 | 3 | 4;
@@ -12,8 +11,8 @@ const steps: readonly Coarseness[] = [0, 1, 2, 3, 4];
 /** Sizes of cells, fibres or pieces between which each form goes from the finest to the coarsest hatching, m. */
 const span: Readonly<Record<Form, { readonly finest: number; readonly coarsest: number }>> = {
   foam: { finest: 0.0005, coarsest: 0.004 },
-  fibre: { finest: 0.00001, coarsest: 0.0003 },
-  grains: { finest: 0.0005, coarsest: 0.02 },
+  fibre: { finest: 0.00002, coarsest: 0.0004 },
+  grains: { finest: 0.001, coarsest: 0.015 },
   rings: { finest: 0.005, coarsest: 0.025 },
   plastic: { finest: 0.007, coarsest: 0.045 },
 };
@@ -32,72 +31,77 @@ function sizeM(medium: Medium): number {
   return resistance.sizeM.value;
 }
 
-/** One repeat of a hatching: its size and what is drawn in it, mm. */
+/** One repeat of a hatching: its size, and what is drawn in it, mm. */
 interface Tile {
   readonly width: number;
   readonly height: number;
   readonly strokes: string;
+  readonly strokeWidth: number;
   readonly dots: string;
 }
 
-const smallestPitch: Readonly<Record<Form, number>> = {
-  foam: 1.3,
-  fibre: 1.1,
-  grains: 1.2,
-  rings: 2.1,
-  plastic: 2.4,
+/** Pitch of the finest and the coarsest hatching of a form, mm; between them the steps are of one ratio. */
+const pitches: Readonly<Record<Form, { readonly finest: number; readonly coarsest: number }>> = {
+  foam: { finest: 1.15, coarsest: 4.6 },
+  fibre: { finest: 1.1, coarsest: 2.4 },
+  grains: { finest: 1, coarsest: 2.8 },
+  rings: { finest: 2.6, coarsest: 5 },
+  plastic: { finest: 3.4, coarsest: 6 },
 };
 
 function tileOf(form: Form, coarseness: Coarseness): Tile {
-  return tiles[form](smallestPitch[form] * (1 + 0.28 * coarseness));
+  const { finest, coarsest } = pitches[form];
+  return tiles[form](finest * (coarsest / finest) ** (coarseness / 4));
 }
 
 const tiles: Readonly<Record<Form, (pitch: number) => Tile>> = {
   foam: honeycomb,
   fibre: waves,
-  grains: pebbles,
+  grains: dots,
   rings: hoops,
   plastic: wheels,
 };
 
+/** Cells side by side; the struts of coarse foam are stouter. */
 function honeycomb(pitch: number): Tile {
   const side = pitch / Math.sqrt(3);
   const half = pitch / 2;
   const upper = `M${half} 0V${side / 2}L${pitch} ${side}M${half} ${side / 2}L0 ${side}V${2 * side}`;
   const lower = `M${pitch} ${side}V${2 * side}L${half} ${2.5 * side}M0 ${2 * side}L${half} ${2.5 * side}V${3 * side}`;
-  return { width: pitch, height: 3 * side, strokes: upper + lower, dots: '' };
+  const strokeWidth = 0.12 + 0.05 * pitch;
+  return { width: pitch, height: 3 * side, strokes: upper + lower, strokeWidth, dots: '' };
 }
 
 function waves(pitch: number): Tile {
   const width = 2.4 * pitch;
   const middle = pitch / 2;
   const strokes = `M0 ${middle}Q${width / 4} ${-0.35 * pitch} ${width / 2} ${middle}T${width} ${middle}`;
-  return { width, height: pitch, strokes, dots: '' };
-}
-
-function pebbles(pitch: number): Tile {
-  const tile = 2 * pitch;
-  const pebble = (x: number, y: number, size: number): string =>
-    `M${x - size} ${y}l${0.6 * size} ${-0.9 * size}l${1.1 * size} ${0.2 * size}l${0.3 * size} ${0.9 * size}l${-0.9 * size} ${0.7 * size}z`;
-  const dots =
-    pebble(0.5 * pitch, 0.5 * pitch, 0.3 * pitch) +
-    pebble(1.5 * pitch, 0.6 * pitch, 0.2 * pitch) +
-    pebble(0.55 * pitch, 1.5 * pitch, 0.2 * pitch) +
-    pebble(1.5 * pitch, 1.5 * pitch, 0.32 * pitch);
-  return { width: tile, height: tile, strokes: '', dots };
+  return { width, height: pitch, strokes, strokeWidth: 0.1 + 0.1 * pitch, dots: '' };
 }
 
 function circle(x: number, y: number, radius: number): string {
   return `M${x - radius} ${y}a${radius} ${radius} 0 1 0 ${2 * radius} 0a${radius} ${radius} 0 1 0 ${-2 * radius} 0`;
 }
 
-/** Centres of pieces in the closest packing, as one repeat holds them. */
+/** Full dots of two sizes, clear of each other. */
+function dots(pitch: number): Tile {
+  const places = [
+    [0.5, 0.5, 0.34],
+    [1.55, 0.4, 0.22],
+    [0.45, 1.5, 0.22],
+    [1.5, 1.45, 0.34],
+  ] as const;
+  const content = places.map(([x, y, radius]) => circle(x * pitch, y * pitch, radius * pitch)).join('');
+  return { width: 2 * pitch, height: 2 * pitch, strokes: '', strokeWidth: 0, dots: content };
+}
+
+/** Centres of pieces in two rows that stand off each other, as one repeat holds them. */
 function packing(pitch: number): {
   readonly width: number;
   readonly height: number;
   readonly centres: readonly Point[];
 } {
-  const height = pitch * Math.sqrt(3);
+  const height = 1.8 * pitch;
   const centres = [
     { x: pitch / 2, y: height / 4 },
     { x: 0, y: (3 * height) / 4 },
@@ -106,18 +110,20 @@ function packing(pitch: number): {
   return { width: pitch, height, centres };
 }
 
+/** Stout rings, each by itself. */
 function hoops(pitch: number): Tile {
   const { centres, ...size } = packing(pitch);
-  const strokes = centres.map(({ x, y }) => circle(x, y, 0.42 * pitch) + circle(x, y, 0.2 * pitch)).join('');
-  return { ...size, strokes, dots: '' };
+  const strokes = centres.map(({ x, y }) => circle(x, y, 0.27 * pitch)).join('');
+  return { ...size, strokes, strokeWidth: 0.15 * pitch, dots: '' };
 }
 
+/** Thin wheels with spokes. */
 function wheels(pitch: number): Tile {
-  const radius = 0.42 * pitch;
+  const radius = 0.37 * pitch;
   const { centres, ...size } = packing(pitch);
   const wheel = ({ x, y }: Point): string =>
     `${circle(x, y, radius)}M${x - radius} ${y}h${2 * radius}M${x} ${y - radius}v${2 * radius}`;
-  return { ...size, strokes: centres.map(wheel).join(''), dots: '' };
+  return { ...size, strokes: centres.map(wheel).join(''), strokeWidth: 0.22, dots: '' };
 }
 
 /** Id of the pattern of a medium, the same wherever it is drawn in this theme. */
@@ -154,10 +160,10 @@ function mediumPattern(
       element('path', {
         d: rounded(tile.strokes),
         fill: 'none',
-        stroke: inked.palette.softInk,
-        'stroke-width': sizes.thinLine,
+        stroke: inked.palette.hatch,
+        'stroke-width': tile.strokeWidth,
       }),
-    tile.dots && element('path', { d: rounded(tile.dots), fill: inked.palette.softInk }),
+    tile.dots && element('path', { d: rounded(tile.dots), fill: inked.palette.hatch }),
   ];
   return pattern(
     { ...tile, id: hatchId(medium, inked.prefix) },

@@ -26,6 +26,19 @@ describe.each(themes)('%s inks on their paper', (theme) => {
   it('reach 3 to 1 for ribbons and the arrows on them', () => {
     expect(contrast(palette.water, palette.paper)).toBeGreaterThanOrEqual(3);
   });
+
+  it('reach 3 to 1 for arrows and hatching over the tint of water, and 4.5 to 1 for outlines', () => {
+    expect(contrast(palette.water, palette.waterTint)).toBeGreaterThanOrEqual(3);
+    expect(contrast(palette.hatch, palette.waterTint)).toBeGreaterThanOrEqual(3);
+    expect(contrast(palette.hatch, palette.paper)).toBeGreaterThanOrEqual(3);
+    expect(contrast(palette.ink, palette.waterTint)).toBeGreaterThanOrEqual(4.5);
+  });
+
+  it('set the arrows of water off from the hatching behind them', () => {
+    expect(contrast(palette.water, palette.waterTint)).toBeGreaterThan(
+      contrast(palette.hatch, palette.waterTint),
+    );
+  });
 });
 
 describe('sizes', () => {

@@ -8,18 +8,46 @@ export interface Palette {
   readonly paper: string;
   /** Outlines and text. */
   readonly ink: string;
-  /** Hatching, dimension lines and notes. */
+  /** Dimension lines and notes. */
   readonly softInk: string;
+  /** Hatching of media: fainter than the arrows of water over it. */
+  readonly hatch: string;
   /** Ribbons of water. */
   readonly water: string;
+  /** Water spread over the width of a medium, under its hatching. */
+  readonly waterTint: string;
   /** Water that misses media, and what is wrong. */
   readonly fault: string;
 }
 
 export const palettes: Readonly<Record<Theme, Palette>> = {
-  light: { paper: '#fbf8f0', ink: '#22272c', softInk: '#5c6064', water: '#17708e', fault: '#a8361a' },
-  dark: { paper: '#171b1f', ink: '#ece7da', softInk: '#a6a89f', water: '#58b9d6', fault: '#ff9474' },
-  print: { paper: '#ffffff', ink: '#000000', softInk: '#4a4a4a', water: '#6e6e6e', fault: '#000000' },
+  light: {
+    paper: '#fbf8f0',
+    ink: '#22272c',
+    softInk: '#5c6064',
+    hatch: '#72777a',
+    water: '#17708e',
+    waterTint: '#d2e0de',
+    fault: '#a8361a',
+  },
+  dark: {
+    paper: '#171b1f',
+    ink: '#ece7da',
+    softInk: '#a6a89f',
+    hatch: '#8f938d',
+    water: '#58b9d6',
+    waterTint: '#243b44',
+    fault: '#ff9474',
+  },
+  print: {
+    paper: '#ffffff',
+    ink: '#000000',
+    softInk: '#4a4a4a',
+    hatch: '#7a7a7a',
+    water: '#4c4c4c',
+    waterTint: '#e2e2e2',
+    fault: '#000000',
+  },
 };
 
 /** Sizes on the sheet in millimetres. At 358 CSS pixels of width the text still stands 11 pixels high. */
