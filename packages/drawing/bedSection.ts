@@ -1,4 +1,4 @@
-import type { Box, Point } from '@fettle/engine/families/layout.ts';
+import type { Box, Chamber, Point } from '@fettle/engine/families/layout.ts';
 import { hatchId } from './hatching.ts';
 import { type Pen, rectangle } from './housing.ts';
 import { type LaneLabel, tagPlate } from './labels.ts';
@@ -43,20 +43,33 @@ export function emptyChambers(packed: Packed, pen: Pen): string {
     .join('');
 }
 
-function fitsInside(box: Box): boolean {
-  return box.height >= sizes.tagHeight + 1 && box.width >= 2 * (sizes.tagWidth + 1.8) + sizes.ribbon;
+/** Breadth that a bed needs beside its tag, so that arrows of water fit, mm. */
+const besideTag = 10;
+
+function isUpright({ chamber }: PlacedBed): boolean {
+  return chamber.flow === 'up' || chamber.flow === 'down';
 }
 
-function standsInside(box: Box): boolean {
-  return box.width >= sizes.tagWidth + 1 && box.height >= 3 * sizes.tagHeight + sizes.ribbon;
-}
-
-/** Where a tag stands in its bed, clear of the ribbon through the middle; undefined where there is no room. */
+/** Where a tag stands in its bed: at the left, at the foot of a slot; undefined where there is no room. */
 function placeInside(box: Box, upright: boolean): Point | undefined {
   if (upright) {
-    return fitsInside(box) ? { x: box.x + sizes.tagWidth / 2 + 1, y: box.y + box.height / 2 } : undefined;
+    const room = box.height >= sizes.tagHeight + 1 && box.width >= sizes.tagWidth + 2 + besideTag;
+    return room ? { x: box.x + sizes.tagWidth / 2 + 1, y: box.y + box.height / 2 } : undefined;
   }
-  return standsInside(box) ? { x: box.x + box.width / 2, y: box.y + 0.78 * box.height } : undefined;
+  const room = box.width >= sizes.tagWidth + 1 && box.height >= sizes.tagHeight + 2 + besideTag;
+  const foot = box.y + box.height - sizes.tagHeight / 2 - 1;
+  return room ? { x: box.x + box.width / 2, y: foot } : undefined;
+}
+
+/** Breadth that tags inside take from a chamber, the same for all that stand over each other, mm. */
+export function keptForTags(beds: readonly PlacedBed[], pen: Pen): (chamber: Chamber) => number {
+  const tagged = beds.filter((placed) => placeInside(pen.sheet.box(placed.box), isUpright(placed)));
+  const upright = new Set(tagged.filter(isUpright).map(({ chamber }) => chamber.box.x));
+  const level = new Set(tagged.filter((placed) => !isUpright(placed)).map(({ chamber }) => chamber.id));
+  return ({ id, flow, box }) => {
+    if (flow === 'up' || flow === 'down') return upright.has(box.x) ? sizes.tagWidth + 2 : 0;
+    return level.has(id) ? sizes.tagHeight + 2 : 0;
+  };
 }
 
 /** Tags of beds: those with room stand in the bed, the others in the lane. */
@@ -67,12 +80,13 @@ export function bedTags(
 ): { readonly inside: string; readonly inLane: readonly LaneLabel[] } {
   const inside: string[] = [];
   const inLane: LaneLabel[] = [];
+  const style = { kind: 'tag', ink: pen.palette.ink, weight: 'bold' } as const;
   for (const placed of beds) {
     const box = pen.sheet.box(placed.box);
     const side = labelSide(packed.layout, placed.chamber);
-    const at = placeInside(box, side !== 'bottom');
+    const at = placeInside(box, isUpright(placed));
     if (at) inside.push(tagPlate(placed.tag, at, pen.palette));
-    else inLane.push({ kind: 'tag', content: placed.tag, side, anchor: anchorIn(box, side) });
+    else inLane.push({ ...style, content: placed.tag, side, anchor: anchorIn(box, side) });
   }
   return { inside: inside.join(''), inLane };
 }

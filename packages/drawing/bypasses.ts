@@ -3,9 +3,9 @@ import type { Pen } from './housing.ts';
 import { halo } from './labels.ts';
 import { printShare } from './lengths.ts';
 import { dashed, gapPath } from './ribbons.ts';
-import type { Shares } from './shares.ts';
+import { isAlarming, type Shares } from './shares.ts';
 import { labelSide } from './sheet.ts';
-import { sizes } from './tokens.ts';
+import { type Palette, sizes } from './tokens.ts';
 
 /** A way past the media as it is drawn: its line on the sheet and where its share stands. */
 interface BypassLine {
@@ -91,7 +91,15 @@ export function gapLines(layout: Layout, shares: Shares | undefined, pen: Pen): 
 
 /** The dashed ribbons; the shares of those that are not beside a chamber stand on the drawing itself. */
 export function bypasses(lines: readonly BypassLine[], pen: Pen): string {
-  return lines.map((line) => dashed(line.points, pen.palette)).join('');
+  return lines.map((line) => dashed(line.points, pen.palette, isAlarming(line.share))).join('');
+}
+
+/** Ink and weight of a share past media: an accent only where it counts as a fault. */
+export function shareStyle(
+  share: number | undefined,
+  palette: Palette,
+): { readonly ink: string; readonly weight: 'normal' | 'bold' } {
+  return isAlarming(share) ? { ink: palette.fault, weight: 'bold' } : { ink: palette.ink, weight: 'normal' };
 }
 
 export function wayShares(lines: readonly BypassLine[], pen: Pen): string {
@@ -102,7 +110,7 @@ export function wayShares(lines: readonly BypassLine[], pen: Pen): string {
         ...line.labelAt,
         anchor: line.anchor ?? 'middle',
         paper: pen.palette.paper,
-        ink: pen.palette.fault,
+        ...shareStyle(line.share, pen.palette),
         size: sizes.text,
       }),
     )

@@ -1,36 +1,32 @@
 import type { Point } from '@fettle/engine/families/layout.ts';
 import type { System } from '@fettle/engine/quantities/displayUnits.ts';
 import type { Pen } from './housing.ts';
+import { type Inscription, inscribed, inscriptionStep } from './inscriptions.ts';
 import { halo } from './labels.ts';
-import { printLength } from './lengths.ts';
 import { dimensionRoom, type LanedDimension, labelRoom, type Side } from './sheet.ts';
 import { coordinate, element } from './svg.ts';
 import { sizes } from './tokens.ts';
 
-/** Every dimension line with its length, extension lines and heads. */
+/** Every dimension line with its word, its length, extension lines and heads. */
 export function dimensionLines(
   pen: Pen,
   options: { readonly units: System; readonly labelled: ReadonlySet<Side> },
 ): string {
-  return pen.sheet.dimensions.map((dimension) => dimensionLine(dimension, pen, options)).join('');
+  const inscriptions = inscribed(pen.sheet, options.units);
+  return inscriptions.map((one) => dimensionLine(one, pen, options.labelled)).join('');
 }
 
-function dimensionLine(
-  dimension: LanedDimension,
-  pen: Pen,
-  options: { readonly units: System; readonly labelled: ReadonlySet<Side> },
-): string {
-  const { line, side } = dimension;
-  const lengthM = Math.hypot(line.to.x - line.from.x, line.to.y - line.from.y);
-  const ends = [line.from, line.to].map(pen.sheet.at);
-  const out = outward(dimension, pen, options.labelled);
-  const feet = ends.map((end) => (side === 'bottom' ? { x: end.x, y: out } : { x: out, y: end.y }));
+function dimensionLine(inscription: Inscription, pen: Pen, labelled: ReadonlySet<Side>): string {
+  const { dimension } = inscription;
+  const ends = [dimension.line.from, dimension.line.to].map(pen.sheet.at);
+  const out = outward(dimension, pen, labelled);
+  const feet = ends.map((end) => (dimension.side === 'bottom' ? { x: end.x, y: out } : { x: out, y: end.y }));
   const [from, to] = [feet[0] ?? { x: 0, y: 0 }, feet[1] ?? { x: 0, y: 0 }];
   const stroke = { stroke: pen.palette.softInk, 'stroke-width': sizes.thinLine, fill: 'none' };
   return element('g', {}, [
     element('path', { d: ends.map((end, index) => extension(end, feet[index] ?? end)).join(''), ...stroke }),
     heads(from, to, pen),
-    lengthText(printLength({ lengthM, units: options.units }), { from, to, side }, pen),
+    inscriptionText(inscription, out, pen),
   ]);
 }
 
@@ -74,19 +70,20 @@ function heads(from: Point, to: Point, { palette }: Pen): string {
   );
 }
 
-function lengthText(
-  content: string,
-  line: { readonly from: Point; readonly to: Point; readonly side: Side },
-  { palette }: Pen,
-): string {
-  const middle = { x: (line.from.x + line.to.x) / 2, y: (line.from.y + line.to.y) / 2 };
+/** The words and the length of a line, one under the other beside it, in one line under it. */
+function inscriptionText({ dimension, lines, middle }: Inscription, out: number, { palette }: Pen): string {
   const style = { paper: palette.paper, ink: palette.ink, size: sizes.text, weight: 'normal' } as const;
-  if (line.side === 'bottom') return halo(content, { ...style, x: middle.x, y: middle.y + 3.6 });
-  const outside = line.side === 'right' ? 1 : -1;
-  return halo(content, {
-    ...style,
-    x: middle.x + outside,
-    y: middle.y + 0.36 * sizes.text,
-    anchor: line.side === 'right' ? 'start' : 'end',
-  });
+  if (dimension.side === 'bottom') return halo(lines.join(' '), { ...style, x: middle, y: out + 3.6 });
+  const right = dimension.side === 'right';
+  const first = middle - ((lines.length - 1) * inscriptionStep) / 2 + 0.36 * sizes.text;
+  return lines
+    .map((line, index) =>
+      halo(line, {
+        ...style,
+        x: out + (right ? 1 : -1),
+        y: first + index * inscriptionStep,
+        anchor: right ? 'start' : 'end',
+      }),
+    )
+    .join('');
 }

@@ -1,4 +1,4 @@
-import type { Point } from '@fettle/engine/families/layout.ts';
+import type { Box, Point } from '@fettle/engine/families/layout.ts';
 import type { System } from '@fettle/engine/quantities/displayUnits.ts';
 import { folded } from './folding.ts';
 import { hatchId } from './hatching.ts';
@@ -7,9 +7,11 @@ import { tagPlate } from './labels.ts';
 import { printLength } from './lengths.ts';
 import { type PlacedBed, stagesNote } from './placedBeds.ts';
 import { dashedSample, mainRibbonSample } from './ribbons.ts';
+import { alarmingPercent } from './shares.ts';
 import { coordinate, element, text } from './svg.ts';
 import { textWidth } from './textWidth.ts';
 import { type Palette, sizes } from './tokens.ts';
+import { spreadSample } from './waterInBeds.ts';
 
 /** Lines of drawing text that fit between `from` and the right margin of the sheet, mm. */
 export function sheetLines(
@@ -85,43 +87,50 @@ function bedRow(placed: PlacedBed, { palette, prefix, units }: KeyInked): Row {
   };
 }
 
-function ribbonRows(
-  options: { readonly reckoned: boolean; readonly bypass: boolean },
-  inked: KeyInked,
-): readonly Row[] {
-  const textX = sizes.margin + sizes.swatchWidth + 2;
-  const sample = { x: sizes.margin, width: sizes.swatchWidth };
-  const main: Row = {
-    textX,
-    lines: keyLines(
-      options.reckoned ? 'water; its width is the share of the flow' : 'water; shares not reckoned',
-      textX,
-    ),
-    symbol: (y) => mainRibbonSample({ ...sample, y }, inked.palette),
-  };
-  const bypass: Row = {
-    textX,
-    lines: keyLines(options.reckoned ? 'water past media, in % of the flow' : 'way past media', textX),
-    symbol: (y) => dashedSample({ ...sample, y }, inked.palette),
-  };
-  return options.bypass ? [main, bypass] : [main];
+/** What the key says besides the beds. */
+interface KeyNotes {
+  readonly reckoned: boolean;
+  readonly bypass: boolean;
+  /** Whether any way past the media takes so much that it is marked as a fault. */
+  readonly alarming: boolean;
+  /** Lengths whose words have no room at their lines: `basket height 58 mm`. */
+  readonly lengths: readonly string[];
 }
 
-/** The key under a section: beds in the water's order, what the letters mean, and the two ribbons. */
-export function drawingKey(
-  beds: readonly PlacedBed[],
-  options: KeyInked & { readonly reckoned: boolean; readonly bypass: boolean },
-): Block {
-  const note = stagesNote(beds);
-  const noteRow: Row = {
-    textX: sizes.margin,
-    lines: keyLines(note, sizes.margin),
-    symbol: () => '',
-  };
+function waterRows(notes: KeyNotes, { palette }: KeyInked, holdsBeds: boolean): readonly Row[] {
+  const textX = sizes.margin + sizes.swatchWidth + 2;
+  const sample = { x: sizes.margin, width: sizes.swatchWidth };
+  const row = (says: string, symbol: Row['symbol']): Row => ({ textX, lines: keyLines(says, textX), symbol });
+  const { reckoned } = notes;
+  const main = reckoned ? 'water; its width is the share of the flow' : 'water; shares not reckoned';
+  const rows = [row(main, (y) => mainRibbonSample({ ...sample, y }, palette))];
+  if (holdsBeds) {
+    const box = (y: number): Box => ({ ...sample, y: y - 2.5, height: 5 });
+    rows.push(row('water through a medium, over all its width', (y) => spreadSample(box(y), palette)));
+  }
+  if (notes.bypass) {
+    const past = reckoned ? 'water past media, in % of the flow' : 'way past media';
+    rows.push(row(past, (y) => dashedSample({ ...sample, y }, palette, false)));
+  }
+  if (notes.alarming) {
+    const says = `the same, ${alarmingPercent} % of the flow or more`;
+    rows.push(row(says, (y) => dashedSample({ ...sample, y }, palette, true)));
+  }
+  return rows;
+}
+
+function noteRow(note: string): readonly Row[] {
+  if (note === '') return [];
+  return [{ textX: sizes.margin, lines: keyLines(note, sizes.margin), symbol: () => '' }];
+}
+
+/** The key under a section: beds in the water's order, what the letters mean, lengths, and the water. */
+export function drawingKey(beds: readonly PlacedBed[], options: KeyInked & KeyNotes): Block {
   const rows = [
     ...beds.map((placed) => bedRow(placed, options)),
-    ...(note === '' ? [] : [noteRow]),
-    ...ribbonRows(options, options),
+    ...noteRow(stagesNote(beds)),
+    ...noteRow(options.lengths.join('; ')),
+    ...waterRows(options, options, beds.length > 0),
   ];
   const block = stackRows(rows, options.palette);
   const rule = element('line', {

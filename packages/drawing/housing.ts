@@ -28,7 +28,7 @@ function grown(box: Box, by: number): Box {
 /** Walls in section round all parts of the housing as one body, with cuts where the water passes them. */
 export function housing(layout: Layout, pen: Pen): string {
   const { sheet, palette, prefix } = pen;
-  const inner = layout.drawing.housing.map(sheet.box);
+  const inner = sheet.housing;
   const outer = inner.map((box) => grown(box, sizes.wall));
   const outline = { fill: 'none', stroke: palette.ink, 'stroke-width': sizes.thickLine };
   return element('g', {}, [
@@ -55,12 +55,11 @@ const slotHeight = 2.6;
 
 function cutsOf(layout: Layout, { sheet }: Pen): readonly Box[] {
   const body = layout.drawing.housing[0];
-  if (!body) return [];
+  const drawn = sheet.housing[0];
+  if (!body || !drawn) return [];
   const thickness = sizes.wall + 0.5;
   const across = (x: number): number =>
-    x <= body.x
-      ? sheet.at({ x: body.x, y: 0 }).x - thickness + 0.25
-      : sheet.at({ x: body.x + body.width, y: 0 }).x - 0.25;
+    x <= body.x ? drawn.x - thickness + 0.25 : drawn.x + drawn.width - 0.25;
   const inWall = (opening: Opening): boolean => opening.at.x <= body.x;
   const slots = layout.openings.filter(inWall).map((opening) => {
     const at = sheet.at(opening.at);
@@ -70,7 +69,7 @@ function cutsOf(layout: Layout, { sheet }: Pen): readonly Box[] {
   if (!crest) return slots;
   const lip = sheet.at(crest.at).y;
   const top = sheet.at({ x: 0, y: body.y + body.height }).y;
-  return [...slots, { x: across(crest.at.x), y: top + 0.6, width: thickness, height: lip - top - 0.6 }];
+  return [...slots, { x: across(crest.at.x), y: top, width: thickness, height: lip - top }];
 }
 
 /** Partitions, inner tubes and the floor of the head. */
@@ -152,11 +151,11 @@ function triangle(radius: number): readonly Point[] {
 /** The tank's surface with the sign for a water line. */
 export function waterLine(layout: Layout, { sheet, palette }: Pen): string {
   const level = layout.drawing.waterLevelY;
-  const body = layout.drawing.housing[0];
+  const body = sheet.housing[0];
   if (level === undefined || !body) return '';
   const top = Math.max(...layout.drawing.housing.map((box) => box.y + box.height));
   const { y } = sheet.at({ x: 0, y: level });
-  const from = level > top ? sheet.left : sheet.at({ x: body.x + body.width, y: 0 }).x + sizes.wall;
+  const from = level > top ? sheet.left : body.x + body.width + sizes.wall;
   const signX = from + (sheet.right - from) * (level > top ? 0.1 : 0.6);
   const stroke = { stroke: palette.water, 'stroke-width': sizes.line, fill: 'none' };
   const under = [1, 2].map((step) => {

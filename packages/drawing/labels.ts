@@ -54,6 +54,8 @@ export function tagPlate(tag: string, at: Point, palette: Palette): string {
 export interface LaneLabel {
   readonly kind: 'tag' | 'share';
   readonly content: string;
+  readonly ink: string;
+  readonly weight: 'normal' | 'bold';
   readonly side: Side;
   /** Where its leader line ends, sheet mm. */
   readonly anchor: Point;
@@ -160,7 +162,7 @@ function nearEdge(label: LaneLabel, at: Point): Point {
 
 function laneLabel(label: LaneLabel, at: Point, pen: Pen): string {
   const { palette } = pen;
-  const ink = label.kind === 'tag' ? palette.ink : palette.fault;
+  const { ink, weight } = label;
   const end = nearEdge(label, at);
   const leader = element('path', {
     d: pathThrough([label.anchor, end]),
@@ -176,6 +178,7 @@ function laneLabel(label: LaneLabel, at: Point, pen: Pen): string {
           y: at.y + 0.36 * sizes.text,
           paper: palette.paper,
           ink,
+          weight,
           size: sizes.text,
         });
   return element('g', {}, [leader, dot, content]);

@@ -1,78 +1,18 @@
 import type { Box, Chamber, Layout, Point } from '@fettle/engine/families/layout.ts';
 import type { Pen } from './housing.ts';
-import type { Shares } from './shares.ts';
+import { lengthOf, type OpenRun } from './reaches.ts';
 import { coordinate, element, pathThrough } from './svg.ts';
 import { type Palette, sizes } from './tokens.ts';
+import { clearOfFace, staysSpread, wedge } from './waterInBeds.ts';
 
-/** A length of the main way that keeps its share of the flow, m. */
-interface Reach {
-  readonly from: Point;
-  readonly to: Point;
-  readonly share: number;
-}
-
-function inside(point: Point, box: Box): boolean {
-  return (
-    point.x >= box.x && point.x <= box.x + box.width && point.y >= box.y && point.y <= box.y + box.height
-  );
-}
-
-function shareAt(point: Point, layout: Layout, shares: Shares | undefined): number {
-  if (!shares) return 1;
-  const chamber = layout.chambers.find((one) => inside(point, one.box));
-  if (chamber) return shares.chamber.get(chamber.id) ?? 1;
-  const space = layout.spaces.find((one) => inside(point, one.box));
-  return (space && shares.space.get(space.id)) ?? 1;
-}
-
-/** Where a straight piece of the way enters or leaves chambers and spaces, as shares of its length. */
-function breaks(from: Point, to: Point, boxes: readonly Box[]): readonly number[] {
-  const share = (at: number, start: number, end: number): number => (at - start) / (end - start);
-  const cuts = boxes.flatMap((box) =>
-    from.x === to.x
-      ? [box.y, box.y + box.height].map((y) => share(y, from.y, to.y))
-      : [box.x, box.x + box.width].map((x) => share(x, from.x, to.x)),
-  );
-  const within = cuts.filter((cut) => cut > 0 && cut < 1).toSorted((one, other) => one - other);
-  return [0, ...within, 1];
-}
-
-function reachesOf(layout: Layout, shares: Shares | undefined): readonly Reach[] {
-  const boxes = [...layout.chambers, ...layout.spaces].map((one) => one.box);
-  const path = layout.drawing.mainPath;
-  return path.slice(1).flatMap((to, index) => {
-    const from = path[index] ?? to;
-    const between = (at: number): Point => ({
-      x: from.x + at * (to.x - from.x),
-      y: from.y + at * (to.y - from.y),
-    });
-    const cuts = breaks(from, to, boxes);
-    return cuts.slice(1).map((end, place) => {
-      const start = cuts[place] ?? 0;
-      return {
-        from: between(start),
-        to: between(end),
-        share: shareAt(between((start + end) / 2), layout, shares),
-      };
-    });
-  });
-}
-
-/** Reaches of one share joined into lines that can be drawn in one stroke. */
-function strokesOf(
-  reaches: readonly Reach[],
-): readonly { readonly points: readonly Point[]; readonly share: number }[] {
-  const strokes: { points: Point[]; share: number }[] = [];
-  for (const reach of reaches) {
-    const last = strokes.at(-1);
-    if (last && Math.abs(last.share - reach.share) < 1e-9) last.points.push(reach.to);
-    else strokes.push({ points: [reach.from, reach.to], share: reach.share });
-  }
-  return strokes;
+/** A piece of a ribbon of one width, sheet mm. */
+interface Stroke {
+  readonly points: readonly Point[];
+  readonly width: number;
 }
 
 /** Width of a ribbon that carries the whole flow, mm: it fits the narrowest tube. */
-function fullWidth(layout: Layout, scale: number): number {
+export function fullWidth(layout: Layout, scale: number): number {
   const bores = layout.drawing.stubs.map((stub) => stub.boreM * scale);
   return Math.max(1.6, Math.min(sizes.ribbon, ...bores.map((bore) => 0.75 * bore)));
 }
@@ -88,15 +28,82 @@ function overlapped(points: readonly Point[]): readonly Point[] {
   return [...points.slice(0, -1), { x: end.x + beyond.x, y: end.y + beyond.y }];
 }
 
-/** The water of the main way: a ribbon as wide as its share of the flow, with arrowheads. */
-export function mainRibbon(layout: Layout, shares: Shares | undefined, pen: Pen): string {
+/** An end of a run at a bed: where and how the ribbon stands there. */
+type FaceEnd = Parameters<typeof wedge>[0];
+
+/** What is drawn of one run: its ribbon, and the wedges at the beds before and behind it. */
+interface DrawnRun {
+  readonly strokes: readonly Stroke[];
+  readonly ends: readonly FaceEnd[];
+}
+
+function drawnRun(run: OpenRun, full: number, { sheet }: Pen): DrawnRun {
+  const reaches = run.reaches.map((reach) => ({
+    from: sheet.at(reach.from),
+    to: sheet.at(reach.to),
+    width: Math.max(leastWidth, reach.share * full),
+  }));
+  const [first, last] = [reaches[0], reaches.at(-1)];
+  const start = first && run.leaves && faceEnd(first, run.leaves, reaches);
+  const end = last && run.meets && faceEnd({ ...last, from: last.to, to: last.from }, run.meets, reaches);
+  const box = (one: FaceEnd): FaceEnd => ({ ...one, bed: sheet.box(one.bed) });
+  const ends = [start, end].flatMap((one) => (one ? [box(one)] : []));
+  if (first && start) reaches[0] = { ...first, from: clearOfFace(start) };
+  const nowLast = reaches.at(-1);
+  if (nowLast && end) reaches[reaches.length - 1] = { ...nowLast, to: clearOfFace(end) };
+  return { strokes: strokesOf(reaches), ends };
+}
+
+interface SheetReach {
+  readonly from: Point;
+  readonly to: Point;
+  readonly width: number;
+}
+
+function faceEnd(reach: SheetReach, bed: Box, reaches: readonly SheetReach[]): FaceEnd {
+  const length = lengthOf(reach) || 1;
+  const upright = reach.from.x === reach.to.x;
+  const along = reaches.filter(({ from, to }) =>
+    upright ? from.x === to.x && from.x === reach.from.x : from.y === to.y && from.y === reach.from.y,
+  );
+  return {
+    face: reach.from,
+    away: { x: (reach.to.x - reach.from.x) / length, y: (reach.to.y - reach.from.y) / length },
+    room: along.reduce((sum, one) => sum + lengthOf(one), 0),
+    bed,
+    width: reach.width,
+  };
+}
+
+/** Whether a point lies straight on from the end of a line. */
+function goesOn(points: readonly Point[], to: Point): boolean {
+  const [before, end] = points.slice(-2);
+  if (!before || !end) return false;
+  return (before.x === end.x && end.x === to.x) || (before.y === end.y && end.y === to.y);
+}
+
+/** Reaches of one width joined into lines that can be drawn in one stroke. */
+function strokesOf(reaches: readonly SheetReach[]): readonly Stroke[] {
+  const strokes: { points: Point[]; width: number }[] = [];
+  for (const { from, to, width } of reaches) {
+    const last = strokes.at(-1);
+    if (!last || Math.abs(last.width - width) >= 1e-9) strokes.push({ points: [from, to], width });
+    else if (goesOn(last.points, to)) last.points[last.points.length - 1] = to;
+    else last.points.push(to);
+  }
+  return strokes.map((stroke) => ({ ...stroke, points: overlapped(stroke.points) }));
+}
+
+/**
+ * The water of the main way in the open: a ribbon as wide as its share of the flow, with arrowheads. It
+ * ends in a wedge at the face of a bed, over whose width it spreads, and begins in one behind it.
+ */
+export function mainRibbon(layout: Layout, runs: readonly OpenRun[], pen: Pen): string {
   const { sheet, palette } = pen;
   const full = fullWidth(layout, sheet.scale);
-  const strokes = strokesOf(reachesOf(layout, shares)).map((stroke) => ({
-    points: overlapped(stroke.points.map(sheet.at)),
-    width: Math.max(leastWidth, stroke.share * full),
-  }));
-  const line = (stroke: (typeof strokes)[number], colour: string, extra: number): string =>
+  const drawn = runs.filter((run) => !staysSpread(run, sheet.scale)).map((run) => drawnRun(run, full, pen));
+  const strokes = drawn.flatMap((run) => run.strokes);
+  const line = (stroke: Stroke, colour: string, extra: number): string =>
     element('path', {
       d: pathThrough(stroke.points),
       fill: 'none',
@@ -108,6 +115,7 @@ export function mainRibbon(layout: Layout, shares: Shares | undefined, pen: Pen)
   const tip = end[1] ?? { x: 0, y: 0 };
   return element('g', {}, [
     ...strokes.map((stroke) => line(stroke, palette.paper, 1)),
+    ...drawn.flatMap((run) => run.ends).map((one) => wedge(one, palette)),
     ...strokes.map((stroke) => line(stroke, palette.water, 0)),
     ...strokes.flatMap((stroke) => chevrons(stroke, palette.paper, palette.water)),
     arrowhead({ at: tip, heading: heading(end[0] ?? tip, tip), size: 0.9 * full }, palette.water),
@@ -139,11 +147,7 @@ export function arrowhead(arrow: Arrow, fill: string): string {
 /** Distance between arrowheads along a ribbon, mm. */
 const arrowSpacing = 11;
 
-function chevrons(
-  stroke: { readonly points: readonly Point[]; readonly width: number },
-  onRibbon: string,
-  beside: string,
-): readonly string[] {
+function chevrons(stroke: Stroke, onRibbon: string, beside: string): readonly string[] {
   return stroke.points.slice(1).flatMap((to, index) => {
     const from = stroke.points[index] ?? to;
     const length = Math.hypot(to.x - from.x, to.y - from.y);
@@ -164,16 +168,21 @@ function chevrons(
   });
 }
 
-/** A thin dashed ribbon through points of the sheet, with a head at its end: water that misses media. */
-export function dashed(points: readonly Point[], palette: Palette): string {
+/**
+ * A thin dashed ribbon through points of the sheet, with a head at its end: water that misses media. It is
+ * heavier and in the ink of faults where so much misses them that it matters.
+ */
+export function dashed(points: readonly Point[], palette: Palette, alarming: boolean): string {
   const d = pathThrough(points);
   const tip = points.at(-1) ?? { x: 0, y: 0 };
   const before = points.at(-2) ?? tip;
   const line = { d, fill: 'none', 'stroke-linejoin': 'round' };
+  const ink = alarming ? palette.fault : palette.water;
+  const width = alarming ? 0.9 : 0.6;
   return element('g', {}, [
     element('path', { ...line, stroke: palette.paper, 'stroke-width': 1.7 }),
-    element('path', { ...line, stroke: palette.fault, 'stroke-width': 0.7, 'stroke-dasharray': '1.6 0.9' }),
-    arrowhead({ at: tip, heading: heading(before, tip), size: 1 }, palette.fault),
+    element('path', { ...line, stroke: ink, 'stroke-width': width, 'stroke-dasharray': '1.6 0.9' }),
+    arrowhead({ at: tip, heading: heading(before, tip), size: 1 }, ink),
   ]);
 }
 
@@ -212,6 +221,6 @@ export function mainRibbonSample(sample: Sample, palette: Palette): string {
 }
 
 /** A short piece of a bypass ribbon for the key. */
-export function dashedSample(sample: Sample, palette: Palette): string {
-  return dashed(ends(sample), palette);
+export function dashedSample(sample: Sample, palette: Palette, alarming: boolean): string {
+  return dashed(ends(sample), palette, alarming);
 }

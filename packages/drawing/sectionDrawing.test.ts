@@ -4,66 +4,16 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { beforeAfterDrawing } from './beforeAfterDrawing.ts';
 import { bedsOf, type DrawingCase, drawingCases, media } from './drawingCases.ts';
-import { type SectionToDraw, sectionDrawing } from './sectionDrawing.ts';
-import { textWidth } from './textWidth.ts';
+import {
+  cases,
+  drawn,
+  expectNoOverlap,
+  expectWellFormed,
+  rectsOf,
+  sectionOf,
+  wordsOf,
+} from './drawingReading.ts';
 import { palettes } from './tokens.ts';
-
-function drawn(one: DrawingCase, more: Partial<SectionToDraw> = {}): string {
-  const assessment = one.flows ? { assessment: one.flows } : {};
-  return sectionDrawing({ ...one, ...assessment, media, units: 'metric', theme: 'light', ...more });
-}
-
-/** Fails unless every tag is closed in turn and no text opens markup. */
-function expectWellFormed(svg: string): void {
-  const open: string[] = [];
-  let rest = svg.replace(/<(\/?)([a-zA-Z]+)((?: [\w:-]+="[^"<]*")*)(\/?)>/g, (_, end, name, __, empty) => {
-    if (end) expect(open.pop()).toBe(name);
-    else if (!empty) open.push(name);
-    return '';
-  });
-  rest = rest.replace(/&(amp|lt|gt|quot|#39);/g, '');
-  expect(open).toEqual([]);
-  expect(rest).not.toMatch(/[<>&]/);
-  expect(svg).not.toMatch(/NaN|Infinity|undefined/);
-}
-
-interface Word {
-  readonly content: string;
-  readonly from: number;
-  readonly to: number;
-  readonly y: number;
-  readonly size: number;
-}
-
-/** Words with their extents, mm. Those of the key count from the key's own top. */
-function wordsOf(svg: string): readonly Word[] {
-  return [...svg.matchAll(/<text ([^>]*)>([^<]*)<\/text>/g)].map(([, attributes = '', content = '']) => {
-    const number = (name: string): number =>
-      Number(new RegExp(` ?${name}="(-?[\\d.]+)"`).exec(attributes)?.[1]);
-    const size = number('font-size');
-    const bold = attributes.includes('font-weight="bold"');
-    const width = textWidth(content.replace(/&[^;]+;/g, '<'), { size, bold });
-    const anchor = /text-anchor="(\w+)"/.exec(attributes)?.[1] ?? 'start';
-    const from = number('x') - (anchor === 'middle' ? width / 2 : anchor === 'end' ? width : 0);
-    return { content, from, to: from + width, y: number('y'), size };
-  });
-}
-
-/** Fails where two words of the section, its key left out, stand over each other. */
-function expectNoOverlap(svg: string): void {
-  const key = /<g transform="translate\(0 ([\d.]+)\)"/.exec(svg);
-  const words = wordsOf(svg.slice(0, key?.index));
-  for (const word of words) expect(word.y, word.content).toBeLessThan(Number(key?.[1]));
-  words.forEach((one, index) => {
-    for (const other of words.slice(index + 1)) {
-      const beside = one.to <= other.from + 0.1 || other.to <= one.from + 0.1;
-      const over = Math.abs(one.y - other.y) >= 0.8 * Math.min(one.size, other.size);
-      expect(beside || over, `${one.content} over ${other.content}`).toBe(true);
-    }
-  });
-}
-
-const cases = Object.entries(drawingCases);
 
 describe.each(cases)('section of %s', (_, one) => {
   it('is one well-formed picture with a title and a text alternative', () => {
@@ -92,48 +42,45 @@ describe.each(cases)('section of %s', (_, one) => {
     expectNoOverlap(drawn(one, { units, caption: 'As found' }));
   });
 
+  it.each(['metric', 'us'] as const)('gives every %s length its word, at its line or in the key', (units) => {
+    const words = wordsOf(drawn(one, { units })).map((word) => word.content);
+    for (const { measurement } of one.layout.drawing.dimensions) {
+      const named = measurement.replace(/[A-Z]/g, (letter) => ` ${letter.toLowerCase()}`);
+      const stacked = named.split(' ').every((word) => words.includes(word));
+      expect(stacked || words.some((line) => line.includes(named)), named).toBe(true);
+    }
+  });
+
+  it('keeps tubes clear of the walls that they run along', () => {
+    const svg = sectionOf(drawn(one));
+    const inside = rectsOf(svg, 'fill="none"').filter((rect) =>
+      rectsOf(svg, `fill="${palettes.light.paper}"`).some(
+        (other) => JSON.stringify(other) === JSON.stringify(rect),
+      ),
+    );
+    const tubes = [
+      ...svg.matchAll(
+        /<path d="([ML\d. -]+)" fill="none" stroke="#22272c" stroke-width="([\d.]+)" stroke-linejoin/g,
+      ),
+    ].flatMap(([, d = '', width]) => {
+      const xs = [...d.matchAll(/[ML]([-\d.]+) /g)].map((found) => Number(found[1]));
+      const upright = xs.slice(1).filter((x, index) => x === xs[index]);
+      return upright.map((x) => [x - Number(width) / 2, x + Number(width) / 2] as const);
+    });
+    expect(inside.length).toBeGreaterThan(0);
+    expect(tubes.length > 0).toBe(one.layout.drawing.stubs.some(({ along }) => along[0]?.x === along[1]?.x));
+    for (const [from, to] of tubes) {
+      for (const wall of inside.flatMap((rect) => [rect.x, rect.x + rect.width])) {
+        expect(from >= wall + 1 || to <= wall - 1, `${from} to ${to} at ${wall}`).toBe(true);
+      }
+    }
+  });
+
   it('names each bed in the section and in the key', () => {
     const words = wordsOf(drawn(one)).map((word) => word.content);
     const beds = Object.values(one.packing).flat();
     const tags = words.filter((word) => /^[MBC]\d+$/.test(word));
     expect(tags.length).toBe(2 * beds.length);
-  });
-});
-
-describe('water', () => {
-  it('is drawn as wide as its share of the flow', () => {
-    const one = drawingCases.stack;
-    const strokes = [...drawn(one).matchAll(/<path [^>]*>/g)]
-      .map(([path]) => path)
-      .filter((path) => path.includes(`stroke="${palettes.light.water}"`) && path.includes('stroke-linejoin'))
-      .map((path) => Number(/stroke-width="([\d.]+)"/.exec(path)?.[1]));
-    const widest = Math.max(...strokes);
-    // basket 3 takes 66 % of it, basket 1 96 %
-    expect(strokes.some((width) => Math.abs(width - 0.66 * widest) < 0.01)).toBe(true);
-    expect(strokes.some((width) => Math.abs(width - 0.96 * widest) < 0.01)).toBe(true);
-  });
-
-  it('past a chamber carries its share in per cent', () => {
-    const words = wordsOf(drawn(drawingCases.stack)).map((word) => word.content.replace('\u00a0', ' '));
-    expect(words).toEqual(expect.arrayContaining(['4 %', '34 %', '&lt;1 %']));
-  });
-
-  it('shows its way without shares where nothing has been reckoned', () => {
-    const svg = drawn(drawingCases.turned);
-    expect(svg).toContain('shares not reckoned');
-    expect(wordsOf(svg).some((word) => word.content.includes('%'))).toBe(false);
-    expect(svg).toContain('stroke-dasharray="1.6 0.9"');
-  });
-
-  it('has no dashed way beside a chamber whose gap is shut', () => {
-    const one = drawingCases.stack;
-    const chambers = one.layout.chambers.map((chamber) => ({
-      ...chamber,
-      gap: { ...chamber.gap, thicknessM: 0 },
-    }));
-    const svg = drawn({ ...one, layout: { ...one.layout, chambers } });
-    expect(svg).not.toContain('stroke-dasharray="1.6 0.9"');
-    expect(svg).not.toContain('past media');
   });
 });
 

@@ -1,19 +1,22 @@
-import type { Layout } from '@fettle/engine/families/layout.ts';
-import { bedSections, bedTags, emptyChambers } from './bedSection.ts';
-import { bypasses, gapLines, wayLines, wayShares } from './bypasses.ts';
+import type { Chamber, Layout } from '@fettle/engine/families/layout.ts';
+import { bedSections, bedTags, emptyChambers, keptForTags } from './bedSection.ts';
+import { bypasses, gapLines, shareStyle, wayLines, wayShares } from './bypasses.ts';
 import { describeWaterPath, type PathToDescribe } from './describeWaterPath.ts';
 import { dimensionLines } from './dimensionLines.ts';
 import { type Block, drawingKey, sheetLines } from './drawingKey.ts';
 import { hatchings, idPrefix } from './hatching.ts';
 import { grids, housing, innerWalls, type Pen, pump, stubs, waterLine } from './housing.ts';
+import { unwordedLengths } from './inscriptions.ts';
 import { type LaneLabel, lane } from './labels.ts';
 import { printShare } from './lengths.ts';
-import { placedBeds } from './placedBeds.ts';
-import { mainRibbon } from './ribbons.ts';
-import { sharesOf } from './shares.ts';
+import { type PlacedBed, placedBeds } from './placedBeds.ts';
+import { openRuns } from './reaches.ts';
+import { fullWidth, mainRibbon } from './ribbons.ts';
+import { isAlarming, type Shares, sharesOf } from './shares.ts';
 import { fittingScale, labelSide, pathWords, type Side, sheetFor } from './sheet.ts';
 import { coordinate, element, escapeXml, text } from './svg.ts';
 import { fontFamily, type Palette, palettes, sizes, type Theme } from './tokens.ts';
+import { bedArrows, packedBoxes, spreadWater } from './waterInBeds.ts';
 
 /** What a section drawing shows, and how. */
 export interface SectionToDraw extends PathToDescribe {
@@ -51,6 +54,8 @@ export function sectionFigure(drawn: SectionToDraw & { readonly idPrefix: string
     units: drawn.units,
     reckoned: sharesOf(drawn.layout, drawn.assessment) !== undefined,
     bypass: section.bypass,
+    alarming: section.alarming,
+    lengths: unwordedLengths(pen.sheet, drawn.units),
   });
   const keyY = section.end + 4;
   return {
@@ -81,19 +86,26 @@ export function titleBlock(caption: string, palette: Palette): Block {
 function sectionParts(
   drawn: SectionToDraw,
   pen: Pen,
-): { readonly content: string; readonly bypass: boolean; readonly end: number } {
+): {
+  readonly content: string;
+  readonly bypass: boolean;
+  readonly alarming: boolean;
+  readonly end: number;
+} {
   const { layout } = drawn;
   const beds = placedBeds(drawn);
   const shares = sharesOf(layout, drawn.assessment);
   const gaps = gapLines(layout, shares, pen);
   const ways = wayLines(layout, shares, pen);
   const tags = bedTags(drawn, beds, pen);
-  const labels = [...tags.inLane, ...gaps.flatMap((line) => shareLabel(line, layout))];
+  const labels = [...tags.inLane, ...gaps.flatMap((line) => shareLabel(line, layout, pen.palette))];
   const sides: readonly Side[] = ['left', 'right', 'bottom'];
   const labelled = new Set(layout.chambers.map((chamber) => labelSide(layout, chamber)));
   const lanes = sides.map((side) => lane(labels, side, pen));
+  const water = waterThrough(drawn, { beds, shares }, pen);
   const content = [
     housing(layout, pen),
+    water.spread,
     bedSections(drawn, beds, pen),
     grids(layout, pen),
     innerWalls(layout, pen),
@@ -101,7 +113,8 @@ function sectionParts(
     stubs(layout, pen),
     waterLine(layout, pen),
     dimensionLines(pen, { units: drawn.units, labelled }),
-    mainRibbon(layout, shares, pen),
+    water.arrows,
+    water.ribbon,
     pump(layout, pen),
     bypasses([...gaps, ...ways], pen),
     wayShares(ways, pen),
@@ -112,15 +125,42 @@ function sectionParts(
   return {
     content: content.join(''),
     bypass: gaps.length + ways.length > 0,
+    alarming: [...gaps, ...ways].some((line) => isAlarming(line.share)),
     end: Math.max(pen.sheet.end, ...lanes.map((one) => one.end)),
   };
 }
 
-function shareLabel(line: ReturnType<typeof gapLines>[number], layout: Layout): readonly LaneLabel[] {
+/** The water of the main way: spread through the media, gathered in the open. */
+function waterThrough(
+  { layout }: SectionToDraw,
+  through: { readonly beds: readonly PlacedBed[]; readonly shares: Shares | undefined },
+  pen: Pen,
+): { readonly spread: string; readonly arrows: string; readonly ribbon: string } {
+  const { beds, shares } = through;
+  const packed = packedBoxes(beds);
+  const runs = openRuns(layout, shares, packed);
+  const arrows = {
+    fullWidth: fullWidth(layout, pen.sheet.scale),
+    shareOf: (chamber: Chamber): number => shares?.chamber.get(chamber.id) ?? 1,
+    keptFor: keptForTags(beds, pen),
+  };
+  return {
+    spread: spreadWater({ packed, runs }, pen),
+    arrows: bedArrows(beds, arrows, pen),
+    ribbon: mainRibbon(layout, runs, pen),
+  };
+}
+
+function shareLabel(
+  line: ReturnType<typeof gapLines>[number],
+  layout: Layout,
+  palette: Palette,
+): readonly LaneLabel[] {
   const chamber = layout.chambers.find((one) => one.id === line.id);
   if (line.share === undefined || !chamber) return [];
   const side = labelSide(layout, chamber);
-  return [{ kind: 'share', content: printShare(line.share), side, anchor: line.labelAt }];
+  const style = shareStyle(line.share, palette);
+  return [{ kind: 'share', content: printShare(line.share), side, anchor: line.labelAt, ...style }];
 }
 
 function pathEnds(layout: Layout, { sheet, palette }: Pen): string {

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { drawingCases } from './drawingCases.ts';
-import { sharesOf, spacesInWaterOrder } from './shares.ts';
+import { isAlarming, sharesOf, spacesInWaterOrder } from './shares.ts';
 
 describe('shares of the flow', () => {
   it('takes what passes a basket from what goes through it', () => {
@@ -37,6 +37,21 @@ describe('shares of the flow', () => {
     const { layout } = drawingCases.stack;
     expect(sharesOf(layout, undefined)).toBeUndefined();
     expect(sharesOf(layout, { dutyPoint: { flowM3PerS: 0, headM: 1 }, wayFlowM3PerS: {} })).toBeUndefined();
+  });
+});
+
+describe('a share past media', () => {
+  it.each([
+    [undefined, false],
+    [0, false],
+    [0.004, false],
+    [0.0449, false],
+    [0.045, true],
+    [0.05, true],
+    [0.75, true],
+  ])('of %s counts as a fault: %s', (share, alarming) => {
+    // 4.5 % is printed as 5 %: ink and figure agree
+    expect(isAlarming(share)).toBe(alarming);
   });
 });
 

@@ -77,3 +77,11 @@ function overflowsFrom(layout: Layout, space: string): readonly string[] {
 function sum(values: readonly number[]): number {
   return values.reduce((total, value) => total + value, 0);
 }
+
+/** Share of the flow past media, in whole per cent as it is printed, from which it counts as a fault. */
+export const alarmingPercent = 5;
+
+/** Whether so much water misses media that a drawing marks it as a fault. */
+export function isAlarming(share: number | undefined): boolean {
+  return share !== undefined && Math.round(100 * share) >= alarmingPercent;
+}

@@ -63,6 +63,8 @@ export interface Sheet {
   readonly scale: number;
   readonly at: (point: Point) => Point;
   readonly box: (box: Box) => Box;
+  /** The housing's parts inside their walls, sheet mm; the walls stand clear of tubes that run along them. */
+  readonly housing: readonly Box[];
   /** Edges of the section with its walls and the words at the ends of its path, without lanes, mm. */
   readonly left: number;
   readonly right: number;
@@ -118,13 +120,58 @@ export function dimensionRoom(side: Side): number {
   return side === 'bottom' ? 6.5 : sizes.dimensionLane;
 }
 
+/** Clear between a wall and a tube inside it, with the tube's own line, mm. */
+const tubeClearance = 1.1 + sizes.thickLine;
+
+/** How far the walls at the housing's left and right are drawn outward to stand clear of tubes inside, mm. */
+function tubeRoom(layout: Layout, scale: number): { readonly left: number; readonly right: number } {
+  const { housing, stubs } = layout.drawing;
+  const left = Math.min(...housing.map((box) => box.x));
+  const right = Math.max(...housing.map((box) => box.x + box.width));
+  const upright = stubs.flatMap(({ along, boreM }) =>
+    along.slice(1).flatMap(({ x }, index) => (x === along[index]?.x ? [{ x, half: boreM / 2 }] : [])),
+  );
+  const within = upright.filter(({ x }) => x > left && x < right);
+  const room = (clear: readonly number[]): number =>
+    Math.max(0, ...clear.map((clearM) => tubeClearance - Math.max(0, clearM * scale)));
+  return {
+    left: room(within.map(({ x, half }) => x - half - left)),
+    right: room(within.map(({ x, half }) => right - x - half)),
+  };
+}
+
+/** The housing's parts on the sheet, moved outward where their edges are the housing's own. */
+function housingOnSheet(
+  layout: Layout,
+  inMm: (box: Box) => Box,
+  room: { readonly left: number; readonly right: number },
+): readonly Box[] {
+  const boxes = layout.drawing.housing.map(inMm);
+  const left = Math.min(...boxes.map((box) => box.x));
+  const right = Math.max(...boxes.map((box) => box.x + box.width));
+  return boxes.map((box) => {
+    const before = box.x - left < 0.01 ? room.left : 0;
+    const behind = right - box.x - box.width < 0.01 ? room.right : 0;
+    return { ...box, x: box.x - before, width: box.width + before + behind };
+  });
+}
+
 /** Millimetres of paper per metre at which the section fits the sheet. */
 export function fittingScale(layout: Layout): number {
+  const wide = scaleBeside(layout, 0);
+  const room = tubeRoom(layout, wide);
+  // A smaller scale may ask for more room beside a tube, never for more than the whole clearance.
+  const asked = (room.left > 0 ? tubeClearance : 0) + (room.right > 0 ? tubeClearance : 0);
+  return asked > 0 ? scaleBeside(layout, asked) : wide;
+}
+
+/** The largest scale that leaves a breadth of the sheet free, mm. */
+function scaleBeside(layout: Layout, free: number): number {
   const extent = extentOf(layout);
   const lanes = lanesOf(layout, lanedDimensions(layout));
   const beside = besideOf(layout);
   const taken = lanes.left + lanes.right + beside.left + beside.right;
-  const width = sizes.sheetWidth - 2 * (sizes.margin + sizes.wall) - taken;
+  const width = sizes.sheetWidth - 2 * (sizes.margin + sizes.wall) - taken - free;
   return Math.min(width / (extent.right - extent.left), sizes.sectionHeight / (extent.top - extent.bottom));
 }
 
@@ -175,23 +222,27 @@ export function sheetFor(layout: Layout, place: { readonly top: number; readonly
   const dimensions = lanedDimensions(layout);
   const lanes = lanesOf(layout, dimensions);
   const beside = besideOf(layout);
-  const width = (extent.right - extent.left) * scale + 2 * sizes.wall + beside.left + beside.right;
+  const room = tubeRoom(layout, scale);
+  const walls = 2 * sizes.wall + room.left + room.right;
+  const width = (extent.right - extent.left) * scale + walls + beside.left + beside.right;
   const free = sizes.sheetWidth - width - lanes.left - lanes.right;
   const left = Math.max(0, free / 2) + lanes.left;
   const top = place.top + roomAbove(layout);
   const floor = top + (extent.top - extent.bottom) * scale + 2 * sizes.wall;
   const at = (point: Point): Point => ({
-    x: left + beside.left + sizes.wall + (point.x - extent.left) * scale,
+    x: left + beside.left + room.left + sizes.wall + (point.x - extent.left) * scale,
     y: floor - sizes.wall - (point.y - extent.bottom) * scale,
   });
   const bottom = Math.max(floor, ...pathWords(layout, at).map((word) => word.y + 1));
+  const inMm = (box: Box): Box => {
+    const corner = at({ x: box.x, y: box.y + box.height });
+    return { ...corner, width: box.width * scale, height: box.height * scale };
+  };
   return {
     scale,
     at,
-    box: (box) => {
-      const corner = at({ x: box.x, y: box.y + box.height });
-      return { ...corner, width: box.width * scale, height: box.height * scale };
-    },
+    box: inMm,
+    housing: housingOnSheet(layout, inMm, room),
     left,
     right: left + width,
     top,
