@@ -112,7 +112,9 @@ export const findingsOf = (model: Model, assessment: Assessment, options: Findin
   const context: FindingContext = {
     model,
     assessment,
-    print: (value, dimension) => printQuantity({ value, dimension, system }),
+    // No time here is known to more than two figures.
+    print: (value, dimension) =>
+      printQuantity({ value, dimension, system, ...(dimension === 'time' ? { digits: 2 } : {}) }),
     name: (place) => placeName(model, assessment, place),
   };
   return findingRules

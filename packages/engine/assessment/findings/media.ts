@@ -85,8 +85,10 @@ export const replacedOften: FindingRule = {
       if (medium.care !== 'replace' || !cleaning.cleanedEachTime.includes(bed.id)) return [];
       const line = assessment.cost.media.find((one) => one.medium === bed.medium);
       const often = context.print(cleaning.timeS, 'time');
-      const cost = line ? `, which costs ${line.perYear.toFixed(2)} ${assessment.cost.currency} a year` : '';
-      const says = `The bed of ${medium.name} clogs and has to be replaced every ${often}${cost}.`;
+      const cost = line
+        ? `, which costs about ${Math.round(line.perYear)} ${assessment.cost.currency} a year`
+        : '';
+      const says = `The bed of ${medium.name} clogs and has to be replaced about every ${often}${cost}.`;
       const cured = model.media[WASHABLE] ? { cured: changeBed(model, bed.id, { medium: WASHABLE }) } : {};
       return [
         {

@@ -24,7 +24,7 @@ export interface Sighting {
   readonly severity?: Finding['severity'];
 }
 
-/** One kind of fault or strength: adding one is adding a file that exports one of these. */
+/** One kind of fault or strength: adding one is adding it to the file of its subject and to the list of `find.ts`. */
 export interface FindingRule {
   readonly id: string;
   look(context: FindingContext): readonly Sighting[];
