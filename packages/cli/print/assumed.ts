@@ -16,7 +16,7 @@ const DIMENSIONS: Readonly<Record<string, Dimension>> = {
 
 const printValue = ({ value, unit }: Given, print: Print): string => {
   const dimension = DIMENSIONS[unit];
-  if (dimension) return print(value, dimension);
+  if (dimension) return unit === 'Pa' ? `${print(value, dimension)} of air` : print(value, dimension);
   const money = /^([A-Z]{3})\/(s|J)$/.exec(unit);
   if (money?.[1]) return print(value, money[2] === 's' ? 'price-per-time' : 'price-per-energy', money[1]);
   if (unit === 'yes or no') return value === 0 ? 'no' : 'yes';

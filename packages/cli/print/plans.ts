@@ -90,7 +90,7 @@ export const printPlans = (plans: Plans, model: Model, output: Output): string =
   const print = printer(output.system);
   const { possible, assessed } = plans.counted;
   const counted = wrap(
-    `${possible.toLocaleString('en-GB')} candidates were possible, ${assessed.toLocaleString('en-GB')} were assessed${plans.complete ? ': the search is complete' : '; what was left out may hold a better one (raise --cap)'}.`,
+    `${possible.toLocaleString('en-GB')} candidates were possible, ${assessed.toLocaleString('en-GB')} were assessed${plans.complete ? ': the search is complete' : '; the search climbs from two starts and may miss a better one'}.`,
   );
   const rows = [
     row({ name: 'as found', cost: '' }, plans.asFound, print),

@@ -1,6 +1,6 @@
 import { assess } from '../assessment/assess.ts';
 import type { Assessment } from '../assessment/assessment.ts';
-import { compile } from '../assessment/compile.ts';
+import { layoutOf } from '../assessment/compile.ts';
 import type { Chamber, Layout } from '../families/layout.ts';
 import type { Model, Packing, PermittedAlteration } from '../model/model.ts';
 import { alterationSets, altered, type PartNeed, partsOf } from './alterations.ts';
@@ -38,11 +38,8 @@ export interface Hardware {
   readonly partsCost: number;
 }
 
-const layoutOf = (model: Model): Layout => {
-  const result = compile(model);
-  if (!result.ok) throw new Error(`the filter's network cannot be solved: ${result.problem.code}`);
-  return result.compiled.layout;
-};
+const costOf = (parts: readonly PartNeed[]): number =>
+  parts.reduce((sum, { count, price }) => sum + count * price, 0);
 
 /** Permitted alterations whose parts cost more than there is, with their price. */
 export const beyondBudget = (
@@ -51,20 +48,18 @@ export const beyondBudget = (
 ): { readonly id: string; readonly cost: number }[] => {
   const found = layoutOf(model);
   return model.alterations.flatMap((alteration) => {
-    const cost = partsOf(model, found, [alteration]).reduce(
-      (sum, { count, price }) => sum + count * price,
-      0,
-    );
+    const cost = costOf(partsOf(model, found, [alteration]));
     return cost > budget ? [{ id: alteration.id, cost }] : [];
   });
 };
 
+/** Every set of the permitted alterations whose parts the budget pays for, in the job's currency, carried out. */
 export const hardwareSets = (model: Model, budget: number): Hardware[] => {
   const found = layoutOf(model);
   return alterationSets(model.alterations).flatMap((alterations) => {
     const changed = altered(model, found, alterations);
     const parts = partsOf(model, found, alterations);
-    const partsCost = parts.reduce((sum, { count, price }) => sum + count * price, 0);
+    const partsCost = costOf(parts);
     if (partsCost > budget) return [];
     return [{ alterations, model: changed, layout: layoutOf(changed), parts, partsCost }];
   });

@@ -106,23 +106,25 @@ const climbAll = (
   }
 };
 
-/** Every filling of the coarse grid where that is within the cap, else a climb from several starts. */
+/**
+ * Every filling of the coarse grid where that is within the cap, else a climb from several starts.
+ * @returns how many candidates there are that can be paid for; where the search climbs, all fillings
+ */
 export const searchGrid = (search: Search, sets: readonly Hardware[]): number => {
   const media = gridMedia(search.model);
   const length = search.asFound.layout.chambers.length * LAYERS_PER_CHAMBER;
   const each = media.length ** length;
   const possible = each * sets.length;
-  if (possible <= search.cap - search.assessed.length) {
-    for (const hardware of sets) {
-      for (let index = 0; index < each; index += 1) {
-        search.try(
-          hardware,
-          packingOfGrid(hardware.layout.chambers, gridAt(index, length, media), search.supplies),
-        );
-      }
-    }
+  if (possible > search.cap - search.assessed.length) {
+    climbAll(search, sets, media);
     return possible;
   }
-  climbAll(search, sets, media);
-  return possible;
+  const before = search.assessed.length;
+  for (const hardware of sets) {
+    for (let index = 0; index < each; index += 1) {
+      const grid = gridAt(index, length, media);
+      search.try(hardware, packingOfGrid(hardware.layout.chambers, grid, search.supplies));
+    }
+  }
+  return search.assessed.length - before;
 };
