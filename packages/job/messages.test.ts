@@ -148,6 +148,11 @@ describe('sentences that say what to write', () => {
     expect(told?.allowed).toMatch(allowed);
   });
 
+  it('a short name with capitals is written back in small letters', () => {
+    const told = problemsWith('  basket-1:', '  Basket 1:')[0];
+    expect(told).toMatchObject({ code: 'bad-id', allowed: 'such as basket-1' });
+  });
+
   it('US gallons an hour are understood as their makers write them', () => {
     expect(problemsWith('900 L/h', '264 GPH (US)')).toEqual([]);
   });

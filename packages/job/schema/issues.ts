@@ -1,4 +1,4 @@
-import { nearestWord } from '@fettle/engine/quantities/spelling.ts';
+import { asShortName, nearestWord } from '@fettle/engine/quantities/spelling.ts';
 import * as z from 'zod';
 import type { FieldPath } from '../fieldPath.ts';
 import { adviceOn } from '../names.ts';
@@ -28,13 +28,19 @@ function problemsOfIssue(issue: Issue, above: FieldPath, setting: Setting): read
     case 'invalid_union':
       return problemsOfUnion(issue, path, setting);
     case 'invalid_key':
-      return [problem('bad-id', path, { facts: { found: shown(path.at(-1)) }, allowed: idsAllowed })];
+      return [badId(path, path.at(-1))];
     default:
       return [problemOfValue(issue, path, setting)];
   }
 }
 
 const idsAllowed = 'small letters, digits and hyphens, a letter first, such as basket-1';
+
+function badId(path: FieldPath, found: unknown): Problem {
+  const name = typeof found === 'string' && found.length <= 60 ? asShortName(found) : '';
+  const allowed = /^[a-z][a-z0-9-]*$/.test(name) ? `such as ${name}` : idsAllowed;
+  return problem('bad-id', path, { facts: { found: shown(found) }, allowed });
+}
 
 function unknownField(path: FieldPath, { root, value }: Setting): Problem {
   const names = knownNames(schemaAt(root, value, path.slice(0, -1)));
@@ -184,7 +190,7 @@ function problemOfFormat(
   if (issue.format === 'date') {
     return problem('bad-date', path, { facts: { found: shown(found) }, allowed: 'a day such as 2026-11-02' });
   }
-  return problem('bad-id', path, { facts: { found: shown(found) }, allowed: idsAllowed });
+  return badId(path, found);
 }
 
 function outOfRange(
