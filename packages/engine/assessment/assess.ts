@@ -1,10 +1,5 @@
 import { solidsMade } from '../laws/dirt/production.ts';
-import {
-  ALKALINITY_PER_NITROGEN_RATIO,
-  OXYGEN_PER_NITROGEN_RATIO,
-  TAN_PER_PROTEIN_RATIO,
-} from '../laws/life/feed.ts';
-
+import { alkalinityForNitrification, ammoniaFromFeed, oxygenForNitrification } from '../laws/life/feed.ts';
 import type { Model } from '../model/model.ts';
 import { solveNetwork } from '../network/solve.ts';
 import type { Assessment, BedState } from './assessment.ts';
@@ -115,11 +110,12 @@ export const evaluate = (compiled: Compiled, options: AssessOptions = {}): Asses
   const made = solidsMade(tank);
   const solids = cleanSolids(compiled, made);
   const marched = march(compiled, made, dayS);
-  const tanMade = tank.feedKgPerS * tank.feedProteinFraction * TAN_PER_PROTEIN_RATIO;
+  const tanMade = ammoniaFromFeed({ feedKgPerS: tank.feedKgPerS, proteinFraction: tank.feedProteinFraction });
   const shares = bacteriaShares(compiled, marched, tanMade);
   const cleaning = cleaningOf(compiled, marched, shares);
   const atClean = carriesIn(compiled, shares, marched.clean).carries;
   const atEnd = carriesIn(compiled, shares, marched.atEnd).carries;
+  // Last, for the network stays solved in its state: beds and chemical media are read at the flows of the day.
   const day = carriesIn(compiled, shares, marched.atDay);
   const beds = bedStates(compiled, shares, { detail: day, dirt: marched.atDay });
   const chemical = chemicalStates({ compiled, capacity: day.capacity, dirt: marched.atDay });
@@ -127,7 +123,7 @@ export const evaluate = (compiled: Compiled, options: AssessOptions = {}): Asses
     dirt: marched.atDay,
     feedKgPerS: day.carries.feedKgPerS,
   });
-  const oxidised = day.carries.oxidisedKgNPerS;
+  const oxidised = { nitrogenKgPerS: day.carries.oxidisedKgNPerS };
   return {
     edition: MODEL_EDITION,
     layout: compiled.layout,
@@ -139,8 +135,8 @@ export const evaluate = (compiled: Compiled, options: AssessOptions = {}): Asses
     chemical,
     cost: costOf(compiled, cleaning),
     uses: {
-      alkalinityKgPerS: oxidised * ALKALINITY_PER_NITROGEN_RATIO,
-      oxygenKgPerS: oxidised * OXYGEN_PER_NITROGEN_RATIO,
+      alkalinityKgPerS: alkalinityForNitrification(oxidised),
+      oxygenKgPerS: oxygenForNitrification(oxidised),
     },
     solids,
     orderShares,

@@ -1,6 +1,6 @@
 import { exhaustionTime } from '../laws/chemistry/adsorption.ts';
 import { ORGANIC_CARBON_PER_FEED_RATIO, PHOSPHORUS_PER_FEED_RATIO } from '../laws/chemistry/loads.ts';
-import { TAN_PER_PROTEIN_RATIO } from '../laws/life/feed.ts';
+import { ammoniaFromFeed } from '../laws/life/feed.ts';
 import type { Medium, Substance } from '../model/medium.ts';
 import type { ChemicalState } from './assessment.ts';
 import type { Compiled, CompiledBed } from './compiled.ts';
@@ -23,7 +23,7 @@ const madeKgPerS = (compiled: Compiled, substance: Substance): number => {
   const { tank } = compiled.model;
   switch (substance) {
     case 'ammonium':
-      return tank.feedKgPerS * tank.feedProteinFraction * TAN_PER_PROTEIN_RATIO;
+      return ammoniaFromFeed({ feedKgPerS: tank.feedKgPerS, proteinFraction: tank.feedProteinFraction });
     case 'phosphate':
       return tank.feedKgPerS * PHOSPHORUS_PER_FEED_RATIO;
     case 'dissolved-organics':

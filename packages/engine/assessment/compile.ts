@@ -1,5 +1,6 @@
 import { familyById } from '../families/families.ts';
 import type { Layout } from '../families/layout.ts';
+import { chambersInWaterOrder } from '../families/waterOrder.ts';
 import type { Model } from '../model/model.ts';
 import { type CompiledNetwork, compileNetwork } from '../network/compile.ts';
 import type { TopologyProblem } from '../network/topology.ts';
@@ -72,11 +73,11 @@ const compileBeds = (model: Model, layout: Layout, network: CompiledNetwork): Co
     }),
   );
 
-/** Chambers in the order in which the water meets them. */
-const sortChambers = (layout: Layout, spaces: readonly string[]): Layout => ({
-  ...layout,
-  chambers: layout.chambers.toSorted((a, b) => spaces.indexOf(a.from) - spaces.indexOf(b.from)),
-});
+/** The layout of a job's filter, its chambers in the order in which the water meets them. */
+export const layoutOf = ({ filter }: Model): Layout => {
+  const drawn = familyById(filter.family)!.layOut(filter.measurements);
+  return { ...drawn, chambers: chambersInWaterOrder(drawn) };
+};
 
 /**
  * Compiles a job.
@@ -87,10 +88,9 @@ export const compile = (
 ):
   | { readonly ok: true; readonly compiled: Compiled }
   | { readonly ok: false; readonly problem: TopologyProblem } => {
-  const drawn = familyById(model.filter.family)!.layOut(model.filter.measurements);
-  const edges = wayEdges(model, drawn);
-  const spaces = orderSpaces(edges, drawn.inletSpace);
-  const layout = sortChambers(drawn, spaces);
+  const layout = layoutOf(model);
+  const edges = wayEdges(model, layout);
+  const spaces = orderSpaces(edges, layout.inletSpace);
   const water = waterState(model.tank);
   const { spec, roles } = filterNetwork(model, layout, water);
   const result = compileNetwork(spec);

@@ -60,8 +60,8 @@ const decidingBed = (compiled: Compiled, state: DirtState, place: string): strin
   let most = Number.NEGATIVE_INFINITY;
   compiled.beds.forEach((bed, index) => {
     if (bed.chamber !== chamber) return;
-    const link = compiled.network.drop[bed.link]!;
-    const grown = link * (1 - 1 / bedRatio(compiled, state.deposit, index));
+    const headM = compiled.network.drop[bed.link]!;
+    const grown = headM * (1 - 1 / bedRatio(compiled, state.deposit, index));
     if (grown > most) {
       most = grown;
       decides = bed.id;
