@@ -48,8 +48,17 @@ function overflowLine(weir: Weir, layout: Layout, pen: Pen): readonly Point[] {
   ].map(pen.sheet.at);
 }
 
-/** Every way past media except those beside one chamber. */
+/** Every way past media that water takes, or may take, except those beside one chamber. */
 export function wayLines(layout: Layout, shares: Shares | undefined, pen: Pen): readonly BypassLine[] {
+  return allWayLines(layout, shares, pen).filter(isTaken);
+}
+
+/** Whether water takes a way, as far as is known. */
+function isTaken({ share }: BypassLine): boolean {
+  return share === undefined || share > 0;
+}
+
+function allWayLines(layout: Layout, shares: Shares | undefined, pen: Pen): readonly BypassLine[] {
   const level = [
     ...layout.leaks.filter((leak) => leak.thicknessM > 0),
     ...layout.openings.filter((one) => one.bypass),
@@ -86,7 +95,7 @@ export function gapLines(layout: Layout, shares: Shares | undefined, pen: Pen): 
       const labelAt = { x: ((from?.x ?? 0) + (to?.x ?? 0)) / 2, y: ((from?.y ?? 0) + (to?.y ?? 0)) / 2 };
       return { id: chamber.id, points, share: shares && (shares.gap.get(chamber.id) ?? 0), labelAt };
     })
-    .filter((line) => line.share === undefined || line.share > 0);
+    .filter(isTaken);
 }
 
 /** The dashed ribbons; the shares of those that are not beside a chamber stand on the drawing itself. */

@@ -1,6 +1,15 @@
 import { describe, expect, it } from 'vitest';
 import { drawingCases } from './drawingCases.ts';
-import { arrowRows, bedsDrawn, cases, drawn, rectsOf, ribbonsOf, wordsOf } from './drawingReading.ts';
+import {
+  arrowRows,
+  bedsDrawn,
+  cases,
+  drawn,
+  rectsOf,
+  ribbonsOf,
+  sectionOf,
+  wordsOf,
+} from './drawingReading.ts';
 import { palettes } from './tokens.ts';
 
 describe('water', () => {
@@ -100,6 +109,15 @@ describe('water', () => {
     expect(svg).toContain('shares not reckoned');
     expect(wordsOf(svg).some((word) => word.content.includes('%'))).toBe(false);
     expect(svg).toContain('stroke-dasharray="1.6 0.9"');
+  });
+
+  it('has no dashed way over a lip that stays dry', () => {
+    const one = drawingCases.hung;
+    const dry = { ...one.flows, wayFlowM3PerS: { ...one.flows.wayFlowM3PerS, 'overflow-lip': 0 } };
+    const dashes = (svg: string): number => sectionOf(svg).split('stroke-dasharray="1.6 0.9"').length;
+    const svg = drawn({ ...one, flows: dry });
+    expect(dashes(drawn(one)) - dashes(svg)).toBe(1);
+    expect(wordsOf(svg).map((word) => word.content)).not.toContain('0\u00a0%');
   });
 
   it('has no dashed way beside a chamber whose gap is shut', () => {
