@@ -100,6 +100,14 @@ describe.each(families.map((family) => [family.id, family] as const))('%s', (_, 
     });
   });
 
+  it('names measurements of its own for leaks and for openings that may be closed', () => {
+    const keys = family.measurements.map(({ key }) => key);
+    forAny(family, ({ leaks, openings }) => {
+      for (const leak of leaks) expect(keys).toContain(leak.measurement);
+      for (const { closedBy } of openings) if (closedBy !== undefined) expect(keys).toContain(closedBy);
+    });
+  });
+
   it('draws every chamber inside the housing, none over another', () => {
     forAny(family, (layout) => {
       const body = layout.drawing.housing[0];

@@ -173,6 +173,7 @@ function openingsOf(size: Reader): readonly Opening[] {
     to: 'pump-space',
     areaM2: size('upperSlotArea'),
     bypass: true,
+    closedBy: 'upperSlotArea',
     at: { x: 0, y: size('innerHeight') - size('headSpace') / 2 },
   };
   return [

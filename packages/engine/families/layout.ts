@@ -62,6 +62,8 @@ export interface Opening {
   readonly areaM2: number;
   /** True where water that takes it misses media that it should meet. */
   readonly bypass: boolean;
+  /** Key of the measurement that closes it at 0; absent where it must stay open. */
+  readonly closedBy?: string;
   readonly at: Point;
 }
 
@@ -69,6 +71,8 @@ export interface Opening {
 export interface Leak extends Gap {
   readonly id: string;
   readonly label: string;
+  /** Key of the measurement that is its thickness. */
+  readonly measurement: string;
   readonly from: string;
   readonly to: string;
   readonly at: Point;

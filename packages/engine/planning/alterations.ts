@@ -76,9 +76,11 @@ const sealGaps: AlterationKind = {
   says: 'seal the gaps beside the media',
   settings: [],
   apply: (model, layout) => {
-    const beside = withSealedChambers(model, openGaps(model, layout).chambers);
-    const [leak] = openGaps(model, layout).leaks;
-    return leak ? withMeasurement(beside, 'partitionGap', sealedGap(leak.thicknessM)) : beside;
+    const { chambers, leaks } = openGaps(model, layout);
+    return leaks.reduce(
+      (sealed, { measurement, thicknessM }) => withMeasurement(sealed, measurement, sealedGap(thicknessM)),
+      withSealedChambers(model, chambers),
+    );
   },
   parts: (model, layout) => {
     const { chambers, leaks } = openGaps(model, layout);
@@ -93,7 +95,12 @@ const closeUpperSlots: AlterationKind = {
   id: 'close-upper-slots',
   says: 'cover the slots past the media',
   settings: [],
-  apply: (model) => withMeasurement(model, 'upperSlotArea', 0),
+  apply: (model, layout) =>
+    layout.openings.reduce(
+      (closed, { bypass, closedBy }) =>
+        bypass && closedBy !== undefined ? withMeasurement(closed, closedBy, 0) : closed,
+      model,
+    ),
   parts: () => [{ part: 'slot-cover', count: 1 }],
   steps: () => [
     'Cover the upper slots; leave at least three times the area of the pump’s own inlet open below.',

@@ -40,7 +40,7 @@ export const partitionLeaks: FindingRule = {
           place: leak.id,
           says,
           cure,
-          cured: withMeasurement(context.model, 'partitionGap', sealedGap(leak.thicknessM)),
+          cured: withMeasurement(context.model, leak.measurement, sealedGap(leak.thicknessM)),
         },
       ];
     });
@@ -57,7 +57,9 @@ export const openingPastMedia: FindingRule = {
       const says = `${percent(share)} of the water enters through the ${opening.label} and meets no media.`;
       const cure =
         'Cover these slots, as long as three times the area of the pump’s own inlet stays open (common practice, no source).';
-      return [{ place: opening.id, says, cure, cured: withMeasurement(context.model, 'upperSlotArea', 0) }];
+      const { closedBy } = opening;
+      const cured = closedBy === undefined ? {} : { cured: withMeasurement(context.model, closedBy, 0) };
+      return [{ place: opening.id, says, cure, ...cured }];
     });
   },
 };
