@@ -5,7 +5,7 @@ import { factorise, planLdl, slotOf, solveFactorised } from './ldl.ts';
 const buildRandom = (size: number, links: readonly (readonly [number, number, number])[]) => {
   const pattern = Array.from({ length: size }, () => new Set<number>());
   const dense = Array.from({ length: size }, (_, row) =>
-    Array.from({ length: size }, (_unused, column) => (row === column ? 0.01 : 0)),
+    Array.from({ length: size }, (_unused, column): number => (row === column ? 0.01 : 0)),
   );
   for (const [a, b, weight] of links) {
     if (a >= size || b >= size || a === b) continue;

@@ -50,8 +50,30 @@ function isShare(text: string, apart: Written, main: Main): boolean {
  * @returns the doubt in SI, `undefined` where none is written, or a problem
  */
 export function readDoubt(apart: Written, main: Main): Doubt | QuantityProblem | undefined {
-  const { doubt } = apart;
-  if (!doubt) return undefined;
+  if (!apart.doubt) return undefined;
+  const read = readWrittenDoubt(apart, apart.doubt, main);
+  return 'kind' in read && tooWide(read, main) ? tellingNothing : read;
+}
+
+/** Doubts beyond these say nothing of a figure. */
+const WIDEST_FACTOR = 1000;
+const WIDEST_SHARE = 100;
+
+const tellingNothing = quantityProblem(
+  'bad-doubt',
+  'The doubt is so wide that the figure says nothing',
+  `a half-width of at most ${WIDEST_SHARE} times the figure, or a factor of at most ${WIDEST_FACTOR}`,
+);
+
+function tooWide({ kind, size }: Doubt, { value }: Main): boolean {
+  return kind === 'factor' ? size > WIDEST_FACTOR : value !== 0 && size > WIDEST_SHARE * Math.abs(value);
+}
+
+function readWrittenDoubt(
+  apart: Written,
+  doubt: NonNullable<Written['doubt']>,
+  main: Main,
+): Doubt | QuantityProblem {
   const factor = doubt.kind === 'factor';
   const number = readNumber(doubt.number, apart.decimalSign ?? (factor ? '.' : undefined));
   if (!number.ok) return number;
