@@ -283,11 +283,11 @@ describe('text that is no quantity', () => {
 });
 
 describe('a doubt that leaves nothing of its figure', () => {
-  it.each(['5 L ± 1e30 L', '5 L ± 20000 %', '5 L ×/÷ 5000'])('is refused: %s', (text) => {
+  test.each(['5 L ± 1e30 L', '5 L ± 20000 %', '5 L ×/÷ 5000'])('is refused: %s', (text) => {
     expect(readQuantity(text, 'volume')).toMatchObject({ ok: false, code: 'bad-doubt' });
   });
 
-  it.each(['5 L ± 6 L', '5 L ×/÷ 20', '0 L ± 1 L'])('may be wide: %s', (text) => {
+  test.each(['5 L ± 6 L', '5 L ×/÷ 20', '0 L ± 1 L'])('may be wide: %s', (text) => {
     expect(readQuantity(text, 'volume')).toMatchObject({ ok: true });
   });
 });
