@@ -133,13 +133,21 @@ function rowOf(labels: readonly LaneLabel[], place: LanePlace, pen: Pen): Lane {
     place.side === 'bottom' ? sizes.tagWidth + (place.row === 0 ? 1 : 2.5) : sizes.tagHeight + 0.6;
   const { sheet } = pen;
   const ends =
-    place.side === 'bottom' ? { from: sheet.left, to: sheet.right } : { from: sheet.top, to: sheet.bottom };
+    place.side === 'bottom' ? rowEnds(labels.length * extent, pen) : { from: sheet.top, to: sheet.bottom };
   const places = heldBetween(spread(sorted.map((label) => ({ at: along(label.anchor), extent }))), ends);
   const middles = places.map((at) => standing(place, at, pen));
   return {
     content: sorted.map((label, index) => laneLabel(label, middles[index] ?? label.anchor, pen)).join(''),
     end: Math.max(sheet.top, ...middles.map((middle) => middle.y + sizes.tagHeight / 2)),
   };
+}
+
+/** Ends for the middles of a row under the section: as wide as the section, or as the row needs. */
+function rowEnds(needed: number, { sheet }: Pen): { readonly from: number; readonly to: number } {
+  const over = Math.max(0, needed - (sheet.right - sheet.left)) / 2;
+  const edge = sizes.tagWidth / 2 + 0.5;
+  const shift = Math.max(0, sheet.right + over - (sizes.sheetWidth - edge));
+  return { from: Math.max(edge, sheet.left - over - shift), to: sheet.right + over - shift };
 }
 
 /** Middle of a label in its lane. */

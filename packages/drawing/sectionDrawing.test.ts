@@ -136,6 +136,10 @@ describe('any filter', () => {
           expectWellFormed(svg);
           expect(svg).not.toMatch(/(width|height)="-/);
           expectNoOverlap(svg);
+          for (const word of wordsOf(svg)) {
+            expect(word.from, word.content).toBeGreaterThanOrEqual(0);
+            expect(word.to, word.content).toBeLessThanOrEqual(100);
+          }
         }),
         { numRuns: 40 },
       );
