@@ -145,7 +145,7 @@ const resisting: readonly (readonly [what: string, law: LinkLaw, headM: (flow: n
 ];
 
 describe.each(resisting)('%s', (_what, law, headM) => {
-  it.each([2e-7, 1e-5, 1.2e-4, 6e-4])('lets %d m³/s through at the head that its law gives', (flow) => {
+  it.each([2e-7, 1e-5, 1.2e-4, 6e-4])('lets %s m³/s through at the head that its law gives', (flow) => {
     expect(through(law, headM(flow)) / flow).toBeCloseTo(1, 9);
   });
 });
@@ -153,7 +153,7 @@ describe.each(resisting)('%s', (_what, law, headM) => {
 describe('a pump', () => {
   const curve = { kind: 'two-point', shutoffHeadM: 1.6, freeFlowM3PerS: 3e-4 } as const;
 
-  it.each([1, 0.8, 0.5])('at speed %d gives what the affinity laws make of its curve', (speedRatio) => {
+  it.each([1, 0.8, 0.5])('at speed %s gives what the affinity laws make of its curve', (speedRatio) => {
     const pump = { ...model.filter.pump, curve, speedRatio };
     const law = pumpLaw({ ...withFilter(model, { pump }), tests: [] });
     const flowM3PerS = 1.3e-4;
