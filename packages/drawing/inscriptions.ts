@@ -43,13 +43,13 @@ function extentOf(side: Side, lines: readonly string[]): number {
   return lines.length * inscriptionStep + between;
 }
 
-/** The words fit across the lane, and along it between the ends of the sheet. */
+/** The words fit across the lane, and along it between the ends of the section: beyond stand other labels. */
 function fits(inscription: Inscription, sheet: Sheet): boolean {
   const { dimension, lines, middle } = inscription;
   const half = extentOf(dimension.side, lines) / 2;
   const ends =
     dimension.side === 'bottom'
-      ? { from: 0, to: sizes.sheetWidth }
+      ? { from: sheet.left, to: sheet.right }
       : { from: sheet.top, to: sheet.bottom + 3 };
   const across = dimensionRoom(dimension.side) - 2.5;
   const words = lines.slice(0, -1);
