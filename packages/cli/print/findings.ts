@@ -1,5 +1,4 @@
 import type { Effect, Finding } from '@fettle/engine/assessment/assessment.ts';
-import { netGain } from '@fettle/engine/assessment/effect.ts';
 import type { System } from '@fettle/engine/quantities/displayUnits.ts';
 import type { AssessedJob } from '@fettle/workflows/assessJob.ts';
 import { feedChange, flowChange, intervalChange } from './amounts.ts';
@@ -9,7 +8,7 @@ import { labelled } from './layout.ts';
 const LABEL = 9;
 
 /** The effect of a cure, all three figures, each before and after in one unit. */
-export const effectText = ({ flow, feed, cleaningInterval }: Effect, system: System): string => {
+const effectText = ({ flow, feed, cleaningInterval }: Effect, system: System): string => {
   const interval = {
     before: cleaningInterval.beforeS,
     after: cleaningInterval.afterS,
@@ -23,14 +22,9 @@ export const effectText = ({ flow, feed, cleaningInterval }: Effect, system: Sys
   ].join(', ');
 };
 
-/** The cure with what it would do; one that gains nothing is not recommended. */
-const cureText = ({ cure, effect }: Finding, system: System): string => {
-  if (!effect) return ` ${cure}`;
-  if (netGain(effect) <= 0) {
-    return ` Curing only this gains nothing here (${effectText(effect, system)}): see the plans.`;
-  }
-  return ` Cure: ${cure} By itself that gives ${effectText(effect, system)}.`;
-};
+/** The cure with what it alone would do. */
+const cureText = ({ cure, effect }: Finding, system: System): string =>
+  effect ? ` Cure: ${cure} Effect of this alone: ${effectText(effect, system)}.` : ` ${cure}`;
 
 /** Findings, worst first, each with its evidence, its cure and what the cure alone would do. */
 export const printFindings = (job: AssessedJob, system: System): string =>

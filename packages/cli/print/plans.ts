@@ -77,7 +77,9 @@ const one = (plan: Plan, currency: string, output: Output): string => {
 const steps = (plan: Plan, output: Output): string =>
   [
     heading(output, `Steps of ${plan.id}`),
-    ...stepsOf(plan).map((step, place) => labelled(`${String(place + 1).padStart(2)}.`, step, 4)),
+    ...stepsOf(plan, output.system).map((step, place) =>
+      labelled(`${String(place + 1).padStart(2)}.`, step, 4),
+    ),
     heading(output, 'Mind'),
     ...cautionsOf(plan).map(({ medium, says }) => wrap(`  ${medium}: ${says}`, 4)),
   ].join('\n');

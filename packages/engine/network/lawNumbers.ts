@@ -1,3 +1,4 @@
+import { monotoneSpline } from '../numerics/monotone.ts';
 import type { LinkLaw, NetworkSpec } from './links.ts';
 
 export const LINK_KIND = {
@@ -113,14 +114,8 @@ const fallingHeads = ({ flowM3PerS: x, headM: y }: Extract<LinkLaw, { kind: 'pum
   return heads;
 };
 
-/** Flow, head and slope at the points of a monotone cubic (Fritsch & Carlson 1980; harmonic mean of slopes). */
+/** Flow, head and slope at the points of a monotone cubic. */
 const pumpTable = (law: Extract<LinkLaw, { kind: 'pump-points' }>): number[] => {
-  const x = law.flowM3PerS;
-  const y = fallingHeads(law);
-  const secant = x.slice(1).map((value, i) => (y[i + 1]! - y[i]!) / (value - x[i]!));
-  return x.flatMap((value, i) => {
-    const left = secant[i - 1] ?? secant[i]!;
-    const right = secant[i] ?? secant[i - 1]!;
-    return [value, y[i]!, (2 * left * right) / (left + right)];
-  });
+  const { x, y, slope } = monotoneSpline({ x: law.flowM3PerS, y: fallingHeads(law) });
+  return x.flatMap((value, i) => [value, y[i]!, slope[i]!]);
 };

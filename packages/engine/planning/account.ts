@@ -161,7 +161,11 @@ export class Search {
 
   /** How much better than as found, by what is asked for or by another favour. */
   gain(one: Assessed, favour: Favour = this.favour): number {
-    return gainOver(this.#asFound, one.merits, { favour, fedKgPerS: this.model.tank.feedKgPerS });
+    return gainOver(this.#asFound, one.merits, {
+      favour,
+      fedKgPerS: this.model.tank.feedKgPerS,
+      budget: this.options.budget ?? 0,
+    });
   }
 
   get favour(): Favour {

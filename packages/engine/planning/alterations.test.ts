@@ -33,6 +33,8 @@ const helps: readonly (readonly [one: PermittedAlteration, model: Model, gain: '
   [permit('lower-outlet'), withFilter(stackCanister(), { outletLiftM: 0.3 }), 'flow'],
 ];
 
+const inMillimetres = (lengthM: number): string => `${Number((lengthM * 1000).toFixed(1))} mm`;
+
 describe('alterations', () => {
   it.each(helps)('$id gains what it is for', (one, model, gain) => {
     const before = assess(model);
@@ -105,10 +107,10 @@ describe('alterations', () => {
     for (const kind of Object.values(alterationKinds)) {
       const settings = Object.fromEntries(kind.settings.map((name) => [name, 0.0125]));
       expect(kind.says.length).toBeGreaterThan(5);
-      for (const step of kind.steps(settings)) expect(step).toMatch(/\.$/);
-      for (const step of kind.steps(settings)) expect(step).not.toContain('NaN');
+      for (const step of kind.steps(settings, inMillimetres)) expect(step).toMatch(/\.$/);
+      for (const step of kind.steps(settings, inMillimetres)) expect(step).not.toContain('NaN');
     }
-    expect(alterationKinds['hose-bore']!.steps({ boreM: 0.0125 })[0]).toContain('12.5 mm');
+    expect(alterationKinds['hose-bore']!.steps({ boreM: 0.0125 }, inMillimetres)[0]).toContain('12.5 mm');
   });
 });
 

@@ -25,7 +25,11 @@ export interface AlterationKind {
   readonly settings: readonly string[];
   apply(model: Model, layout: Layout, settings: Readonly<Record<string, number>>): Model;
   parts(model: Model, layout: Layout): readonly Omit<PartNeed, 'price'>[];
-  steps(settings: Readonly<Record<string, number>>): readonly string[];
+  /** What hands do; lengths by `print`, SI to text. */
+  steps(
+    settings: Readonly<Record<string, number>>,
+    print: (value: number, dimension: 'length') => string,
+  ): readonly string[];
 }
 
 const withRuns = (model: Model, change: (run: HoseRun) => HoseRun): Model => {
@@ -122,8 +126,8 @@ const hoseBore: AlterationKind = {
   parts: ({ filter }) => [
     { part: 'hose-per-metre', count: (filter.intake?.lengthM ?? 0) + (filter.outlet?.lengthM ?? 0) },
   ],
-  steps: (settings) => [
-    `Fit hose of ${((settings.boreM ?? 0) * 1000).toFixed(1)} mm bore with barbs and clips that match it.`,
+  steps: (settings, print) => [
+    `Fit hose of ${print(settings.boreM ?? 0, 'length')} bore with barbs and clips that match it.`,
   ],
 };
 
@@ -134,8 +138,8 @@ const shortenHose: AlterationKind = {
   apply: (model, _layout, settings) =>
     withRuns(model, (run) => ({ ...run, lengthM: Math.min(run.lengthM, settings.lengthM ?? run.lengthM) })),
   parts: none,
-  steps: (settings) => [
-    `Cut the hoses to ${(settings.lengthM ?? 0).toFixed(2)} m each, ends square and clean.`,
+  steps: (settings, print) => [
+    `Cut the hoses to ${print(settings.lengthM ?? 0, 'length')} each, ends square and clean.`,
   ],
 };
 

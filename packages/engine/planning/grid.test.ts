@@ -56,7 +56,7 @@ const bestOfAll = (model: Model): number => {
     );
     const merits = meritsOf(assess({ ...model, packing }), { cost, changes: moved.length });
     if (!keepsWaterClear(before, merits)) return 0;
-    return gainOver(before, merits, { favour: 'balance', fedKgPerS: model.tank.feedKgPerS });
+    return gainOver(before, merits, { favour: 'balance', fedKgPerS: model.tank.feedKgPerS, budget });
   });
   return Math.max(...gains);
 };
@@ -70,7 +70,7 @@ const gainOf = (model: Model, { asFound, plans }: Plans): number => {
   return gainOver(
     meritsOf(asFound, { cost: 0, changes: 0 }),
     meritsOf(best.assessment, { cost: best.cost, changes: moved.length + best.alterations.length }),
-    { favour: 'balance', fedKgPerS: model.tank.feedKgPerS },
+    { favour: 'balance', fedKgPerS: model.tank.feedKgPerS, budget },
   );
 };
 

@@ -32,12 +32,12 @@ const WORTH_OF_A_CHANGE = 0.001;
 const WEIGHTS: Readonly<
   Record<Favour, { feed: number; flow: number; interval: number; clarity: number; cost: number }>
 > = {
-  balance: { feed: 1, flow: 0.5, interval: 1, clarity: 0.25, cost: 0.02 },
-  feed: { feed: 1, flow: 0.05, interval: 0.05, clarity: 0.05, cost: 0.001 },
-  flow: { feed: 0.05, flow: 1, interval: 0.05, clarity: 0.05, cost: 0.001 },
-  interval: { feed: 0.05, flow: 0.05, interval: 1, clarity: 0.05, cost: 0.001 },
-  clarity: { feed: 0.05, flow: 0.05, interval: 0.05, clarity: 1, cost: 0.001 },
-  cost: { feed: 0.3, flow: 0.1, interval: 0.3, clarity: 0.1, cost: 0.1 },
+  balance: { feed: 1, flow: 0.5, interval: 1, clarity: 0.25, cost: 0.3 },
+  feed: { feed: 1, flow: 0.05, interval: 0.05, clarity: 0.05, cost: 0.02 },
+  flow: { feed: 0.05, flow: 1, interval: 0.05, clarity: 0.05, cost: 0.02 },
+  interval: { feed: 0.05, flow: 0.05, interval: 1, clarity: 0.05, cost: 0.02 },
+  clarity: { feed: 0.05, flow: 0.05, interval: 0.05, clarity: 1, cost: 0.02 },
+  cost: { feed: 0.3, flow: 0.1, interval: 0.3, clarity: 0.1, cost: 1.5 },
 };
 
 /** How much worse a filter is that carries less than its tank is fed, for each factor that it falls short. */
@@ -46,18 +46,20 @@ const WORTH_OF_SHORTAGE = 2;
 const shortage = (carriedKgPerS: number, fedKgPerS: number): number =>
   fedKgPerS > 0 ? Math.max(0, logRatio(fedKgPerS, carriedKgPerS)) : 0;
 
-/** What a gain is reckoned for: what is favoured, and the feed that the tank gets, kg/s. */
+/** What a gain is reckoned for: what is favoured, the feed that the tank gets, kg/s, and the budget. */
 export interface Wish {
   readonly favour: Favour;
   readonly fedKgPerS: number;
+  /** Money that there is, in the job's currency: cost weighs by its share, whatever the currency. */
+  readonly budget: number;
 }
 
 /**
  * How much better a candidate is than the filter as found: the weighted sum of the logarithms of the ratios
  * of feed carried, flow, cleaning interval and clear water, less what it falls short of the tank's feed, and a
- * little for each unit of money and each change. 0 is as found; not a score to be shown.
+ * little for the share of the budget and each change. 0 is as found; not a score to be shown.
  */
-export const gainOver = (before: Merits, after: Merits, { favour, fedKgPerS }: Wish): number => {
+export const gainOver = (before: Merits, after: Merits, { favour, fedKgPerS, budget }: Wish): number => {
   const weight = WEIGHTS[favour];
   const worth = (intervalS: number): number =>
     favour === 'interval' ? intervalS : Math.min(intervalS, LONG_ENOUGH_S);
@@ -67,7 +69,7 @@ export const gainOver = (before: Merits, after: Merits, { favour, fedKgPerS }: W
     weight.flow * logRatio(after.flowM3PerS, before.flowM3PerS) +
     weight.interval * logRatio(worth(after.intervalS), worth(before.intervalS)) -
     weight.clarity * logRatio(after.solidsKgPerM3, before.solidsKgPerM3) -
-    weight.cost * after.cost -
+    weight.cost * (budget > 0 ? after.cost / budget : 0) -
     WORTH_OF_A_CHANGE * after.changes
   );
 };

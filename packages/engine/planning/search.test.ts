@@ -89,7 +89,7 @@ const bruteForce = (model: Model): Map<string, number> => {
       const gain =
         dirtier || lost
           ? Number.NEGATIVE_INFINITY
-          : gainOver(before, merits, { favour: 'balance', fedKgPerS: model.tank.feedKgPerS });
+          : gainOver(before, merits, { favour: 'balance', fedKgPerS: model.tank.feedKgPerS, budget: 0 });
       gains.set(`${set.map(({ id }) => id).join()} ${contents(packing)}`, gain);
     }
   }
@@ -107,7 +107,7 @@ const gainOfPlan = (model: Model, options: PlanOptions = {}): number => {
   return gainOver(
     meritsOf(asFound, { cost: 0, changes: 0 }),
     meritsOf(best.assessment, { cost: best.cost, changes }),
-    { favour: options.favour ?? 'balance', fedKgPerS: model.tank.feedKgPerS },
+    { favour: options.favour ?? 'balance', fedKgPerS: model.tank.feedKgPerS, budget: options.budget ?? 0 },
   );
 };
 

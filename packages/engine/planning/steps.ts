@@ -1,9 +1,16 @@
 import type { Medium } from '../model/medium.ts';
+import type { System } from '../quantities/displayUnits.ts';
+import { printQuantity } from '../quantities/printQuantity.ts';
 import { alterationKinds } from './alterations.ts';
 import type { Plan } from './plan.ts';
 
-const millimetres = (lengthM: number): string => `${Math.round(lengthM * 1000)} mm`;
-const litres = (volumeM3: number): string => `${Number((volumeM3 * 1000).toPrecision(2))} L`;
+/** Prints lengths and volumes of the steps to so many figures. */
+const printIn =
+  (system: System, digits: number) =>
+  (value: number, dimension: 'length' | 'volume'): string =>
+    printQuantity({ value, dimension, system, digits });
+
+type Print = ReturnType<typeof printIn>;
 
 /** How a filter is reached and closed again, by what it is built of. */
 interface Handling {
@@ -36,9 +43,10 @@ const handlingOf = ({ model, assessment }: Plan): Handling => {
   return assessment.layout.weirs.length > 0 ? hanging : submerged;
 };
 
-const buying = (plan: Plan): string[] =>
+const buying = (plan: Plan, print: Print): string[] =>
   plan.purchases.map(
-    ({ medium, volumeM3 }) => `Get ${litres(volumeM3)} of ${plan.model.media[medium]!.name}; rinse it.`,
+    ({ medium, volumeM3 }) =>
+      `Get ${print(volumeM3, 'volume')} of ${plan.model.media[medium]!.name}; rinse it.`,
   );
 
 const mediaOf = (plan: Plan): Medium[] => {
@@ -46,20 +54,22 @@ const mediaOf = (plan: Plan): Medium[] => {
   return [...used].map((medium) => plan.model.media[medium]!);
 };
 
-/** Foam that is bought or laid at another depth has to be cut. */
-const cutting = (plan: Plan): string[] =>
+/** Foam that is bought has to be cut. */
+const cutting = (plan: Plan, print: Print): string[] =>
   plan.purchases.some(({ medium }) => plan.model.media[medium]!.form === 'foam')
-    ? ['Cut foam 3 to 5 mm oversize, away from the hand, with a cut-resistant glove on the other.']
+    ? [
+        `Cut foam ${print(0.003, 'length')} to ${print(0.005, 'length')} oversize, away from the hand, with a cut-resistant glove on the other.`,
+      ]
     : [];
 
 /** Packing in the order of the hands: upright chambers from the bottom, slots from the pump's side. */
-const packing = (plan: Plan): string[] =>
+const packing = (plan: Plan, print: Print): string[] =>
   plan.assessment.layout.chambers.map((chamber) => {
     const beds = plan.packing[chamber.id] ?? [];
     const upright = chamber.flow === 'up' || chamber.flow === 'down';
     const inHandOrder = upright ? beds.toReversed() : beds;
     const layers = inHandOrder.map(
-      (bed) => `${millimetres(bed.depthM)} of ${plan.model.media[bed.medium]!.name}`,
+      (bed) => `${print(bed.depthM, 'length')} of ${plan.model.media[bed.medium]!.name}`,
     );
     if (layers.length === 0) return `Leave ${chamber.label} empty.`;
     return `Pack ${chamber.label}${upright ? ' from the bottom' : ''}: ${layers.join(', then ')}.`;
@@ -72,17 +82,20 @@ const keepingBacteria = (plan: Plan): string[] =>
         'Keep at least a third of the media that bacteria live on as it was for four weeks, in the filter or in a bag in the tank; never replace all at once.',
       ];
 
-/** What to do, in order, with the safety of hands and animals where it matters. */
-export const stepsOf = (plan: Plan): readonly string[] => {
+/** What to do, in order, with the safety of hands and animals where it matters; metric unless asked otherwise. */
+export const stepsOf = (plan: Plan, system: System = 'metric'): readonly string[] => {
+  // Nobody cuts or pours to three figures, but a hose is named by them.
+  const print = printIn(system, 2);
+  const printPart = printIn(system, 3);
   const { open, close } = handlingOf(plan);
   return [
-    ...buying(plan),
+    ...buying(plan, print),
     'Unplug every device in the tank before hands go into the water; never by the switch alone.',
     ...open,
     'Take the media out in order, note their places, and keep them wet in a bucket of tank water.',
-    ...plan.alterations.flatMap(({ id, settings }) => alterationKinds[id]!.steps(settings)),
-    ...cutting(plan),
-    ...packing(plan),
+    ...plan.alterations.flatMap(({ id, settings }) => alterationKinds[id]!.steps(settings, printPart)),
+    ...cutting(plan, print),
+    ...packing(plan, print),
     ...keepingBacteria(plan),
     ...close,
     'Plug in with a drip loop, through a residual-current device; local codes and licensed electricians decide on all wiring.',

@@ -87,6 +87,9 @@ const severityOf = (effect: Effect): Finding['severity'] => {
   return gain >= SLIGHT ? 'slight' : 'note';
 };
 
+/** Said where a cure alone gains nothing on the whole. */
+const NO_GAIN = 'By itself this gains nothing here on the whole: see the plans.';
+
 const RANK: Record<Finding['severity'], number> = { grave: 0, marked: 1, slight: 2, note: 3, strength: 4 };
 
 const toFinding = (
@@ -98,7 +101,8 @@ const toFinding = (
   const { place, says, cure } = sighting;
   const effect = sighting.cured ? effectBetween(assessment, assess(sighting.cured, options)) : undefined;
   const severity = sighting.severity ?? (effect ? severityOf(effect) : 'note');
-  return { id, severity, place, says, cure, ...(effect ? { effect } : {}) };
+  const noGain = effect && netGain(effect) <= 0 ? ` ${NO_GAIN}` : '';
+  return { id, severity, place, says, cure: `${cure}${noGain}`, ...(effect ? { effect } : {}) };
 };
 
 /** How findings are to be written. */

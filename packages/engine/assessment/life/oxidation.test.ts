@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { nitrificationFlux } from '../../laws/life/nitrification.ts';
 import type { Compiled } from '../compiled.ts';
 import { filterFlow } from '../dirt/transport.ts';
 import { solvedClean } from '../testing/compiled.ts';
@@ -142,5 +143,44 @@ describe('several beds', () => {
     const through = compiled.network.flow[compiled.beds[0]!.link]!;
     expect(through).toBeLessThan(filterFlow(compiled));
     expect(pass.ammoniaKgNPerS / (through * traces.ammonia)).toBeCloseTo(1, 6);
+  });
+});
+
+describe('a thin bed', () => {
+  const kinetic = 0.45 * PER_DAY;
+  const ceilings = { ammonia: 0.9e-3 * PER_DAY, nitrite: 0.7e-3 * PER_DAY };
+  const cases = [
+    { short: 'nitrogen', ammonia: 2e-4, nitrite: 3e-4, oxygen: 8e-3 },
+    { short: 'oxygen', ammonia: 5e-3, nitrite: 5e-3, oxygen: 4e-4 },
+    { short: 'room in the film', ammonia: 5e-3, nitrite: 5e-3, oxygen: 8e-3 },
+  ];
+
+  it.each(cases)('oxidises by the published flux where $short is short', ({ ammonia, nitrite, oxygen }) => {
+    const compiled = tight(10);
+    const slopes = { areaPerM: 1e-3, ammonia: kinetic, nitrite: kinetic };
+    const pass = run(
+      compiled,
+      rates(compiled, slopes, {
+        ammoniaCeiling: ceilings.ammonia,
+        nitriteCeiling: ceilings.nitrite,
+        kineticSlopeMPerS: kinetic,
+      }),
+      { ammonia, nitrite, oxygen },
+    );
+    const areaM2 = slopes.areaPerM * compiled.beds[0]!.volumeM3;
+    const law = (
+      nitrogenKgPerM3: number,
+      oxygenPerNitrogenRatio: number,
+      ceilingKgNPerM2PerS: number,
+    ): number =>
+      nitrificationFlux({
+        slopeMPerS: kinetic,
+        nitrogenKgPerM3,
+        oxygenKgPerM3: oxygen,
+        oxygenPerNitrogenRatio,
+        ceilingKgNPerM2PerS,
+      });
+    expect(pass.ammoniaKgNPerS / (areaM2 * law(ammonia, 3.43, ceilings.ammonia))).toBeCloseTo(1, 6);
+    expect(pass.nitriteKgNPerS / (areaM2 * law(nitrite, 1.14, ceilings.nitrite))).toBeCloseTo(1, 6);
   });
 });
