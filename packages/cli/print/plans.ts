@@ -86,13 +86,20 @@ const steps = (plan: Plan, output: Output): string =>
 
 const lowerFirst = (text: string): string => text.charAt(0).toLowerCase() + text.slice(1);
 
+/** How far the search went. */
+const extent = ({ complete, capReached }: Plans): string => {
+  if (complete) return ': the search is complete';
+  if (capReached) return '; what was left out may hold a better one (raise --cap)';
+  return '; the search climbs from two starts and may miss a better one';
+};
+
 /** Plans as a technician reads them. */
 export const printPlans = (plans: Plans, model: Model, output: Output): string => {
   const { currency } = model.money;
   const print = printer(output.system);
   const { possible, assessed } = plans.counted;
   const counted = wrap(
-    `${possible.toLocaleString('en-GB')} candidates were possible, ${assessed.toLocaleString('en-GB')} were assessed${plans.complete ? ': the search is complete' : '; the search climbs from two starts and may miss a better one'}.`,
+    `${possible.toLocaleString('en-GB')} candidates were possible, ${assessed.toLocaleString('en-GB')} were assessed${extent(plans)}.`,
   );
   const rows = [
     row({ name: 'as found', cost: '' }, plans.asFound, print),

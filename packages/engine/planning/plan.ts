@@ -51,6 +51,8 @@ export interface Plans {
   readonly counted: { readonly possible: number; readonly assessed: number };
   /** True where every possible candidate was assessed. */
   readonly complete: boolean;
+  /** True where the cap ended the search, not the want of better candidates. */
+  readonly capReached: boolean;
   /** Permitted alterations that were left out because their parts cost more than the budget. */
   readonly beyondBudget: readonly { readonly id: string; readonly cost: number }[];
   /** Present where no candidate is better than the filter as found: what would have to give. */

@@ -32,6 +32,7 @@ export const searchPlans = (model: Model, options: PlanOptions = {}): Plans => {
     plans,
     counted: { possible, assessed: search.assessed.length },
     complete: possible <= search.cap,
+    capReached: search.full && possible > search.cap,
     beyondBudget: beyondBudget(model, options.budget ?? 0),
     ...(plans.length === 0 ? { nothingBetter: whatWouldHaveToGive(model, options) } : {}),
   };
