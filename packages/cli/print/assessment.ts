@@ -126,8 +126,9 @@ export const printAssessment = (job: AssessedJob, output: Output): string => {
   const print = printer(output.system);
   const { assessment, model } = job;
   const family = familyById(model.filter.family)!.name;
+  const title = model.filter.name === family ? family : `${model.filter.name}: ${family}`;
   return [
-    wrap(`${model.filter.name}: ${family}, on ${print(model.tank.volumeM3, 'volume')}`),
+    wrap(`${title}, on ${print(model.tank.volumeM3, 'volume')}`),
     summary(job, print),
     ...section(output, 'Findings, worst first', printFindings(job, output.system)),
     ...section(output, 'Routes', `${printRoutes(job)}\n${bypass(job)}`),
