@@ -1,4 +1,5 @@
-import { BOUND_BY } from '@fettle/engine/assessment/assessment.ts';
+import { BOUND_BY, ENDED_BY } from '@fettle/engine/assessment/assessment.ts';
+import { testDimensions } from '@fettle/engine/assessment/findings/measured.ts';
 import { placeName } from '@fettle/engine/assessment/placeName.ts';
 import { familyById } from '@fettle/engine/families/families.ts';
 import type { AssessedJob } from '@fettle/workflows/assessJob.ts';
@@ -29,12 +30,7 @@ const cleaningSentence = ({ assessment, model }: AssessedJob): string => {
   const { timeS, beyond, endedBy, place, flowRatio } = assessment.cleaning;
   if (assessment.dutyPoint.flowM3PerS <= 0) return 'No water flows.';
   if (beyond) return 'Nothing asks for cleaning within a year.';
-  const name = placeName(model, assessment, place ?? '');
-  const what = {
-    'bed-flow': `the ${name} lets a third less water through`,
-    overflow: `the ${name} opens`,
-    none: 'nothing has happened',
-  }[endedBy];
+  const what = ENDED_BY[endedBy](placeName(model, assessment, place ?? ''));
   return `It wants cleaning after about ${intervalText(timeS, beyond)} (within a factor of three): then ${what}, and the flow at the tank is ${share(flowRatio)} of clean.`;
 };
 
@@ -97,17 +93,10 @@ const VERDICTS = {
   'not-compared': 'there is nothing computed to hold it against',
 } as const;
 
-const TEST_DIMENSIONS = {
-  'timed-volume': 'flow',
-  power: 'power',
-  'shutoff-head': 'length',
-  displacement: 'volume',
-} as const;
-
 const tests = (job: AssessedJob, print: Print): string =>
   job.comparisons
     .map(({ test, measured, doubt, computed, verdict, used }) => {
-      const kind = TEST_DIMENSIONS[test.kind];
+      const kind = testDimensions[test.kind];
       const whose = used ? 'stated or assumed' : 'computed clean';
       const ours = computed === undefined ? '' : `, ${whose} ${print(computed, kind)}`;
       const taken = used ? '; the measured figure is used' : '';

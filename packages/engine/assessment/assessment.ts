@@ -119,6 +119,13 @@ export interface CleaningInterval {
   readonly cleanedEachTime: readonly string[];
 }
 
+/** What the end of an interval looks like at the place that decides, as people say it. */
+export const ENDED_BY: Readonly<Record<CleaningInterval['endedBy'], (place: string) => string>> = {
+  'bed-flow': (place) => `the ${place} lets a third less water through`,
+  overflow: (place) => `the ${place} opens`,
+  none: () => 'nothing has happened',
+};
+
 /** Running cost in the job's currency. */
 export interface Cost {
   readonly currency: string;

@@ -93,7 +93,8 @@ export const compareTests = (model: Model, assessment: Assessment): Comparison[]
   }));
 };
 
-const DIMENSION = {
+/** What kind of quantity each bench test measures. */
+export const testDimensions = {
   'timed-volume': 'flow',
   power: 'power',
   'shutoff-head': 'length',
@@ -107,7 +108,7 @@ export const measuredDiffers: FindingRule = {
     return compareTests(context.model, context.assessment).flatMap(
       ({ test, measured, computed, verdict }) => {
         if (verdict !== 'differs' || computed === undefined) return [];
-        const dimension = DIMENSION[test.kind];
+        const dimension = testDimensions[test.kind];
         const off =
           computed > 0 ? `: ${percent(Math.abs(measured / computed - 1))} apart, more` : ', further apart';
         const says = `The ${test.kind} test (${test.state}) gave ${context.print(measured, dimension)}, the models say ${context.print(computed, dimension)}${off} than their doubts.`;

@@ -1,12 +1,5 @@
-import { BOUND_BY, type CleaningInterval } from '../assessment.ts';
+import { BOUND_BY, ENDED_BY } from '../assessment.ts';
 import { type FindingRule, percent, type Sighting } from './rule.ts';
-
-/** What the end of an interval looks like at its place. */
-const WHAT: Readonly<Record<CleaningInterval['endedBy'], (place: string) => string>> = {
-  'bed-flow': (place) => `the ${place} lets a third less water through`,
-  overflow: (place) => `the ${place} opens`,
-  none: () => 'nothing has happened',
-};
 
 /** Oxygen behind the filter, kg/m³, and days until it clogs, that are worth a word (our own choice). */
 const OXYGEN_LOW = 4e-3;
@@ -54,7 +47,7 @@ export const clogsSoon: FindingRule = {
     const { cleaning } = context.assessment;
     if (cleaning.beyond || cleaning.timeS > SOON_S) return [];
     const when = context.print(cleaning.timeS, 'time');
-    const what = WHAT[cleaning.endedBy](
+    const what = ENDED_BY[cleaning.endedBy](
       cleaning.place === undefined ? 'a bed' : context.name(cleaning.place),
     );
     const says = `After ${when} ${what}; the flow at the tank is then ${percent(cleaning.flowRatio)} of clean.`;

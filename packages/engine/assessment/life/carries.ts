@@ -1,6 +1,5 @@
 import { stockClasses } from '../../catalogue/stock.ts';
 import { SOLIDS_NITROGEN_RATIO } from '../../laws/dirt/constants.ts';
-import { solidsDecayRate } from '../../laws/dirt/decay.ts';
 import { TAN_PER_PROTEIN_RATIO } from '../../laws/life/feed.ts';
 import type { BindingLimit, Carries } from '../assessment.ts';
 import type { Compiled } from '../compiled.ts';
@@ -9,7 +8,7 @@ import { solveAt } from '../dirt/step.ts';
 import { filterFlow } from '../dirt/transport.ts';
 import type { BacteriaShares } from './bacteria.ts';
 import { type Capacity, capacityOf } from './capacity.ts';
-import { ratesOf, waterFactor } from './rates.ts';
+import { decayedFraction, ratesOf, waterFactor } from './rates.ts';
 
 /** Carries with what the bed table needs beside it. */
 export interface CarriesDetail {
@@ -24,7 +23,7 @@ const PROBE = 1.02;
 /** Ammonia nitrogen that decay gives back for each kg of feed, kg/kg: of what is caught, in proportion. */
 const decayPerFeed = (compiled: Compiled, caughtKgPerS: readonly number[], ageS: number): number => {
   const caught = caughtKgPerS.reduce((sum, rate) => sum + rate, 0);
-  const decayed = -Math.expm1(-solidsDecayRate(compiled.water) * ageS);
+  const decayed = decayedFraction(compiled, ageS);
   const { feedKgPerS } = compiled.model.tank;
   return feedKgPerS > 0 ? (caught * SOLIDS_NITROGEN_RATIO * decayed) / feedKgPerS : 0;
 };

@@ -27,6 +27,10 @@ export const waterFactor = (compiled: Compiled): number => {
   return pHFactor({ pH }) * Math.min(1, alkalinityKgPerM3 / LEAST_ALKALINITY);
 };
 
+/** Share of the dirt caught evenly that rots as fast as it comes, `ageS` after cleaning; 0 to 1. */
+export const decayedFraction = ({ water }: Compiled, ageS: number): number =>
+  -Math.expm1(-solidsDecayRate(water) * ageS);
+
 /** Film transfer beyond that at which the kinetic slope was measured, as a resistance, s/m. */
 const extraFilmResistance = (compiled: Compiled, bed: CompiledBed, velocityMPerS: number): number => {
   const { water } = compiled;
@@ -69,7 +73,7 @@ export const ratesOf = (
   const chemistry = waterFactor(compiled);
   const share = (place: number): number =>
     shares.carbonFactor[place]! * shares.cleaningFactor[place]! * chemistry;
-  const decayed = -Math.expm1(-solidsDecayRate(water) * state.ageS);
+  const decayed = decayedFraction(compiled, state.ageS);
   return {
     areaPerM: Float64Array.from(
       beds,
