@@ -1,0 +1,72 @@
+/** A photograph that belongs to a job. */
+export interface Attachment {
+  /** Unguessable name within the job, 16 letters and digits. */
+  readonly id: string;
+  readonly job: number;
+  /** SHA-256 of the file as it is kept, hexadecimal. Two attachments of one picture share one file. */
+  readonly hash: string;
+  readonly mediaType: 'image/jpeg' | 'image/png';
+  readonly bytes: number;
+  readonly widthPx: number;
+  readonly heightPx: number;
+  /** What it was called when it came, made harmless; for people, never a path. */
+  readonly name: string;
+  readonly caption: string;
+  /** When it was taken, as the camera wrote it; absent where it did not. */
+  readonly takenAt?: string;
+  /** Where it was taken, in degrees; only where it was asked to be kept. */
+  readonly place?: { readonly latitudeDeg: number; readonly longitudeDeg: number };
+  readonly addedAt: string;
+  readonly addedBy: string;
+  readonly removedAt?: string;
+}
+
+export interface NewAttachment {
+  readonly job: number;
+  readonly bytes: Uint8Array;
+  readonly name: string;
+  readonly caption?: string;
+  /** Whether place and camera data stay with it; left out, all metadata is taken off. */
+  readonly keepPlace?: boolean;
+  readonly by: string;
+}
+
+export type PictureProblemCode =
+  | 'not-a-picture'
+  | 'kind-not-taken'
+  | 'too-large'
+  | 'too-many-pixels'
+  | 'no-such-job'
+  | 'too-many';
+
+export type Attached =
+  | { readonly ok: true; readonly attachment: Attachment }
+  | {
+      readonly ok: false;
+      readonly code: PictureProblemCode;
+      readonly says: string;
+      readonly allowed: string;
+    };
+
+/** A picture as it is kept. */
+export interface PictureFile {
+  readonly bytes: Uint8Array;
+  readonly mediaType: Attachment['mediaType'];
+}
+
+/** Photographs of jobs. Every picture is decoded and written anew; what came is never kept. */
+export interface Attachments {
+  /** Acknowledged only when the file and its row are on the disk. */
+  add(attachment: NewAttachment): Promise<Attached>;
+  /** Oldest first, without those removed. */
+  list(job: number): Promise<readonly Attachment[]>;
+  find(job: number, id: string): Promise<Attachment | undefined>;
+  read(attachment: Attachment, size: 'whole' | 'thumbnail'): Promise<PictureFile>;
+  caption(change: { readonly job: number; readonly id: string; readonly caption: string }): Promise<boolean>;
+  /** Takes it off the job's list; the file stays until `sweep`. */
+  remove(of: { readonly job: number; readonly id: string }): Promise<boolean>;
+  /** Deletes files that no row names and files half written by a run that died. Gives their number. */
+  sweep(): Promise<number>;
+  /** Rows whose file is missing or does not have its hash. */
+  broken(): Promise<readonly Attachment[]>;
+}

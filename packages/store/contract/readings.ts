@@ -1,0 +1,28 @@
+/** What an owner can measure at home after the filter is back. */
+export type ReadingKind = 'jug-flow' | 'ammonia' | 'nitrite';
+
+export const readingKinds: readonly ReadingKind[] = ['jug-flow', 'ammonia', 'nitrite'];
+
+/** One follow-up reading. */
+export interface Reading {
+  readonly id: string;
+  readonly job: number;
+  readonly kind: ReadingKind;
+  /** Day of the calendar on which it was taken. */
+  readonly day: string;
+  /** As it was written, with its unit: `480 L/h`, `0.25 mg/L`. The caller has read it as a quantity. */
+  readonly value: string;
+  readonly note: string;
+  readonly enteredAt: string;
+  /** `owner` where it came by an owner's link. */
+  readonly enteredBy: string;
+}
+
+export interface Readings {
+  add(
+    reading: Pick<Reading, 'job' | 'kind' | 'day' | 'value' | 'note'> & { readonly by: string },
+  ): Promise<Reading>;
+  /** By day, then as entered. */
+  list(job: number): Promise<readonly Reading[]>;
+  lay(readings: readonly Reading[]): Promise<void>;
+}

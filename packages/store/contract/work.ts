@@ -1,0 +1,44 @@
+/** Where background work stands. */
+export type WorkState = 'waiting' | 'running' | 'done' | 'failed' | 'cancelled';
+
+/** One piece of long work: a plan, later a forecast or a line-up. */
+export interface Work {
+  /** Unguessable, 16 letters and digits. */
+  readonly id: string;
+  /** Which kind of work, as the server's list of kinds names it. */
+  readonly kind: string;
+  readonly job: number;
+  /** Revision of the job that it is about. */
+  readonly revision: number;
+  readonly request: unknown;
+  readonly state: WorkState;
+  readonly by: string;
+  readonly askedAt: string;
+  readonly startedAt?: string;
+  readonly endedAt?: string;
+  /** How far a run got before the server stopped, for the next run to go on from. */
+  readonly checkpoint?: unknown;
+  readonly result?: unknown;
+  /** Why it failed, one sentence. */
+  readonly failure?: string;
+}
+
+export interface WorkRecords {
+  add(work: Pick<Work, 'kind' | 'job' | 'revision' | 'request' | 'by'>): Promise<Work>;
+  find(id: string): Promise<Work | undefined>;
+  /** Newest first. */
+  list(of: {
+    readonly job?: number;
+    readonly states?: readonly WorkState[];
+  }): Promise<readonly Omit<Work, 'result' | 'checkpoint'>[]>;
+  /** Marks as running; false where it is no longer waiting. */
+  start(id: string): Promise<boolean>;
+  checkpoint(id: string, checkpoint: unknown): Promise<void>;
+  /** Ends it, unless it has ended already; gives whether it did. */
+  end(
+    id: string,
+    how: Pick<Work, 'result' | 'failure'> & { readonly state: 'done' | 'failed' | 'cancelled' },
+  ): Promise<boolean>;
+  /** What a run that died left running waits again. Gives all that waits, oldest first. */
+  recover(): Promise<readonly Work[]>;
+}
