@@ -5,8 +5,9 @@ import type { Chamber, Layout } from '../families/layout.ts';
 import type { Model, Packing, PermittedAlteration } from '../model/model.ts';
 import { alterationSets, altered, type PartNeed, partsOf } from './alterations.ts';
 import { purchasesFor, type Supplies, shelfHolds, suppliesOf, volumesOf } from './candidates.ts';
+import { checkpointOf, figureRow, figuresAt, figuresFrom } from './checkpoint.ts';
 import type { Favour, PlanOptions, Purchase } from './plan.ts';
-import { beats, gainOver, keepsWaterClear, type Merits, meritsOf } from './score.ts';
+import { beats, type Figures, figuresOf, gainOver, keepsWaterClear, type Merits, meritsOf } from './score.ts';
 
 /** Candidates that are assessed at most where nothing else is asked for. */
 const DEFAULT_CAP = 3000;
@@ -24,8 +25,8 @@ export interface Candidate {
   readonly cost: number;
 }
 
+/** A candidate with what it is compared by. Its assessment is not kept: of thousands a handful is shown. */
 export interface Assessed extends Candidate {
-  readonly assessment: Assessment;
   readonly merits: Merits;
 }
 
@@ -95,6 +96,8 @@ export class Search {
   readonly options: PlanOptions;
   readonly supplies: Supplies;
   readonly #held: ReadonlyMap<string, number>;
+  readonly #resumed: readonly number[];
+  readonly #figuresSoFar: number[] = [];
 
   constructor(model: Model, asFound: Assessment, options: PlanOptions) {
     this.model = model;
@@ -103,6 +106,7 @@ export class Search {
     this.#held = volumesOf(asFound.layout.chambers, model.packing);
     this.supplies = suppliesOf(model, this.#held);
     this.#asFound = meritsOf(asFound, { cost: 0, changes: 0 });
+    this.#resumed = figuresFrom(options.resume);
   }
 
   get cap(): number {
@@ -120,20 +124,29 @@ export class Search {
     if (known) return known;
     const candidate = this.#price(hardware, packing);
     if (!candidate || this.full) return undefined;
-    const assessment = assess(
-      candidate.model,
-      this.options.day === undefined ? {} : { day: this.options.day },
-    );
-    const done = {
-      ...candidate,
-      assessment,
-      merits: meritsOf(assessment, { cost: candidate.cost, changes: this.#changes(candidate) }),
-    };
+    const spent = { cost: candidate.cost, changes: this.#changes(candidate) };
+    const done = { ...candidate, merits: { ...this.#figures(candidate.model), ...spent } };
     this.assessed.push(done);
     this.#known.set(key, done);
-    if (this.assessed.length % PROGRESS_EVERY === 0)
-      this.options.onProgress?.(this.assessed.length, this.cap);
+    if (this.assessed.length % PROGRESS_EVERY === 0) this.#report();
     return done;
+  }
+
+  /** Assesses a job on the comparison day. */
+  assess(model: Model): Assessment {
+    return assess(model, this.options.day === undefined ? {} : { day: this.options.day });
+  }
+
+  /** The next candidate's figures: those of the checkpoint as long as it reaches, since the order is the same. */
+  #figures(model: Model): Figures {
+    const figures = figuresAt(this.#resumed, this.assessed.length) ?? figuresOf(this.assess(model));
+    this.#figuresSoFar.push(...figureRow(figures));
+    return figures;
+  }
+
+  #report(): void {
+    this.options.onProgress?.(this.assessed.length, this.cap);
+    this.options.onCheckpoint?.(this.assessed.length, () => checkpointOf(this.#figuresSoFar));
   }
 
   /** Whether a packing can be had for the budget and from the shelf. */

@@ -9,9 +9,9 @@ import { favours, type OrderNote, type Plan } from './plan.ts';
 const DEFAULT_COUNT = 5;
 
 /** A job with its chambers in water order and what was found out about it. */
-type Ordered = Pick<Assessed, 'chambers' | 'model' | 'assessment'>;
+type Ordered = Pick<Assessed, 'chambers' | 'model'> & { readonly assessment: Assessment };
 
-const inTradeOrder = ({ chambers, model }: Ordered): boolean =>
+const inTradeOrder = ({ chambers, model }: Pick<Ordered, 'chambers' | 'model'>): boolean =>
   followsTrade(portionsInWaterOrder(chambers, model.packing), model.media);
 
 const MECHANISMS = ['clogging', 'carbon', 'decay', 'cleaning'] as const;
@@ -41,18 +41,21 @@ export const orderNote = (one: Ordered, day: number | undefined): OrderNote => {
   };
 };
 
-const toPlan = (search: Search, one: Assessed, shown: Pick<Plan, 'id' | 'bestFor'>): Plan => ({
-  ...shown,
-  alterations: one.alterations,
-  packing: one.model.packing,
-  model: one.model,
-  assessment: one.assessment,
-  purchases: one.purchases,
-  parts: one.parts,
-  cost: one.cost,
-  effect: effectBetween(search.asFound, one.assessment),
-  order: orderNote(one, search.options.day),
-});
+const toPlan = (search: Search, one: Assessed, shown: Pick<Plan, 'id' | 'bestFor'>): Plan => {
+  const assessment = search.assess(one.model);
+  return {
+    ...shown,
+    alterations: one.alterations,
+    packing: one.model.packing,
+    model: one.model,
+    assessment,
+    purchases: one.purchases,
+    parts: one.parts,
+    cost: one.cost,
+    effect: effectBetween(search.asFound, assessment),
+    order: orderNote({ ...one, assessment }, search.options.day),
+  };
+};
 
 /** The best by the favour asked for, the best in the trade's order, then the best of each other kind, none twice. */
 export const choose = (search: Search): Plan[] => {

@@ -1,6 +1,7 @@
 import type { Assessment, Effect, OrderShares } from '../assessment/assessment.ts';
 import type { Model, Packing, PermittedAlteration } from '../model/model.ts';
 import type { PartNeed } from './alterations.ts';
+import type { SearchCheckpoint } from './checkpoint.ts';
 
 /** What a plan is to be good for. */
 export type Favour = 'balance' | 'feed' | 'flow' | 'interval' | 'clarity' | 'cost';
@@ -71,4 +72,8 @@ export interface PlanOptions {
   readonly count?: number;
   /** Called now and then with how far the search is. */
   readonly onProgress?: (assessed: number, planned: number) => void;
+  /** How far an earlier run of the same search got: the same job, options and model edition. */
+  readonly resume?: SearchCheckpoint;
+  /** Called now and then; `take` copies how far the search is, for a later run to resume from. */
+  readonly onCheckpoint?: (assessed: number, take: () => SearchCheckpoint) => void;
 }

@@ -2,23 +2,31 @@ import type { Assessment } from '../assessment/assessment.ts';
 import { LONG_ENOUGH_S, logRatio } from '../assessment/effect.ts';
 import type { Favour } from './plan.ts';
 
-/** What plans are compared by, on the comparison day. */
-export interface Merits {
+/** What of an assessment plans are compared by, on the comparison day. */
+export interface Figures {
   readonly feedKgPerS: number;
   readonly flowM3PerS: number;
   readonly intervalS: number;
   /** Solids in the tank's water with clean media, kg/m³. */
   readonly solidsKgPerM3: number;
+}
+
+/** What plans are compared by. */
+export interface Merits extends Figures {
   readonly cost: number;
   /** Beds that lie elsewhere than before, and alterations: the work that it is. */
   readonly changes: number;
 }
 
-export const meritsOf = (assessment: Assessment, spent: { cost: number; changes: number }): Merits => ({
+export const figuresOf = (assessment: Assessment): Figures => ({
   feedKgPerS: assessment.carries.day.feedKgPerS,
   flowM3PerS: assessment.carries.day.flowM3PerS,
   intervalS: assessment.cleaning.timeS,
   solidsKgPerM3: assessment.solids.tankKgPerM3,
+});
+
+export const meritsOf = (assessment: Assessment, spent: { cost: number; changes: number }): Merits => ({
+  ...figuresOf(assessment),
   ...spent,
 });
 
