@@ -9,6 +9,7 @@ const steps: readonly Step[] = [
   { name: 'types, the engine alone', module: compiler, arguments: ['-p', 'packages/engine/tsconfig.json'] },
   { name: 'types', module: compiler, arguments: ['-p', 'tsconfig.json'] },
   { name: 'unused code', module: 'node_modules/knip/bin/knip.js', arguments: ['--no-progress'] },
+  { name: 'dependencies', module: 'scripts/dependencies.ts', arguments: [] },
   { name: 'layers', module: 'scripts/layers.ts', arguments: [] },
   { name: 'docstrings of the laws', module: 'scripts/docstrings.ts', arguments: [] },
   { name: 'words', module: 'scripts/words.ts', arguments: [] },
