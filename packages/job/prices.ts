@@ -6,6 +6,7 @@ import { readField } from './schema/fields.ts';
 import { filterSchema } from './schema/filter.ts';
 import { ownMediumSchema } from './schema/media.ts';
 import { moneySchema, pricePerVolume, shelfItemSchema } from './schema/money.ts';
+import { approvalSchema, labourLineSchema, partLineSchema } from './schema/quote.ts';
 
 /** Currency of a job that names none and has no price. */
 export const usualCurrency = 'GBP';
@@ -18,7 +19,7 @@ export interface ReadPrice {
 
 /** Every price that a document states and that can be read, in the document's order. */
 export function pricesOf(draft: Draft): readonly ReadPrice[] {
-  const { filter, money, shelf, media } = draft;
+  const { filter, money, shelf, media, quote, approval } = draft;
   const partSchema = moneySchema.shape.parts.unwrap().valueType;
   return [
     ...read(filterSchema.shape.price, filter?.price, ['filter', 'price']),
@@ -34,6 +35,13 @@ export function pricesOf(draft: Draft): readonly ReadPrice[] {
     ...entries(media).flatMap(([id, own]) =>
       read(ownMediumSchema.shape.price, own?.price, ['media', id, 'price']),
     ),
+    ...(quote?.labour ?? []).flatMap((line, index) =>
+      read(labourLineSchema.shape.price, line?.price, ['quote', 'labour', index, 'price']),
+    ),
+    ...(quote?.parts ?? []).flatMap((line, index) =>
+      read(partLineSchema.shape.price, line?.price, ['quote', 'parts', index, 'price']),
+    ),
+    ...read(approvalSchema.shape.amount, approval?.amount, ['approval', 'amount']),
   ];
 }
 

@@ -46,7 +46,7 @@ interface ProblemFacts {
   'too-many-parts': { readonly most: number };
   'duplicate-field': object;
   'decimal-comma': { readonly found: string; readonly advice: string };
-  'root-not-fields': { readonly found: string };
+  'root-not-fields': { readonly found: string; readonly of: string };
   'edition-missing': { readonly current: number };
   'edition-newer': { readonly found: string; readonly current: number };
   'edition-wrong': { readonly found: string };
@@ -60,6 +60,7 @@ interface ProblemFacts {
     readonly nearest: string | undefined;
   };
   'bad-id': { readonly found: string };
+  'bad-tag': { readonly found: string };
   'text-too-long': { readonly most: number };
   'bad-date': { readonly found: string };
   'list-too-long': { readonly most: number };
@@ -95,7 +96,7 @@ interface ProblemFacts {
   'bad-currency': { readonly found: string };
   'currency-mismatch': { readonly found: string; readonly currency: string };
   'curve-not-falling': { readonly detail: string };
-  'dates-reversed': object;
+  'dates-reversed': { readonly what: string };
   'not-for-this-medium': { readonly medium: string };
   'flow-missing': object;
 }
@@ -136,7 +137,7 @@ export const problemWordings: {
   'duplicate-field': (path) => `${path} is written twice; keep one.`,
   'decimal-comma': (path, { found, advice }) =>
     `${path} says ${found}, but inside { } and [ ] a comma without quotes ends the entry: ${advice}.`,
-  'root-not-fields': (_path, { found }) => `The file contains ${found} instead of the fields of a job.`,
+  'root-not-fields': (_path, { found, of }) => `The file contains ${found} instead of the fields of ${of}.`,
   'edition-missing': (_path, { current }) =>
     `fettle is missing, so the edition of the format is not known; write fettle: ${current} at the top.`,
   'edition-newer': (_path, { found, current }) =>
@@ -150,6 +151,7 @@ export const problemWordings: {
     `${path} says ${found}, which is not ${what}${near(nearest)}.`,
   'bad-id': (path, { found }) =>
     `${path} uses ${found} as a short name; short names consist of small letters, digits and hyphens and begin with a letter.`,
+  'bad-tag': (path, { found }) => `${path} says ${found}, which cannot be a tag.`,
   'text-too-long': (path, { most }) => `${path} is longer than ${most} characters.`,
   'bad-date': (path, { found }) => `${path} says ${found}, which is not a date; write it like 2026-11-02.`,
   'list-too-long': (path, { most }) => `${path} has more than ${most} entries.`,
@@ -186,7 +188,7 @@ export const problemWordings: {
   'currency-mismatch': (path, { found, currency }) =>
     `${path} is in ${found}, but the job's one currency is ${currency}.`,
   'curve-not-falling': (path, { detail }) => `${path} does not fall as the flow rises: ${detail}.`,
-  'dates-reversed': (path) => `${path} is before the day on which the filter was received.`,
+  'dates-reversed': (path, { what }) => `${path} is before ${what}.`,
   'not-for-this-medium': (path, { medium }) => `${path} is a figure that ${medium} does not have.`,
   'flow-missing': (path) => `${path} is missing: the pump needs either a rated flow or a curve.`,
 };

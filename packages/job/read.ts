@@ -48,7 +48,7 @@ function readValue(value: unknown): JobReading {
   if (!isFields(value)) {
     return {
       ok: false,
-      problems: [problem('root-not-fields', [], { facts: { found: kindOfValue(value) } })],
+      problems: [problem('root-not-fields', [], { facts: { found: kindOfValue(value), of: 'a job' } })],
     };
   }
   const migrated = toCurrentEdition(value);

@@ -1,11 +1,12 @@
 import type { Context } from '../context.ts';
 import type { Draft } from '../draft.ts';
 import type { Problem } from '../problems.ts';
+import { checkAbout, checkAgreement } from './agreement.ts';
 import { checkAlterations } from './alterations.ts';
 import { checkFilter } from './filter.ts';
 import { checkMoney } from './money.ts';
 import { checkPacking } from './packing.ts';
-import { checkAbout, checkOtherFilters, checkShelf } from './tank.ts';
+import { checkOtherFilters, checkShelf } from './tank.ts';
 import { checkTests } from './tests.ts';
 
 /** How the parts of a document fit together; each check looks at one topic. */
@@ -18,6 +19,7 @@ const checks: readonly ((draft: Draft, context: Context) => readonly Problem[])[
   checkOtherFilters,
   checkMoney,
   checkShelf,
+  checkAgreement,
 ];
 
 /** All that does not fit together in a document of the right shape. */

@@ -1,14 +1,7 @@
 import type { Context } from '../context.ts';
 import type { Draft } from '../draft.ts';
-import { type Problem, problem } from '../problems.ts';
+import type { Problem } from '../problems.ts';
 import { checkMedium, checkTwice } from './names.ts';
-
-/** Dates in their order. */
-export function checkAbout(draft: Draft): readonly Problem[] {
-  const { received, promised } = draft.job ?? {};
-  if (received === undefined || promised === undefined || promised >= received) return [];
-  return [problem('dates-reversed', ['job', 'promised'], { facts: {}, allowed: `${received} or later` })];
-}
 
 /** Media in other filters. */
 export function checkOtherFilters(draft: Draft, context: Context): readonly Problem[] {

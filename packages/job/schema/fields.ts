@@ -117,6 +117,11 @@ export function wholeNumber(field: {
   return z.int().min(least).max(most).register(fieldFacts, facts);
 }
 
+/** True or false. */
+export function trueOrFalse(field: { readonly says: string }) {
+  return z.boolean().register(fieldFacts, { example: 'true', ...field });
+}
+
 /** One of a few words. */
 export function oneOf<const Words extends readonly string[]>(
   words: Words,

@@ -3,6 +3,7 @@ import * as z from 'zod';
 import type { FieldPath } from '../fieldPath.ts';
 import { adviceOn } from '../names.ts';
 import { type Problem, problem, problemOfQuantity } from '../problems.ts';
+import { tagPattern } from './about.ts';
 import { exampleOf } from './examples.ts';
 import { fieldFacts, type QuantityIssue } from './fields.ts';
 import { at, fits, knownNames, schemaAt } from './walk.ts';
@@ -189,6 +190,10 @@ function problemOfFormat(
 ): Problem {
   if (issue.format === 'date') {
     return problem('bad-date', path, { facts: { found: shown(found) }, allowed: 'a day such as 2026-11-02' });
+  }
+  if (issue.pattern === String(tagPattern)) {
+    const allowed = '1 to 40 characters on one line, without commas and without spaces at the ends';
+    return problem('bad-tag', path, { facts: { found: shown(found) }, allowed });
   }
   return badId(path, found);
 }

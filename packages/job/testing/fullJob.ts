@@ -6,7 +6,18 @@ export const fullJob = {
     title: 'Canister of the hall tank',
     received: '2026-11-02',
     promised: '2026-11-20',
+    stage: 'planned',
+    tags: ['canister', 'hall tank'],
     notes: 'Brought in wet, in a bucket.',
+  },
+  owner: { name: 'A. Keeper', contact: 'keeper@example.org', place: 'the old harbour' },
+  consent: {
+    day: '2026-11-18',
+    by: 'the owner, in writing',
+    name: false,
+    place: true,
+    photographs: true,
+    withdrawn: '2026-12-01',
   },
   tank: {
     volume: '180 L ± 5 %',
@@ -152,6 +163,27 @@ export const fullJob = {
     },
     'my-foam': { like: 'foam-20ppi', cell: '2.9 ± 0.2 mm', voidage: '96 %' },
     'my-floss': { like: 'floss-loose', fibre: '0.03 mm', solid: '1.5 %' },
+  },
+  quote: {
+    day: '2026-11-05',
+    validUntil: '2026-12-05',
+    labour: [
+      { work: 'Re-pack', time: '1.5 h' },
+      { work: 'Bench tests', time: '2 h', price: '40 GBP' },
+    ],
+    parts: [
+      { part: 'seal-strip', count: 2 },
+      { part: 'floss, one bag', count: 1, price: '3 GBP' },
+    ],
+    warranty: '6 months on seals',
+    notes: 'Hoses are not in it.',
+  },
+  approval: {
+    day: '2026-11-06',
+    by: 'the owner',
+    how: 'by telephone',
+    amount: '93 GBP',
+    notes: 'Asked to keep the old foam.',
   },
 } as const;
 
