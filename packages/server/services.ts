@@ -39,8 +39,23 @@ export interface Services {
 /** What middleware leaves for routes, under these names. */
 export interface Variables {
   readonly visitor: Visitor;
+  /** Names the request in answers and on the error output. */
+  readonly requestId: string;
+}
+
+/** What the listener knows of a connection; tests give what they need of it. */
+export interface Bindings {
+  /** Address that the request came from, behind a proxy the one that the proxy names. */
+  readonly from?: string;
+  /** Whether the way to this server, or to the proxy in front of it, is encrypted. */
+  readonly overTls?: boolean;
+  readonly incoming?: {
+    readonly rawHeaders: readonly string[];
+    readonly socket?: { readonly remoteAddress?: string | undefined };
+  };
 }
 
 export interface Environment {
   readonly Variables: Variables;
+  readonly Bindings: Bindings;
 }

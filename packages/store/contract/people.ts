@@ -37,6 +37,8 @@ export interface Accounts {
   }): Promise<void>;
   /** The session of a token that has not ended and whose account is open, with the account. */
   session(tokenHash: string): Promise<{ readonly session: Session; readonly account: Account } | undefined>;
+  /** Moves the end of a session that has not ended. */
+  extendSession(session: { readonly tokenHash: string; readonly endsAt: string }): Promise<void>;
   endSession(tokenHash: string): Promise<void>;
 }
 
