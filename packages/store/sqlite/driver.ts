@@ -1,0 +1,104 @@
+import { createRequire } from 'node:module';
+import type { SqliteDatabase, SqliteStatement } from 'kysely';
+import { toStoreFailure } from './failures.ts';
+import { openBuiltin } from './openBuiltin.ts';
+import { safeValue } from './values.ts';
+
+export type DriverName = 'node:sqlite' | 'libsql';
+
+/** What both drivers have, as far as it is used here. */
+export interface RawStatement {
+  all(...values: unknown[]): unknown[];
+  run(...values: unknown[]): { changes: number | bigint; lastInsertRowid: number | bigint };
+  iterate(...values: unknown[]): IterableIterator<unknown>;
+}
+
+export interface RawDatabase {
+  exec(sql: string): unknown;
+  prepare(sql: string): RawStatement;
+  close(): void;
+}
+
+/** A database file, opened, with the two drivers' differences gone. */
+export interface OpenFile extends SqliteDatabase {
+  readonly driver: DriverName;
+  /** Version of SQLite itself, as `3.51.3`. */
+  readonly version: string;
+  exec(sql: string): void;
+  /** The first column of the first row. */
+  scalar(sql: string): unknown;
+}
+
+const require = createRequire(import.meta.url);
+
+/** The older driver; its package is optional, since a newer Node needs none. */
+const openLibsql = (path: string): RawDatabase => {
+  const Database: new (path: string) => RawDatabase = require('libsql');
+  return new Database(path);
+};
+
+/** Whether a statement gives rows. */
+const givesRows = (sql: string): boolean =>
+  /^\s*(select|with|pragma|explain|values)\b/i.test(sql) || /\breturning\b/i.test(sql);
+
+/** The older driver gives blobs as array buffers. */
+const plainRow = (row: unknown): unknown => {
+  if (typeof row !== 'object' || row === null) return row;
+  for (const [name, value] of Object.entries(row))
+    if (value instanceof ArrayBuffer) Reflect.set(row, name, new Uint8Array(value));
+  return row;
+};
+
+/** Every transaction here writes: taking the lock at once, two of them wait for each other instead of failing. */
+const begun = (sql: string): string => (sql === 'begin' ? 'begin immediate' : sql);
+
+/**
+ * Opens a database file.
+ *
+ * @param driver which one; the built-in where this Node has it, where left out
+ * @throws StoreFailure where the file cannot be opened
+ */
+export function openFile(path: string, driver?: DriverName): OpenFile {
+  const guard = <Result>(work: () => Result): Result => {
+    try {
+      return work();
+    } catch (error) {
+      throw toStoreFailure(error);
+    }
+  };
+  const builtin = driver === 'libsql' ? undefined : guard(() => openBuiltin(path));
+  if (builtin === undefined && driver === 'node:sqlite')
+    throw new TypeError('this Node has no database of its own; its driver is libsql');
+  const raw = builtin ?? guard(() => openLibsql(path));
+  const used: DriverName = builtin === undefined ? 'libsql' : 'node:sqlite';
+  // The older driver takes a single array for the values of a statement, the newer one value after value.
+  const bound = (values: readonly unknown[]): unknown[] => {
+    const safe = values.map(safeValue);
+    return used === 'libsql' ? [safe] : safe;
+  };
+  const prepare = (sql: string): SqliteStatement => {
+    const statement = guard(() => raw.prepare(begun(sql)));
+    return {
+      reader: givesRows(sql),
+      all: (values) => guard(() => statement.all(...bound(values)).map(plainRow)),
+      run: (values) => guard(() => statement.run(...bound(values))),
+      *iterate(values) {
+        for (const row of guard(() => statement.iterate(...bound(values)))) yield plainRow(row);
+      },
+    };
+  };
+  const scalar = (sql: string): unknown => {
+    const [row] = prepare(sql).all([]);
+    return typeof row === 'object' && row !== null ? Object.values(row)[0] : undefined;
+  };
+  return {
+    driver: used,
+    version: String(scalar('select sqlite_version() as version')),
+    prepare,
+    scalar,
+    exec: (sql) => {
+      guard(() => raw.exec(sql));
+    },
+    close: () => raw.close(),
+  };
+}
