@@ -1,0 +1,26 @@
+import type { Problem } from '@fettle/job/problems.ts';
+import { assessJob } from './assessJob.ts';
+import { type JobSource, openJob } from './openJob.ts';
+import { type AssessmentResult, toAssessmentResult } from './results/assessment.ts';
+
+/** What was made of a job, or everything that is wrong with its document. */
+export type Outcome<Result> =
+  | { readonly ok: true; readonly result: Result }
+  | { readonly ok: false; readonly problems: readonly Problem[] };
+
+/**
+ * Reads a job and assesses it.
+ *
+ * @param of `day` is the comparison day, days since every bed was cleaned, 1 to 365; the tank's own where left out
+ * @returns exactly what `fettle assess --json` prints: words in metric units
+ */
+export const assessDocument = (
+  source: JobSource,
+  of: { readonly day?: number | undefined } = {},
+): Outcome<AssessmentResult> => {
+  const opened = openJob(source);
+  if (!opened.ok) return opened;
+  const job = assessJob(opened.model, of.day === undefined ? {} : { day: of.day });
+  const notes = opened.notes.map((note) => ({ ...note }));
+  return { ok: true, result: toAssessmentResult(job, notes) };
+};
