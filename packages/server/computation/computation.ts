@@ -1,0 +1,160 @@
+import { availableParallelism } from 'node:os';
+import { MessageChannel } from 'node:worker_threads';
+import type { Problem } from '@fettle/job/problems.ts';
+import type { Outcome } from '@fettle/workflows/assessDocument.ts';
+import { openJob } from '@fettle/workflows/openJob.ts';
+import { type AssessmentResult, assessmentSchema } from '@fettle/workflows/results/assessment.ts';
+import type { Piscina } from 'piscina';
+import type { AssessTask, DrawTask, LongTask, PlainReading, Task, TaskResults, WorkNews } from './tasks.ts';
+import { textCache } from './textCache.ts';
+import { threads } from './threads.ts';
+
+/** Too much is asked at once, or one task took too long; asking again later may help. */
+export class ComputationBusy extends Error {
+  readonly code: 'busy' | 'took-too-long';
+
+  constructor(code: ComputationBusy['code'], says: string) {
+    super(says);
+    this.name = 'ComputationBusy';
+    this.code = code;
+  }
+}
+
+/** A document that reads no more, though it is in the records: an earlier version let it in. */
+export class UnreadableDocument extends Error {
+  readonly problems: readonly Problem[];
+
+  constructor(problems: readonly Problem[]) {
+    super('The document does not read.');
+    this.name = 'UnreadableDocument';
+    this.problems = problems;
+  }
+}
+
+/** Names a revision of a job, so that what was computed from it can be kept. */
+export interface RevisionKey {
+  readonly job: number;
+  readonly revision: number;
+}
+
+/** What is computed apart from the thread that answers requests. All methods may throw `ComputationBusy`. */
+export interface Computation {
+  /** @throws UnreadableDocument where the document has problems */
+  assess(document: unknown, of?: { readonly day?: number | undefined }): Promise<AssessmentResult>;
+  /**
+   * The same as text, exactly as the command prints it; kept for the next time where `key` names the revision.
+   * @throws UnreadableDocument where the document has problems
+   */
+  assessmentText(of: Omit<AssessTask, 'task'> & { readonly key?: RevisionKey }): Promise<string>;
+  /**
+   * Section drawing, SVG.
+   * @throws UnreadableDocument where the document has problems
+   */
+  draw(of: Omit<DrawTask, 'task'> & { readonly key?: RevisionKey }): Promise<string>;
+  /** Reads the bytes of a job file. */
+  read(bytes: Uint8Array): Promise<PlainReading>;
+  /** Long work, on threads of its own; ends with the thread where `signal` says so. */
+  work(
+    of: Omit<LongTask, 'task' | 'port'>,
+    how: { readonly signal: AbortSignal; readonly onNews: (news: WorkNews) => void },
+  ): Promise<Outcome<unknown>>;
+  /** How many pieces of long work run at once. */
+  readonly longThreads: number;
+  close(): Promise<void>;
+}
+
+/** A task of the quick threads that takes longer is given up, ms. */
+const MOST_QUICK_MS = 10_000;
+const MOST_QUICK_THREADS = 2;
+const MOST_WAITING = 64;
+/** Documents up to this size are read at once: handing them to a thread takes longer, bytes. */
+const SMALL_DOCUMENT_BYTES = 16_384;
+const CACHE_CHARACTERS = 32_000_000;
+
+const readHere = (bytes: Uint8Array): PlainReading => {
+  const reading = openJob(bytes);
+  return reading.ok ? { ok: true, document: reading.document, notes: reading.notes } : reading;
+};
+
+/** Runs a task of the quick threads, which must end in time. */
+const quickly = async <Name extends Exclude<Task['task'], 'work'>>(
+  pool: Piscina,
+  task: Extract<Task, { task: Name }>,
+  mostMs: number,
+): Promise<TaskResults[Name]> => {
+  const signal = AbortSignal.timeout(mostMs);
+  try {
+    return await pool.run(task, { signal });
+  } catch (error) {
+    if (signal.aborted)
+      throw new ComputationBusy(
+        'took-too-long',
+        `This took longer than ${mostMs / 1000} s and was given up.`,
+      );
+    if (error instanceof Error && /queue/i.test(error.message))
+      throw new ComputationBusy('busy', 'More is being asked than can be computed at once.');
+    throw error;
+  }
+};
+
+const textOf = (outcome: Outcome<string>): string => {
+  if (!outcome.ok) throw new UnreadableDocument(outcome.problems);
+  return outcome.result;
+};
+
+const longRun =
+  (pool: Piscina): Computation['work'] =>
+  async (of, { signal, onNews }) => {
+    const { port1, port2 } = new MessageChannel();
+    port1.on('message', onNews);
+    try {
+      const task: LongTask = { ...of, task: 'work', port: port2 };
+      return await pool.run(task, { signal, transferList: [port2] });
+    } finally {
+      port1.close();
+    }
+  };
+
+/** Computation on worker threads: quick tasks on one set, long work on another. */
+export const startComputation = (
+  of: { readonly mostQuickMs?: number; readonly quickQueue?: number } = {},
+): Computation => {
+  const { mostQuickMs = MOST_QUICK_MS, quickQueue = MOST_WAITING } = of;
+  const cores = availableParallelism();
+  const longThreads = Math.max(1, cores - 1);
+  const quick = threads({ most: Math.min(MOST_QUICK_THREADS, cores), queue: quickQueue });
+  const long = threads({ most: longThreads, queue: longThreads });
+  const cache = textCache(CACHE_CHARACTERS);
+
+  const kept = async (key: string | undefined, make: () => Promise<string>): Promise<string> => {
+    const before = key === undefined ? undefined : cache.get(key);
+    if (before !== undefined) return before;
+    const text = await make();
+    if (key !== undefined) cache.set(key, text);
+    return text;
+  };
+
+  const assessmentText: Computation['assessmentText'] = ({ key, ...task }) =>
+    kept(key && `a ${key.job} ${key.revision} ${task.day ?? ''}`, async () =>
+      textOf(await quickly(quick, { task: 'assess', ...task }, mostQuickMs)),
+    );
+
+  return {
+    assess: async (document, { day } = {}) =>
+      assessmentSchema.parse(JSON.parse(await assessmentText({ document, day }))),
+    assessmentText,
+    draw: ({ key, ...task }) =>
+      kept(key && `d ${key.job} ${key.revision} ${task.theme} ${task.units}`, async () =>
+        textOf(await quickly(quick, { task: 'draw', ...task }, mostQuickMs)),
+      ),
+    read: async (bytes) =>
+      bytes.length <= SMALL_DOCUMENT_BYTES
+        ? readHere(bytes)
+        : quickly(quick, { task: 'read', bytes }, mostQuickMs),
+    work: longRun(long),
+    longThreads,
+    async close() {
+      await Promise.all([quick.destroy(), long.destroy()]);
+    },
+  };
+};

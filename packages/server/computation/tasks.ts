@@ -1,0 +1,57 @@
+import type { MessagePort } from 'node:worker_threads';
+import type { JobReading } from '@fettle/job/read.ts';
+import type { Outcome } from '@fettle/workflows/assessDocument.ts';
+
+/** Light or dark ink, or one colour for print. */
+export type DrawingTheme = 'light' | 'dark' | 'print';
+
+export interface ReadTask {
+  readonly task: 'read';
+  readonly bytes: Uint8Array;
+}
+
+export interface AssessTask {
+  readonly task: 'assess';
+  readonly document: unknown;
+  readonly day?: number | undefined;
+}
+
+export interface DrawTask {
+  readonly task: 'draw';
+  readonly document: unknown;
+  readonly theme: DrawingTheme;
+  readonly units: 'metric' | 'us';
+}
+
+/** Long work, of a kind that `work/kinds/kinds.ts` lists. */
+export interface LongTask {
+  readonly task: 'work';
+  readonly kind: string;
+  readonly document: unknown;
+  readonly request: unknown;
+  readonly checkpoint?: unknown;
+  /** By which it tells how far it is: `WorkNews`. */
+  readonly port: MessagePort;
+}
+
+export type Task = ReadTask | AssessTask | DrawTask | LongTask;
+
+/** What long work tells on its way. */
+export type WorkNews =
+  | { readonly progress: { readonly assessed: number; readonly planned: number } }
+  | { readonly checkpoint: unknown };
+
+/** A job as read, without the model, which does not leave the thread. */
+export type PlainReading =
+  | Pick<Extract<JobReading, { ok: true }>, 'ok' | 'document' | 'notes'>
+  | Extract<JobReading, { ok: false }>;
+
+/** What each task gives back. */
+export interface TaskResults {
+  readonly read: PlainReading;
+  /** The text of the result, two spaces deep, as the command prints it. */
+  readonly assess: Outcome<string>;
+  /** SVG. */
+  readonly draw: Outcome<string>;
+  readonly work: Outcome<unknown>;
+}

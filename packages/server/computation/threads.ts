@@ -1,0 +1,33 @@
+import { createRequire } from 'node:module';
+import { fileURLToPath, pathToFileURL } from 'node:url';
+import { Piscina } from 'piscina';
+
+/** From the sources a thread reads TypeScript with the loader that this program runs by; the bundle needs none. */
+const fromSources = import.meta.url.endsWith('.ts');
+
+const loader = (): string[] => [
+  '--import',
+  pathToFileURL(createRequire(import.meta.url).resolve('tsx')).href,
+];
+
+/** The file that threads run, beside this one or beside the bundle. */
+const workerFile = fileURLToPath(new URL(fromSources ? './worker.ts' : './worker.js', import.meta.url));
+
+/**
+ * Worker threads for tasks. A thread that dies takes only its own task with it, and another one takes its place.
+ *
+ * @param of `most` threads at once, started when there is work; `queue` tasks wait at most, more are refused
+ */
+export const threads = (of: { readonly most: number; readonly queue: number }): Piscina =>
+  new Piscina({
+    filename: workerFile,
+    minThreads: 0,
+    maxThreads: of.most,
+    maxQueue: of.queue,
+    idleTimeout: 60_000,
+    // Waiting threads are woken by messages: a thread that blocks on shared memory cannot tell its progress.
+    atomics: 'disabled',
+    execArgv: fromSources ? loader() : [],
+    // Where a task wants more than this it has run wild; the thread is ended, the server goes on.
+    resourceLimits: { maxOldGenerationSizeMb: 1024 },
+  });

@@ -1,0 +1,81 @@
+import { sectionDrawing } from '@fettle/drawing/sectionDrawing.ts';
+import { assessDocument, type Outcome } from '@fettle/workflows/assessDocument.ts';
+import { assessJob } from '@fettle/workflows/assessJob.ts';
+import { openJob } from '@fettle/workflows/openJob.ts';
+import { resultText } from '@fettle/workflows/resultText.ts';
+import { kindNamed } from '../work/kinds/kinds.ts';
+import type { AssessTask, DrawTask, LongTask, PlainReading, ReadTask, Task, TaskResults } from './tasks.ts';
+
+/** Progress is told at most this often, ms. */
+const PROGRESS_EVERY_MS = 200;
+/** A checkpoint is handed over at most this often, ms. */
+const CHECKPOINT_EVERY_MS = 3000;
+
+const read = ({ bytes }: ReadTask): PlainReading => {
+  const reading = openJob(bytes);
+  return reading.ok ? { ok: true, document: reading.document, notes: reading.notes } : reading;
+};
+
+const assess = ({ document, day }: AssessTask): Outcome<string> => {
+  const assessed = assessDocument({ document }, { day });
+  return assessed.ok ? { ok: true, result: resultText(assessed.result) } : assessed;
+};
+
+const draw = ({ document, theme, units }: DrawTask): Outcome<string> => {
+  const opened = openJob({ document });
+  if (!opened.ok) return opened;
+  const { model } = opened;
+  const { assessment } = assessJob(model);
+  const result = sectionDrawing({
+    layout: assessment.layout,
+    packing: model.packing,
+    media: model.media,
+    assessment,
+    units,
+    theme,
+    caption: model.filter.name,
+  });
+  return { ok: true, result };
+};
+
+const atMostEvery = (ms: number) => {
+  let last = performance.now();
+  return (): boolean => {
+    const now = performance.now();
+    if (now - last < ms) return false;
+    last = now;
+    return true;
+  };
+};
+
+const work = ({ kind, document, request, checkpoint, port }: LongTask): Outcome<unknown> => {
+  const found = kindNamed(kind);
+  if (found === undefined) throw new Error(`no kind of work is called ${kind}`);
+  const progressDue = atMostEvery(PROGRESS_EVERY_MS);
+  const checkpointDue = atMostEvery(CHECKPOINT_EVERY_MS);
+  return found.run({
+    document,
+    request,
+    checkpoint,
+    onProgress: (assessed, planned) => {
+      if (progressDue()) port.postMessage({ progress: { assessed, planned } });
+    },
+    onCheckpoint: (take) => {
+      if (checkpointDue()) port.postMessage({ checkpoint: take() });
+    },
+  });
+};
+
+/** What a thread does with one task; runs in a worker thread. */
+export default function perform(task: Task): TaskResults[Task['task']] {
+  switch (task.task) {
+    case 'read':
+      return read(task);
+    case 'assess':
+      return assess(task);
+    case 'draw':
+      return draw(task);
+    case 'work':
+      return work(task);
+  }
+}
