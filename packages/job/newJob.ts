@@ -1,12 +1,16 @@
 import { families, familyById } from '@fettle/engine/families/families.ts';
 import type { Family, Measurement } from '@fettle/engine/families/layout.ts';
+import type * as z from 'zod';
 import { adviceOn } from './names.ts';
 import { type Problem, problem } from './problems.ts';
+import { jobStages } from './schema/about.ts';
 import { exampleOf as exampleOfSchema } from './schema/examples.ts';
 import { fieldFacts, inner } from './schema/fields.ts';
 import { intakeSchema, outletSchema, pumpSchema } from './schema/filter.ts';
 import { shown } from './schema/issues.ts';
 import { currentEdition } from './schema/job.ts';
+import { consentSchema, ownerSchema } from './schema/owner.ts';
+import { approvalSchema, quoteSchema } from './schema/quote.ts';
 import { tankSchema } from './schema/tank.ts';
 import { listFields } from './schema/walk.ts';
 import { type StartValues, startPacking, startValuesOf } from './startValues.ts';
@@ -36,6 +40,7 @@ function textFor(family: Family): string {
     ...filterLines(family, values),
     ...packingLines(family),
     ...testLines(values),
+    ...peopleLines(),
   ].join('\n');
 }
 
@@ -50,11 +55,39 @@ const headLines = [
   '  title: New job',
   '  # received: 2026-11-02',
   '  # promised: 2026-11-20',
+  `  # stage: ${jobStages[0]} # ${jobStages.join(', ')}`,
+  '  # tags: [canister, hall tank]',
   '',
 ];
 
 function testLines({ tests }: StartValues): readonly string[] {
   return ['# tests:', ...tests.map((test) => `#   - ${test}`), ''];
+}
+
+/** Parts that concern people, every line behind a comment sign. */
+function peopleLines(): readonly string[] {
+  return [
+    '# The owner is personal: without consent nothing of it is published.',
+    ...partLines('owner', ownerSchema),
+    ...partLines('consent', consentSchema),
+    '# What the work is offered for. Labour without a price costs its time at the rate of money.labour.',
+    ...partLines('quote', quoteSchema),
+    ...partLines('approval', approvalSchema),
+    '',
+  ];
+}
+
+function partLines(name: string, part: z.ZodObject): readonly string[] {
+  return [
+    `# ${name}:`,
+    ...Object.entries(part.shape).flatMap(([field, schema]) => {
+      const example = exampleOfSchema(schema);
+      if (example === undefined || field === 'withdrawn') return [];
+      const says = fieldFacts.get(inner(schema))?.says;
+      if (example.startsWith('- ')) return [`#   ${field}: # ${says}`, `#     ${example}`];
+      return [`#   ${field}: ${example} # ${says}`];
+    }),
+  ];
 }
 
 function tankLines({ tankVolume, feed }: StartValues): readonly string[] {

@@ -42,6 +42,8 @@ export const notes = [
   '',
   'A timed filling becomes a flow with its doubt by the rules of JCGM 100:2008 (GUM): the doubts of volume and watch and the scatter of the repeats are added in quadrature, and Student’s factor is taken for the effective degrees of freedom. Without stated doubts: 1.5 % for filling to a line, 0.3 s for a watch, 2 % and at least 0.5 W for a plug meter, 2 cm for a height, 1 % for weighed water (common practice, no source). Tests of kind `dye` and `ammonia-challenge` are kept and not yet used in figures.',
   '',
+  'What stands under `owner` is personal, and so are its place, photographs and notes. Nothing of it is published without consent: only what `consent` states as `true`, and nothing from the day on which it is `withdrawn`. A tag may stand once. In a quote, labour without a price costs its time at the rate of `money.labour`, and a part without a price that of `money.parts`; a rate or price that is not stated is not assumed, and the quote says what is missing. Each line is rounded to the hundredth.',
+  '',
   `Where \`shelf\` is absent, plans may use any amount of a common shelf: ${commonShelf.map((id) => `\`${id}\``).join(', ')}; a note says so.`,
   '',
   `Fittings: ${Object.keys(fittings)

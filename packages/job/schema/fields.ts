@@ -119,7 +119,7 @@ export function wholeNumber(field: {
 
 /** True or false. */
 export function trueOrFalse(field: { readonly says: string }) {
-  return z.boolean().register(fieldFacts, { example: 'true', ...field });
+  return z.boolean().register(fieldFacts, { example: 'false', ...field });
 }
 
 /** One of a few words. */
