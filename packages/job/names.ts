@@ -38,3 +38,16 @@ export function listedOnce<Listed extends { readonly path: string; readonly allo
     return each;
   });
 }
+
+/** Leaves out problems of which an earlier one says the same of the same place. */
+export function withoutRepeats<Told extends { readonly path: string; readonly says: string }>(
+  problems: readonly Told[],
+): readonly Told[] {
+  const seen = new Set<string>();
+  return problems.filter(({ path, says }) => {
+    const key = `${path}\n${says}`;
+    if (seen.has(key)) return false;
+    seen.add(key);
+    return true;
+  });
+}

@@ -19,15 +19,22 @@ const lawFields: Readonly<Record<Resistance['law'], readonly FigureField[]>> = {
   hollow: ['size', 'voidage', 'surface'],
 };
 
-/** The catalogue's media together with the technician's own, and what is wrong with those. */
-export function ownMedia(own: NonNullable<Draft['media']>): {
+/**
+ * The catalogue's media together with the technician's own, and what is wrong with those.
+ *
+ * @param section field of the document under which they stand
+ */
+export function ownMedia(
+  own: NonNullable<Draft['media']>,
+  section = 'media',
+): {
   readonly media: Readonly<Record<string, Medium>>;
   readonly problems: readonly Problem[];
 } {
   const media: Record<string, Medium> = { ...catalogue };
   const problems: Problem[] = [];
   for (const [id, medium] of Object.entries(own).toSorted(([one], [other]) => (one < other ? -1 : 1))) {
-    const path = ['media', id];
+    const path = [section, id];
     if (medium?.like === undefined) continue;
     if (Object.hasOwn(catalogue, id))
       problems.push(problem('listed-twice', path, { facts: { found: shown(id) } }));

@@ -94,7 +94,7 @@ interface ProblemFacts {
   'setting-missing': { readonly found: string };
   'setting-not-here': { readonly found: string };
   'bad-currency': { readonly found: string };
-  'currency-mismatch': { readonly found: string; readonly currency: string };
+  'currency-mismatch': { readonly found: string; readonly currency: string; readonly of: string };
   'curve-not-falling': { readonly detail: string };
   'dates-reversed': { readonly what: string };
   'not-for-this-medium': { readonly medium: string };
@@ -185,8 +185,8 @@ export const problemWordings: {
   'setting-missing': (path, { found }) => `${path} is missing: ${found} needs it.`,
   'setting-not-here': (path, { found }) => `${path} is a setting that ${found} does not have.`,
   'bad-currency': (path, { found }) => `${path} says ${found}, which is not a currency code.`,
-  'currency-mismatch': (path, { found, currency }) =>
-    `${path} is in ${found}, but the job's one currency is ${currency}.`,
+  'currency-mismatch': (path, { found, currency, of }) =>
+    `${path} is in ${found}, but ${of} one currency is ${currency}.`,
   'curve-not-falling': (path, { detail }) => `${path} does not fall as the flow rises: ${detail}.`,
   'dates-reversed': (path, { what }) => `${path} is before ${what}.`,
   'not-for-this-medium': (path, { medium }) => `${path} is a figure that ${medium} does not have.`,

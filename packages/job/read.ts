@@ -3,12 +3,12 @@ import { checkDraft } from './checks/check.ts';
 import { contextOf } from './context.ts';
 import { draftOf } from './draft.ts';
 import { toCurrentEdition } from './editions/editions.ts';
-import type { FieldPath } from './fieldPath.ts';
-import { listedOnce } from './names.ts';
+import { listedOnce, withoutRepeats } from './names.ts';
 import { type Note, type Problem, problem } from './problems.ts';
+import { prototypeFields } from './prototypeFields.ts';
 import { kindOfValue, problemsOf } from './schema/issues.ts';
 import { currentEdition, type JobDocument, jobSchema } from './schema/job.ts';
-import { at, isFields } from './schema/walk.ts';
+import { isFields } from './schema/walk.ts';
 import { parseText, type TextPlace } from './text/parse.ts';
 import { withTidyNames } from './tidyNames.ts';
 import { toModel } from './toModel/toModel.ts';
@@ -68,27 +68,6 @@ function readValue(value: unknown): JobReading {
   const shape = [...before, ...problemsOf(issues, { root: jobSchema, value: document })];
   const draft = draftOf(document, shape);
   return { ok: false, problems: withoutRepeats([...shape, ...checkDraft(draft, contextOf(draft))]) };
-}
-
-/** Fields named `__proto__`, which the schema's own walk passes over. */
-function prototypeFields(value: unknown, path: FieldPath): readonly Problem[] {
-  if (Array.isArray(value)) return value.flatMap((entry, index) => prototypeFields(entry, [...path, index]));
-  if (!isFields(value)) return [];
-  return Object.keys(value).flatMap((key) =>
-    key === '__proto__'
-      ? [problem('unknown-field', [...path, key], { facts: { nearest: undefined } })]
-      : prototypeFields(at(value, key), [...path, key]),
-  );
-}
-
-function withoutRepeats(problems: readonly Problem[]): readonly Problem[] {
-  const seen = new Set<string>();
-  return problems.filter(({ path, says }) => {
-    const key = `${path}\n${says}`;
-    if (seen.has(key)) return false;
-    seen.add(key);
-    return true;
-  });
 }
 
 /** The problem with the line of its field, or of the nearest field around it. */

@@ -11,7 +11,9 @@ export function checkMoney(draft: Draft, context: Context): readonly Problem[] {
   const strangers = prices.flatMap(({ path, price }) => {
     const found = price.currency ?? currency;
     if (found === currency) return [];
-    return [problem('currency-mismatch', path, { facts: { found, currency }, allowed: currency })];
+    return [
+      problem('currency-mismatch', path, { facts: { found, currency, of: "the job's" }, allowed: currency }),
+    ];
   });
   const media = Object.keys(draft.money?.media ?? {});
   return [...strangers, ...media.flatMap((id) => checkMedium(id, ['money', 'media', id], context))];

@@ -5,7 +5,11 @@ import { type Problem, problem } from '../problems.ts';
 import { shown } from '../schema/issues.ts';
 
 /** Checks that a short name is one of the known media. */
-export function checkMedium(id: string | undefined, path: FieldPath, context: Context): readonly Problem[] {
+export function checkMedium(
+  id: string | undefined,
+  path: FieldPath,
+  context: Pick<Context, 'media'>,
+): readonly Problem[] {
   if (id === undefined || Object.hasOwn(context.media, id)) return [];
   const ids = Object.keys(context.media);
   const { nearest, allowed } = adviceOn(id, ids);

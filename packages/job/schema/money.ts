@@ -2,6 +2,14 @@ import { currencyCodes } from '@fettle/engine/quantities/currencies.ts';
 import * as z from 'zod';
 import { byShortName, fieldFacts, list, quantity, shortName, text } from './fields.ts';
 
+/** A currency by its code. */
+export function currency(says: string) {
+  return z
+    .string()
+    .refine((code) => currencyCodes.has(code), { params: { fettle: 'bad-currency' } })
+    .register(fieldFacts, { says, example: 'GBP' });
+}
+
 /** Price of a medium by bulk volume. */
 export const pricePerVolume = quantity({
   dimension: 'price-per-volume',
@@ -11,7 +19,8 @@ export const pricePerVolume = quantity({
   most: '10000 GBP/L',
 });
 
-const partPrice = quantity({
+/** Price of a part. */
+export const partPrice = quantity({
   dimension: 'money',
   says: 'price of a part',
   example: '6.50 GBP',
@@ -21,11 +30,7 @@ const partPrice = quantity({
 
 /** Prices and rates, all in one currency. */
 export const moneySchema = z.strictObject({
-  currency: z
-    .string()
-    .refine((code) => currencyCodes.has(code), { params: { fettle: 'bad-currency' } })
-    .register(fieldFacts, { says: "the job's one currency, by its three letters", example: 'GBP' })
-    .optional(),
+  currency: currency("the job's one currency, by its three letters").optional(),
   tariff: quantity({
     dimension: 'price-per-energy',
     says: 'price of electricity',
