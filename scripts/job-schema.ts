@@ -1,12 +1,16 @@
 /**
- * Writes what follows from the job schema: `packages/job/job.schema.json` and `docs/job-file.md`.
- * Run as `npx tsx scripts/job-schema.ts`.
+ * Writes what follows from the schemas of a job and of the workshop's books: their JSON Schemas, `docs/job-file.md`
+ * and `docs/books.md`. Run as `npx tsx scripts/job-schema.ts`.
  */
 import { writeFileSync } from 'node:fs';
+import { booksDoc } from '@fettle/job/fileDoc/booksDoc.ts';
 import { jobFileDoc } from '@fettle/job/fileDoc/jobFileDoc.ts';
-import { jobJsonSchema } from '@fettle/job/schema/jsonSchema.ts';
+import { jsonSchemas } from '@fettle/job/schema/jsonSchemas.ts';
 
 const root = new URL('../', import.meta.url);
 
-writeFileSync(new URL('packages/job/job.schema.json', root), `${JSON.stringify(jobJsonSchema(), null, 2)}\n`);
+for (const [path, schema] of Object.entries(jsonSchemas())) {
+  writeFileSync(new URL(`packages/job/${path}`, root), `${JSON.stringify(schema, null, 2)}\n`);
+}
 writeFileSync(new URL('docs/job-file.md', root), jobFileDoc());
+writeFileSync(new URL('docs/books.md', root), booksDoc());

@@ -22,8 +22,13 @@ const least = {
 
 /** The rows of the fields of the whole document but its bench tests. */
 export function fieldRows(): readonly string[] {
-  return listFields(jobSchema)
-    .filter(({ path, facts }) => facts !== undefined && !path.startsWith('tests[]'))
+  return fieldRowsOf(jobSchema).filter((row) => !row.startsWith('| `tests[].'));
+}
+
+/** The rows of the fields of any document that is described like a job. */
+export function fieldRowsOf(schema: z.ZodObject): readonly string[] {
+  return listFields(schema)
+    .filter(({ facts }) => facts !== undefined)
     .map((field) => fieldRow(field, ''));
 }
 

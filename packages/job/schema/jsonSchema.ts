@@ -3,6 +3,7 @@ import type { Measurement } from '@fettle/engine/families/layout.ts';
 import * as z from 'zod';
 import { type FieldFacts, fieldFacts, inner } from './fields.ts';
 import { jobSchema } from './job.ts';
+import { at } from './walk.ts';
 
 /** A piece of JSON Schema, draft 2020-12. */
 export type JsonSchema = { [key: string]: unknown };
@@ -23,7 +24,13 @@ const definitions = {
 
 /** The JSON Schema of the job document, made from its Zod schema and the families' declarations. */
 export function jobJsonSchema(): JsonSchema {
-  const made = z.toJSONSchema(jobSchema, {
+  const { properties, ...rest } = jsonSchemaOf(jobSchema, 'Fettle job');
+  return { ...rest, properties: { ...Object(properties), filter: withFamilies(at(properties, 'filter')) } };
+}
+
+/** The JSON Schema of a document that is described like a job, made from its Zod schema. */
+export function jsonSchemaOf(schema: z.ZodObject, title: string): JsonSchema {
+  const made = z.toJSONSchema(schema, {
     unrepresentable: 'any',
     override: ({ zodSchema, jsonSchema }) => {
       const facts = fieldFacts.get(inner(zodSchema));
@@ -31,14 +38,8 @@ export function jobJsonSchema(): JsonSchema {
       Object.assign(jsonSchema, described(facts));
     },
   });
-  const { $schema, properties, ...rest } = made;
-  return {
-    $schema,
-    title: 'Fettle job',
-    ...rest,
-    properties: { ...properties, filter: withFamilies(properties?.filter) },
-    $defs: definitions,
-  };
+  const { $schema, ...rest } = made;
+  return { $schema, title, ...rest, $defs: definitions };
 }
 
 function described({ says, example, quantity }: FieldFacts): JsonSchema {
