@@ -26,7 +26,10 @@ export interface NewAttachment {
   readonly bytes: Uint8Array;
   readonly name: string;
   readonly caption?: string;
-  /** Whether place and camera data stay with it; left out, all metadata is taken off. */
+  /**
+   * Whether the place that the camera wrote is kept beside the picture; left out, it is not. All metadata is taken
+   * off the picture itself in any case.
+   */
   readonly keepPlace?: boolean;
   readonly by: string;
 }
@@ -48,6 +51,11 @@ export type Attached =
       readonly allowed: string;
     };
 
+/** A picture whose file is on the disk, still without a row. */
+export type Kept =
+  | ({ readonly ok: true } & Pick<Attachment, 'hash' | 'mediaType' | 'bytes' | 'widthPx' | 'heightPx'>)
+  | Extract<Attached, { readonly ok: false }>;
+
 /** A picture as it is kept. */
 export interface PictureFile {
   readonly bytes: Uint8Array;
@@ -65,6 +73,11 @@ export interface Attachments {
   caption(change: { readonly job: number; readonly id: string; readonly caption: string }): Promise<boolean>;
   /** Takes it off the job's list; the file stays until `sweep`. */
   remove(of: { readonly job: number; readonly id: string }): Promise<boolean>;
+  /**
+   * Keeps the file of a picture that was exported, for `Jobs.lay` to write its row. Bytes that could be our own stay
+   * as they are, others are written anew and have another hash then.
+   */
+  keep(bytes: Uint8Array): Promise<Kept>;
   /** Deletes files that no row names and files half written by a run that died. Gives their number. */
   sweep(): Promise<number>;
   /** Rows whose file is missing or does not have its hash. */

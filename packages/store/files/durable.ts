@@ -1,0 +1,199 @@
+import { createHash, randomBytes } from 'node:crypto';
+import { constants } from 'node:fs';
+import { type FileHandle, lstat, mkdir, open, rename, unlink } from 'node:fs/promises';
+import { dirname, join } from 'node:path';
+import { pipeline } from 'node:stream/promises';
+import { StoreFailure } from '../contract/failure.ts';
+
+/** Marks a file that is being written, or was when its writer died. */
+const partMark = '.part-';
+
+/** Whether a file's name is that of one half written. */
+export function isPart(name: string): boolean {
+  return name.startsWith(partMark);
+}
+
+/** The code of an error of the system, as `ENOENT`. */
+export function systemCodeOf(error: unknown): string | undefined {
+  return error instanceof Error && 'code' in error && typeof error.code === 'string' ? error.code : undefined;
+}
+
+/** Runs work on files; what the disk refuses becomes a `StoreFailure` that names the file. */
+export async function onDisk<Result>(path: string, work: () => Promise<Result>): Promise<Result> {
+  try {
+    return await work();
+  } catch (error) {
+    throw asStoreFailure(path, error);
+  }
+}
+
+function asStoreFailure(path: string, error: unknown): unknown {
+  const failure = failureOf(path, systemCodeOf(error));
+  if (failure === undefined) return error;
+  failure.cause = error;
+  return failure;
+}
+
+function failureOf(path: string, code: string | undefined): StoreFailure | undefined {
+  switch (code) {
+    case 'ENOSPC':
+    case 'EDQUOT':
+      return new StoreFailure(
+        'disk-full',
+        'The disk is full; nothing was written.',
+        'Make room and try again.',
+      );
+    case 'EROFS':
+      return new StoreFailure('read-only', `${path} can only be read.`, 'Make it writable for this user.');
+    case 'EACCES':
+    case 'EPERM':
+      return new StoreFailure(
+        'no-access',
+        `Access to ${path} is not allowed.`,
+        'Make it readable and writable for this user.',
+      );
+    case 'EIO':
+      return new StoreFailure(
+        'input-output',
+        `The disk could not read or write ${path}.`,
+        'Look after the disk.',
+      );
+    default:
+      return undefined;
+  }
+}
+
+/**
+ * Writes a file so that it is either whole on the disk or not there: under a name of its own beside the place,
+ * given to the disk, renamed, and the folder given to the disk. A file that is there is replaced.
+ */
+export async function writeDurably(path: string, bytes: Uint8Array | string): Promise<void> {
+  await putDurably(path, (handle) => handle.writeFile(bytes));
+}
+
+/** Copies a file in the same way. A link is not followed. */
+export async function copyDurably(from: string, to: string): Promise<void> {
+  await putDurably(to, async (handle) => {
+    const source = await openPlain(from);
+    await pipeline(source.createReadStream(), handle.createWriteStream({ autoClose: false }));
+  });
+}
+
+async function putDurably(path: string, fill: (handle: FileHandle) => Promise<void>): Promise<void> {
+  await onDisk(path, async () => {
+    const part = join(dirname(path), `${partMark}${randomBytes(8).toString('hex')}`);
+    try {
+      const handle = await open(part, 'wx', 0o600);
+      try {
+        await fill(handle);
+        await handle.sync();
+      } finally {
+        await handle.close();
+      }
+      await rename(part, path);
+    } catch (error) {
+      await unlink(part).catch(() => undefined);
+      throw error;
+    }
+    await syncFolder(dirname(path));
+  });
+}
+
+/** Gives a folder's list of names to the disk. Systems that know no such thing pass over it. */
+export async function syncFolder(folder: string): Promise<void> {
+  const handle = await open(folder, 'r').catch((error: unknown) => {
+    if (process.platform === 'win32') return undefined;
+    throw error;
+  });
+  try {
+    await handle?.sync();
+  } catch (error) {
+    if (!['EINVAL', 'ENOTSUP', 'EPERM'].includes(systemCodeOf(error) ?? '')) throw error;
+  } finally {
+    await handle?.close();
+  }
+}
+
+/**
+ * Makes a folder where it is absent, for its owner alone.
+ *
+ * @throws StoreFailure `no-access` where something else is in its place, a link too
+ */
+export async function makeFolder(folder: string): Promise<void> {
+  await onDisk(folder, async () => {
+    const made = await mkdir(folder, { recursive: true, mode: 0o700 });
+    if (made !== undefined) await syncFolder(dirname(made));
+    else if (!(await lstat(folder)).isDirectory()) throw leadsAway(folder);
+  });
+}
+
+function leadsAway(path: string): StoreFailure {
+  return new StoreFailure(
+    'no-access',
+    `${path} is a link or no plain file or folder.`,
+    'Put it right by hand.',
+  );
+}
+
+/**
+ * Opens a plain file for reading.
+ *
+ * @throws StoreFailure where it is a link, a folder or a device; the system's own error where it is absent
+ */
+export async function openPlain(path: string): Promise<FileHandle> {
+  // Neither link followed nor waited for the other end of a pipe.
+  const flags = constants.O_RDONLY | (constants.O_NOFOLLOW ?? 0) | (constants.O_NONBLOCK ?? 0);
+  const handle = await open(path, flags).catch((error: unknown) => {
+    throw systemCodeOf(error) === 'ELOOP' ? leadsAway(path) : asStoreFailure(path, error);
+  });
+  if ((await handle.stat()).isFile()) return handle;
+  await handle.close();
+  throw leadsAway(path);
+}
+
+/**
+ * Reads a plain file whole.
+ *
+ * @param most refuses a longer one, bytes
+ * @returns undefined where it is absent
+ */
+export async function readPlain(path: string, most = Number.POSITIVE_INFINITY): Promise<Buffer | undefined> {
+  return onDisk(path, async () => {
+    const handle = await openPlain(path).catch((error: unknown) => {
+      if (['ENOENT', 'ENOTDIR'].includes(systemCodeOf(error) ?? '')) return undefined;
+      throw error;
+    });
+    try {
+      if (handle === undefined) return undefined;
+      if ((await handle.stat()).size > most)
+        throw new StoreFailure('input-output', `${path} is larger than the ${most} bytes that it may have.`);
+      return await handle.readFile();
+    } finally {
+      await handle?.close();
+    }
+  });
+}
+
+/** SHA-256 of bytes, hexadecimal. */
+export function hashOf(bytes: Uint8Array | string): string {
+  return createHash('sha256').update(bytes).digest('hex');
+}
+
+/** SHA-256 of a plain file, hexadecimal; undefined where it is absent. */
+export async function hashOfFile(path: string): Promise<string | undefined> {
+  return onDisk(path, async () => {
+    const handle = await openPlain(path).catch((error: unknown) => {
+      if (['ENOENT', 'ENOTDIR'].includes(systemCodeOf(error) ?? '')) return undefined;
+      throw error;
+    });
+    if (handle === undefined) return undefined;
+    const hash = createHash('sha256');
+    await pipeline(handle.createReadStream(), hash);
+    return hash.digest('hex');
+  });
+}
+
+/** Whether text is a SHA-256 as `hashOf` writes it. */
+export function isHash(text: unknown): text is string {
+  return typeof text === 'string' && /^[0-9a-f]{64}$/.test(text);
+}
