@@ -175,6 +175,21 @@ describe('a job written as text', () => {
     );
   });
 
+  it('is the same job when it is read again, with thousands of readings', () => {
+    const readings = Array.from({ length: 490 }, (_reading, second) => ({
+      at: `${second} s`,
+      strength: second,
+    }));
+    const tests = Array.from({ length: 10 }, (_test, number) => ({
+      kind: 'dye',
+      id: `dye-${number}`,
+      readings,
+    }));
+    const document = readAgain(JSON.stringify({ ...leastCanister, tests }));
+    expectKept(document);
+    expect(writeJob(document)).toMatch(/^\{"fettle":1,/);
+  });
+
   it('keeps fields under names that look like something else', () => {
     const names = ['no', 'null', 'true', 'y', 'e1', 'on'];
     const media = Object.fromEntries(names.map((name) => [name, { like: 'foam-20ppi' }]));

@@ -1,5 +1,7 @@
 import { Document, isMap, isScalar, Scalar, visit, type YAMLMap, type YAMLSeq } from 'yaml';
 import type { JobDocument } from './schema/job.ts';
+import { mostBytes } from './text/decode.ts';
+import { mostTokens, unreadable } from './text/nesting.ts';
 
 /** A list or group stands on one line up to this many characters, of single texts of up to so many. */
 const shortLine = 76;
@@ -19,11 +21,25 @@ const unseen =
 /**
  * Writes a job document as the text of a job file: YAML 1.2 without anchors, aliases and tags, every quantity as it
  * was written. Text that could be read as something else stands in quotes, and what could not be seen in it is
- * written as an escape. `readJob` gives the same document again, and that written once more the same text.
+ * written as an escape. `readJob` gives the same document again, and that written once more the same text. A document
+ * that would have too many parts for a reader in lines of YAML, which only thousands of readings bring about, is
+ * written as one line of JSON, which has fewer.
  *
  * @param document a document that has been read; whatever was wrong with it stays wrong
  */
 export function writeJob(document: JobDocument): string {
+  const lines = inLines(document).replace(unseen, escaped);
+  return isReadable(lines) ? lines : `${JSON.stringify(document).replace(unseen, escaped)}\n`;
+}
+
+/** A part has at least one character, so a short text needs no counting. */
+function isReadable(text: string): boolean {
+  if (text.length <= mostTokens) return true;
+  return new TextEncoder().encode(text).length <= mostBytes && unreadable(text) === undefined;
+}
+
+/** Text with a sign that `unseen` finds stands in double quotes, where an escape may take its place. */
+function inLines(document: JobDocument): string {
   const yaml = new Document(document, { aliasDuplicateObjects: false, version: '1.2' });
   visit(yaml, {
     Scalar: (_key, node) => {
@@ -35,9 +51,7 @@ export function writeJob(document: JobDocument): string {
     },
   });
   spaceParts(yaml.contents);
-  const written = yaml.toString({ lineWidth: 0, doubleQuotedAsJSON: true, flowCollectionPadding: true });
-  // Text with such a sign stands in double quotes, where an escape may take its place.
-  return written.replace(unseen, escaped);
+  return yaml.toString({ lineWidth: 0, doubleQuotedAsJSON: true, flowCollectionPadding: true });
 }
 
 function styleOf(text: string): Pick<Scalar, 'type'> {
