@@ -180,7 +180,7 @@ describe('a job written as text', () => {
       at: `${second} s`,
       strength: second,
     }));
-    const tests = Array.from({ length: 10 }, (_test, number) => ({
+    const tests = Array.from({ length: 12 }, (_test, number) => ({
       kind: 'dye',
       id: `dye-${number}`,
       readings,
