@@ -5,8 +5,8 @@ import { describe, expect, test } from 'vitest';
 import { demo, demos, demoWith, fettle, fettleProcess, fileWith } from './support/program.ts';
 import { bareNumbersOf, breachesOf, figuresOf } from './support/results.ts';
 
-const assessed = (file: string, ...options: readonly string[]) => {
-  const { code, out, err } = fettle('assess', file, '--json', ...options);
+const assessed = async (file: string, ...options: readonly string[]) => {
+  const { code, out, err } = await fettle('assess', file, '--json', ...options);
   expect([code, err]).toEqual([0, '']);
   return assessmentSchema.parse(JSON.parse(out));
 };
@@ -36,8 +36,8 @@ const units: readonly (readonly [RegExp, string])[] = [
   [/^\/findings\/\d+\/effect\/cleaningInterval(\/before|\/after)?$/, 'd'],
 ];
 
-describe.each(demos.map((path) => [basename(path), path]))('assess --json of %s', (_name, path) => {
-  const text = fettle('assess', path, '--json').out;
+describe.each(demos.map((path) => [basename(path), path]))('assess --json of %s', async (_name, path) => {
+  const text = (await fettle('assess', path, '--json')).out;
   const result = assessmentSchema.parse(JSON.parse(text));
   const figures = figuresOf(result);
 
@@ -89,8 +89,8 @@ describe.each(demos.map((path) => [basename(path), path]))('assess --json of %s'
     expect(digits.filter((count) => count > 12).length).toBeGreaterThan(figures.length / 4);
   });
 
-  test('has the same bytes in either system of units', () => {
-    expect(fettle('assess', path, '--json', '--units', 'us').out).toBe(text);
+  test('has the same bytes in either system of units', async () => {
+    expect((await fettle('assess', path, '--json', '--units', 'us')).out).toBe(text);
   });
 
   test('shares the whole flow out among its routes', () => {
@@ -119,14 +119,14 @@ describe.each(demos.map((path) => [basename(path), path]))('assess --json of %s'
   });
 });
 
-test('ways too small to name are gathered in a route called rest', () => {
-  const { routes } = assessed(demo('tall-drum'));
+test('ways too small to name are gathered in a route called rest', async () => {
+  const { routes } = await assessed(demo('tall-drum'));
   expect(routes.map(({ id }) => id)).toContain('rest');
 });
 
-test('an empty filter is missed by all water at every stage', () => {
+test('an empty filter is missed by all water at every stage', async () => {
   const text = readFileSync(demo('tall-drum'), 'utf8').replace(/^ {4}- \{ medium: .*\n/gm, '');
-  const { bypass, beds } = assessed(fileWith(text.replaceAll(/^( {2}basket-\d:).*$/gm, '$1 []')));
+  const { bypass, beds } = await assessed(fileWith(text.replaceAll(/^( {2}basket-\d:).*$/gm, '$1 []')));
   expect(beds).toEqual([]);
   expect(bypass).toEqual({
     mechanical: { value: 1, unit: '1' },
@@ -149,14 +149,17 @@ const lazy = () =>
       ].join('\n'),
     );
 
-test('an interval of more than a year is told as beyond a year', () => {
+test('an interval of more than a year is told as beyond a year', async () => {
   const file = fileWith(lazy());
-  expect(assessed(file).cleaningInterval).toEqual({ value: 365, unit: 'd', beyond: true });
-  expect(fettle('assess', file).out).toContain('after more than a year');
+  expect((await assessed(file)).cleaningInterval).toEqual({ value: 365, unit: 'd', beyond: true });
+  expect((await fettle('assess', file)).out).toContain('after more than a year');
 });
 
-test('--day moves what the filter carries, and nothing that is clean', () => {
-  const [usual, day30] = [assessed(demo('two-halves')), assessed(demo('two-halves'), '--day', '30')];
+test('--day moves what the filter carries, and nothing that is clean', async () => {
+  const [usual, day30] = [
+    await assessed(demo('two-halves')),
+    await assessed(demo('two-halves'), '--day', '30'),
+  ];
   expect(usual.carries.day).toEqual({ value: 60, unit: 'd' });
   expect(day30.carries.day).toEqual({ value: 30, unit: 'd' });
   expect(day30.carries.feed.value).not.toBe(usual.carries.feed.value);
@@ -165,15 +168,17 @@ test('--day moves what the filter carries, and nothing that is clean', () => {
   expect(day30.cleaningInterval).toEqual(usual.cleaningInterval);
 });
 
-test('- reads standard input and gives the same bytes', () => {
+test('- reads standard input and gives the same bytes', async () => {
   const input = readFileSync(demo('corner-box'));
   const ended = fettleProcess(['assess', '-', '--json'], { input });
   expect([ended.code, ended.err]).toEqual([0, '']);
-  expect(ended.out).toBe(fettle('assess', demo('corner-box'), '--json').out);
+  expect(ended.out).toBe((await fettle('assess', demo('corner-box'), '--json')).out);
 });
 
-test('the same job twice gives the same bytes, as JSON too', () => {
-  expect(fettle('assess', demo('back-hanger')).out).toBe(fettle('assess', demo('back-hanger')).out);
+test('the same job twice gives the same bytes, as JSON too', async () => {
+  expect((await fettle('assess', demo('back-hanger'))).out).toBe(
+    (await fettle('assess', demo('back-hanger'))).out,
+  );
 });
 
 describe('a pump that cannot lift the water', () => {
@@ -182,19 +187,22 @@ describe('a pump that cannot lift the water', () => {
     'fittings: [elbow-90], lift: 1.4 m }\n  price',
   ]);
 
-  test('is no bad input: no flow, and a finding that says so', () => {
-    const result = assessed(fileWith(text));
+  test('is no bad input: no flow, and a finding that says so', async () => {
+    const result = await assessed(fileWith(text));
     expect(result.dutyPoint.flow.value).toBe(0);
     expect(result.findings.map(({ id }) => id)).toContain('pump-cannot-lift');
     expect(breachesOf('assessment', result)).toEqual([]);
     for (const { value, path } of figuresOf(result)) expect(Number.isFinite(value), path).toBe(true);
   });
 
-  test.each(['assess', 'plan', 'claims', 'check'])('%s says something sensible on the screen', (command) => {
-    const cap = command === 'plan' ? ['--cap', '20'] : [];
-    const { code, out } = fettle(command, fileWith(text), ...cap);
-    expect(code).toBe(0);
-    expect(out).not.toMatch(/NaN|undefined|Infinity|\[object/);
-    for (const line of out.split('\n')) expect([...line].length, line).toBeLessThanOrEqual(80);
-  });
+  test.each(['assess', 'plan', 'claims', 'check'])(
+    '%s says something sensible on the screen',
+    async (command) => {
+      const cap = command === 'plan' ? ['--cap', '20'] : [];
+      const { code, out } = await fettle(command, fileWith(text), ...cap);
+      expect(code).toBe(0);
+      expect(out).not.toMatch(/NaN|undefined|Infinity|\[object/);
+      for (const line of out.split('\n')) expect([...line].length, line).toBeLessThanOrEqual(80);
+    },
+  );
 });

@@ -13,9 +13,9 @@ const sentencesOf = ({ err }: Ended): readonly string[] =>
     .map((text) => text.replaceAll(/\n {2}/g, ' '));
 
 /** Exit 2, sentences of which one names the field, nothing else written, and the same as JSON. */
-const expectRefused = (text: string | Uint8Array, names: RegExp): void => {
+const expectRefused = async (text: string | Uint8Array, names: RegExp): Promise<void> => {
   const file = fileWith(text);
-  const ended = fettle('assess', file);
+  const ended = await fettle('assess', file);
   expect([ended.code, ended.out], ended.err).toEqual([2, '']);
   const sentences = sentencesOf(ended);
   expect(
@@ -25,7 +25,7 @@ const expectRefused = (text: string | Uint8Array, names: RegExp): void => {
   for (const sentence of sentences) expect(sentence).toMatch(/\.$/);
   for (const line of ended.err.split('\n')) expect([...line].length, line).toBeLessThanOrEqual(80);
   expect(ended.err).not.toMatch(/\n\s+at |node:|\.ts:\d|\[object/);
-  const asJson = fettle('assess', file, '--json');
+  const asJson = await fettle('assess', file, '--json');
   expect([asJson.code, asJson.err]).toEqual([2, '']);
   expect(problemsSchema.parse(JSON.parse(asJson.out)).problems).toHaveLength(sentences.length);
 };
@@ -82,21 +82,21 @@ const badValues = (unit: string, zero: 'refused' | 'allowed'): readonly (readonl
 };
 
 describe.each(quantities)('%s', (path, unit, zero) => {
-  test.each(badValues(unit, zero))('%s', (_what, yaml) => {
-    expectRefused(withValue(document, path, yaml), named(path));
+  test.each(badValues(unit, zero))('%s', async (_what, yaml) => {
+    await expectRefused(withValue(document, path, yaml), named(path));
   });
 });
 
 const namedFields = quantities.map(([path]) => path).filter((path) => !path.endsWith(']'));
 
 describe('the name of a field', () => {
-  test.each(namedFields)('%s misspelt: the right one is suggested', (path) => {
+  test.each(namedFields)('%s misspelt: the right one is suggested', async (path) => {
     const name = String(stepsOf(path).at(-1));
-    expectRefused(renamed(document, path, `${name}s`), new RegExp(`${name}s.*nearest: ${name}\\b`));
+    await expectRefused(renamed(document, path, `${name}s`), new RegExp(`${name}s.*nearest: ${name}\\b`));
   });
 
-  test.each(namedFields)('%s twice', (path) => {
-    expectRefused(twice(document, path), named(path));
+  test.each(namedFields)('%s twice', async (path) => {
+    await expectRefused(twice(document, path), named(path));
   });
 
   test.each([
@@ -112,92 +112,104 @@ describe('the name of a field', () => {
     'tests[0].kind',
     'tests[0].volume',
     'money.currency',
-  ])('%s missing', (path) => {
+  ])('%s missing', async (path) => {
     const text = without(document, path);
-    if (path === 'money.currency') expect(fettle('check', fileWith(text)).code).toBe(0);
-    else expectRefused(text, named(path));
+    if (path === 'money.currency') expect((await fettle('check', fileWith(text))).code).toBe(0);
+    else await expectRefused(text, named(path));
   });
 });
 
 describe('what does not go together', () => {
-  test('a chamber that is over-full says by how much', () => {
-    expectRefused(demoWith('tall-drum', ['depth: 55 mm', 'depth: 85 mm']), /basket-2.*85.*58.*27/);
+  test('a chamber that is over-full says by how much', async () => {
+    await expectRefused(demoWith('tall-drum', ['depth: 55 mm', 'depth: 85 mm']), /basket-2.*85.*58.*27/);
   });
 
-  test('a medium larger than its chamber', () => {
+  test('a medium larger than its chamber', async () => {
     const text = demoWith(
       'back-hanger',
       ['ceramic-rings-12mm, depth: 20 mm', 'my-blocks, depth: 20 mm'],
       ['shelf:', 'media: { my-blocks: { like: ceramic-rings-12mm, size: 130 mm } }\nshelf:'],
     );
-    expectRefused(text, /slot-2.*13\.0 cm.*only 22\.0 mm/);
+    await expectRefused(text, /slot-2.*13\.0 cm.*only 22\.0 mm/);
   });
 
-  test('an alteration both permitted and forbidden', () => {
+  test('an alteration both permitted and forbidden', async () => {
     const text = withValue(document, 'alterations', '{ permitted: [seal-gaps], forbidden: [seal-gaps] }');
-    expectRefused(text, /alterations.*seal-gaps/);
+    await expectRefused(text, /alterations.*seal-gaps/);
   });
 
-  test('an alteration named twice', () => {
-    expectRefused(withValue(document, 'alterations', '[seal-gaps, seal-gaps]'), /"seal-gaps" a second time/);
+  test('an alteration named twice', async () => {
+    await expectRefused(
+      withValue(document, 'alterations', '[seal-gaps, seal-gaps]'),
+      /"seal-gaps" a second time/,
+    );
   });
 
-  test('an alteration that this family does not know', () => {
-    expectRefused(withValue(document, 'alterations', '[turn-head]'), /turn-head/);
+  test('an alteration that this family does not know', async () => {
+    await expectRefused(withValue(document, 'alterations', '[turn-head]'), /turn-head/);
   });
 
-  test('an alteration without its setting', () => {
-    expectRefused(withValue(document, 'alterations', '[shorten-hose]'), /shorten-hose/);
+  test('an alteration without its setting', async () => {
+    await expectRefused(withValue(document, 'alterations', '[shorten-hose]'), /shorten-hose/);
   });
 
-  test('a chamber that is not there', () => {
-    expectRefused(withValue(document, 'packing.basket-9', '[]'), /basket-9/);
+  test('a chamber that is not there', async () => {
+    await expectRefused(withValue(document, 'packing.basket-9', '[]'), /basket-9/);
   });
 
-  test('an unknown medium, fitting, stage word or family suggests the nearest', () => {
-    expectRefused(demoWith('tall-drum', ['foam-30ppi, depth', 'foam-30pi, depth']), /nearest: foam-30ppi/);
-    expectRefused(demoWith('tall-drum', ['[elbow-90]', '[elbow-9]']), /nearest: elbow-90/);
-    expectRefused(demoWith('tall-drum', ['planted: lightly', 'planted: lightlly']), /nearest: lightly/);
-    expectRefused(demoWith('tall-drum', ['basket-stack-canister', 'basket-stack']), /filter\.family/);
+  test('an unknown medium, fitting, stage word or family suggests the nearest', async () => {
+    await expectRefused(
+      demoWith('tall-drum', ['foam-30ppi, depth', 'foam-30pi, depth']),
+      /nearest: foam-30ppi/,
+    );
+    await expectRefused(demoWith('tall-drum', ['[elbow-90]', '[elbow-9]']), /nearest: elbow-90/);
+    await expectRefused(demoWith('tall-drum', ['planted: lightly', 'planted: lightlly']), /nearest: lightly/);
+    await expectRefused(demoWith('tall-drum', ['basket-stack-canister', 'basket-stack']), /filter\.family/);
   });
 
-  test('two currencies', () => {
-    expectRefused(demoWith('tall-drum', ['0.27 GBP/kWh', '0.27 EUR/kWh']), /money\.tariff is in EUR.*GBP/);
+  test('two currencies', async () => {
+    await expectRefused(
+      demoWith('tall-drum', ['0.27 GBP/kWh', '0.27 EUR/kWh']),
+      /money\.tariff is in EUR.*GBP/,
+    );
   });
 
-  test('promised before it was received', () => {
-    expectRefused(demoWith('tall-drum', ['promised: 2026-11-20', 'promised: 2026-10-20']), /job\.promised/);
+  test('promised before it was received', async () => {
+    await expectRefused(
+      demoWith('tall-drum', ['promised: 2026-11-20', 'promised: 2026-10-20']),
+      /job\.promised/,
+    );
   });
 
-  test('a curve that rises', () => {
+  test('a curve that rises', async () => {
     const curve = '[{ flow: 0 L/h, head: 1 m }, { flow: 500 L/h, head: 1.2 m }]';
-    expectRefused(withValue(document, 'filter.pump.curve', curve), /filter\.pump\.curve/);
+    await expectRefused(withValue(document, 'filter.pump.curve', curve), /filter\.pump\.curve/);
   });
 
-  test('a day that is none', () => {
-    expectRefused(demoWith('tall-drum', ['2026-11-02', '2026-02-30']), /job\.received.*2026-02-30/);
+  test('a day that is none', async () => {
+    await expectRefused(demoWith('tall-drum', ['2026-11-02', '2026-02-30']), /job\.received.*2026-02-30/);
   });
 
-  test('a figure without a unit, and one with a decimal comma that may be read two ways', () => {
-    expectRefused(demoWith('tall-drum', ['850 L/h\n', '850\n']), /filter\.pump\.ratedFlow/);
-    expectRefused(
+  test('a figure without a unit, and one with a decimal comma that may be read two ways', async () => {
+    await expectRefused(demoWith('tall-drum', ['850 L/h\n', '850\n']), /filter\.pump\.ratedFlow/);
+    await expectRefused(
       demoWith('tall-drum', ['ratedFlow: 850 L/h', 'ratedFlow: 1.000 L/h']),
       /filter\.pump\.ratedFlow/,
     );
-    expectRefused(
+    await expectRefused(
       demoWith('tall-drum', ['ratedFlow: 850 L/h', 'ratedFlow: 850 gal/h']),
       /filter\.pump\.ratedFlow/,
     );
   });
 
-  test('every problem is told at once, in the order of the text', () => {
+  test('every problem is told at once, in the order of the text', async () => {
     const text = demoWith(
       'tall-drum',
       ['180 L ± 5 L', '-180 L'],
       ['850 L/h\n', '850 blorks\n'],
       ['0.27 GBP/kWh', '0.27 kg'],
     );
-    const { err } = fettle('claims', fileWith(text));
+    const { err } = await fettle('claims', fileWith(text));
     const places = ['tank.volume', 'filter.pump.ratedFlow', 'money.tariff'].map((path) => err.indexOf(path));
     expect(places).toEqual(places.toSorted((one, other) => one - other));
     expect(places.every((place) => place >= 0)).toBe(true);

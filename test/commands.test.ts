@@ -10,14 +10,14 @@ import { breachesOf } from './support/results.ts';
 const commands = buildProgram().commands.map((command) => command.name());
 
 describe('help', () => {
-  test('the program lists its commands and something to try', () => {
-    const { out } = fettle('--help');
+  test('the program lists its commands and something to try', async () => {
+    const { out } = await fettle('--help');
     for (const command of commands) expect(out).toMatch(new RegExp(`^ {2}${command} `, 'm'));
     expect(out).toContain('\nTry:\n  fettle demo\n');
   });
 
-  test.each(commands)('%s shows an example of itself', (command) => {
-    const { code, out } = fettle(command, '--help');
+  test.each(commands)('%s shows an example of itself', async (command) => {
+    const { code, out } = await fettle(command, '--help');
     expect(code).toBe(0);
     expect(out).toMatch(new RegExp(`\nExamples?:\n {2}fettle ${command}`));
     expect(out).toContain('--json');
@@ -25,10 +25,10 @@ describe('help', () => {
     for (const line of out.split('\n')) expect([...line].length, line).toBeLessThanOrEqual(80);
   });
 
-  test.each(commands)('the examples of %s work', (command) => {
+  test.each(commands)('the examples of %s work', async (command) => {
     const folder = newFolder();
     const file = join(folder, 'job.yaml');
-    const { out } = fettle(command, '--help');
+    const { out } = await fettle(command, '--help');
     const examples = [...out.matchAll(/^ {2}fettle (.+)$/gm)].map(([, words = '']) => words);
     for (const example of examples) {
       writeFileSync(file, readFileSync(demo(command === 'assess' ? 'everything-wrong' : 'corner-box')));
@@ -40,29 +40,32 @@ describe('help', () => {
         .map((word) => (word === 'job.yaml' || word === '-' ? file : word))
         .map((word) => (word.endsWith('.svg') ? join(folder, word) : word));
       const extra = command === 'plan' ? ['--cap', '20'] : [];
-      const ended = fettle(...words, ...extra);
+      const ended = await fettle(...words, ...extra);
       expect([example, ended.err]).toEqual([example, '']);
       expect(ended.code, example).toBe(example.includes('--fail-on') ? 1 : 0);
     }
   });
 
-  test('the version is that of the package', () => {
-    expect(fettle('--version').out).toBe(`${packageFile.version}\n`);
+  test('the version is that of the package', async () => {
+    expect((await fettle('--version')).out).toBe(`${packageFile.version}\n`);
   });
 });
 
 describe('claims', () => {
-  test.each(demos.map((path) => [basename(path), path]))('of %s fit the published schema', (_name, path) => {
-    const { code, out } = fettle('claims', path, '--json');
-    expect(code).toBe(0);
-    const result = JSON.parse(out);
-    expect(breachesOf('claims', result)).toEqual([]);
-    expect(fettle('claims', path, '--json', '--units', 'us').out).toBe(out);
-    expect(result).toEqual({ claims: JSON.parse(fettle('assess', path, '--json').out).claims });
-  });
+  test.each(demos.map((path) => [basename(path), path]))(
+    'of %s fit the published schema',
+    async (_name, path) => {
+      const { code, out } = await fettle('claims', path, '--json');
+      expect(code).toBe(0);
+      const result = JSON.parse(out);
+      expect(breachesOf('claims', result)).toEqual([]);
+      expect((await fettle('claims', path, '--json', '--units', 'us')).out).toBe(out);
+      expect(result).toEqual({ claims: JSON.parse((await fettle('assess', path, '--json')).out).claims });
+    },
+  );
 
-  test('papers that exchange gallons contradict themselves', () => {
-    const { claims } = JSON.parse(fettle('claims', demo('everything-wrong'), '--json').out);
+  test('papers that exchange gallons contradict themselves', async () => {
+    const { claims } = JSON.parse((await fettle('claims', demo('everything-wrong'), '--json')).out);
     const of = (says: string) =>
       claims
         .filter((claim: { says: string }) => claim.says === says)
@@ -71,21 +74,21 @@ describe('claims', () => {
     expect(of('For 400 L (150 US gal)')).toContain('contradicts-itself');
   });
 
-  test('no claims are told as none', () => {
+  test('no claims are told as none', async () => {
     const text = readFileSync(demo('tall-drum'), 'utf8').replace(/^ {2}claims:\n(?: {4}- .*\n)+/m, '');
-    expect(fettle('claims', fileWith(text)).out).toBe('The job states no claims of the maker.\n');
-    expect(JSON.parse(fettle('claims', fileWith(text), '--json').out)).toEqual({ claims: [] });
+    expect((await fettle('claims', fileWith(text))).out).toBe('The job states no claims of the maker.\n');
+    expect(JSON.parse((await fettle('claims', fileWith(text), '--json')).out)).toEqual({ claims: [] });
   });
 });
 
 /** Pairs as papers print them, with slips that happen; each against what a checker says of it. */
 describe('claims: slips of units are found', () => {
-  const verdictsOf = (claim: string): readonly string[] => {
+  const verdictsOf = async (claim: string): Promise<readonly string[]> => {
     const text = readFileSync(demo('tall-drum'), 'utf8').replace(
       /^( {2}claims:\n)(?: {4}- .*\n)+/m,
       `$1    - '${claim}'\n`,
     );
-    const { claims } = JSON.parse(fettle('claims', fileWith(text), '--json').out);
+    const { claims } = JSON.parse((await fettle('claims', fileWith(text), '--json')).out);
     return claims.map(({ verdict }: { verdict: string }) => verdict);
   };
 
@@ -93,9 +96,9 @@ describe('claims: slips of units are found', () => {
     ['litres with US gallons', '850 L/h (225 US gal/h)'],
     ['head in metres and feet', 'Head 1.35 m (4.4 ft)'],
     ['a tank in litres and gallons', 'For tanks up to 240 L (63 US gal)'],
-  ])('%s that fit agree', (_what, claim) => {
-    expect(verdictsOf(claim)).not.toContain('contradicts-itself');
-    expect(verdictsOf(claim)).toContain('agrees');
+  ])('%s that fit agree', async (_what, claim) => {
+    expect(await verdictsOf(claim)).not.toContain('contradicts-itself');
+    expect(await verdictsOf(claim)).toContain('agrees');
   });
 
   test.each([
@@ -106,15 +109,15 @@ describe('claims: slips of units are found', () => {
     ['feet taken for metres', 'Head 1.35 m (1.35 ft)'],
     ['litres a minute for litres an hour', '850 L/h (850 L/min)'],
     ['a rounded factor of four', 'For tanks up to 240 L (60 US gal)'],
-  ])('%s', (_what, claim) => {
-    expect(verdictsOf(claim)).toContain('contradicts-itself');
+  ])('%s', async (_what, claim) => {
+    expect(await verdictsOf(claim)).toContain('contradicts-itself');
   });
 });
 
 describe('check', () => {
-  test.each(demos.map((path) => [basename(path), path]))('%s has no problems', (_name, path) => {
-    expect(fettle('check', path).out).toMatch(/^No problems\./);
-    const result = JSON.parse(fettle('check', path, '--json').out);
+  test.each(demos.map((path) => [basename(path), path]))('%s has no problems', async (_name, path) => {
+    expect((await fettle('check', path)).out).toMatch(/^No problems\./);
+    const result = JSON.parse((await fettle('check', path, '--json')).out);
     expect(breachesOf('check', result)).toEqual([]);
     expect(result.problems).toEqual([]);
   });
@@ -123,45 +126,45 @@ describe('check', () => {
 describe('new', () => {
   test.each(families.map(({ id }) => id))(
     'a new %s reads clean, assesses and plans as it stands',
-    (family) => {
+    async (family) => {
       const file = join(newFolder(), 'deep', 'job.yaml');
-      const written = fettle('new', '--family', family, '--out', file);
+      const written = await fettle('new', '--family', family, '--out', file);
       expect([written.code, written.err]).toEqual([0, '']);
-      expect(readFileSync(file, 'utf8')).toBe(fettle('new', '--family', family).out);
-      expect(JSON.parse(fettle('new', '--family', family, '--json').out)).toEqual({
+      expect(readFileSync(file, 'utf8')).toBe((await fettle('new', '--family', family)).out);
+      expect(JSON.parse((await fettle('new', '--family', family, '--json')).out)).toEqual({
         family,
         text: readFileSync(file, 'utf8'),
       });
-      expect(fettle('check', file).out).toMatch(/^No problems\./);
+      expect((await fettle('check', file)).out).toMatch(/^No problems\./);
       for (const words of [
         ['assess', file],
         ['plan', file, '--cap', '10'],
       ]) {
-        const { code, out, err } = fettle(...words);
+        const { code, out, err } = await fettle(...words);
         expect([code, err]).toEqual([0, '']);
         expect(out).not.toMatch(/NaN|undefined|Infinity|\[object/);
       }
     },
   );
 
-  test('--out never overwrites', () => {
+  test('--out never overwrites', async () => {
     const file = fileWith('kept');
-    const { code, err } = fettle('new', '--out', file);
+    const { code, err } = await fettle('new', '--out', file);
     expect(code).toBe(2);
     expect(err).toContain('not overwritten');
     expect(readFileSync(file, 'utf8')).toBe('kept');
   });
 
-  test('--out with --json names the file', () => {
+  test('--out with --json names the file', async () => {
     const file = join(newFolder(), 'job.yaml');
-    expect(JSON.parse(fettle('new', '--out', file, '--json').out)).toEqual({ file });
+    expect(JSON.parse((await fettle('new', '--out', file, '--json')).out)).toEqual({ file });
   });
 });
 
 describe('demo', () => {
-  test('draws the water path before and after, in a file and in words', () => {
+  test('draws the water path before and after, in a file and in words', async () => {
     const file = join(newFolder(), 'drawing.svg');
-    const { code, out, err } = fettle('demo', '--out', file);
+    const { code, out, err } = await fettle('demo', '--out', file);
     expect([code, err]).toEqual([0, '']);
     const svg = readFileSync(file, 'utf8');
     expect(svg).toMatch(/^<svg [^>]*viewBox=/);
@@ -173,9 +176,9 @@ describe('demo', () => {
     expect(path.replaceAll(/\s+/g, '')).toContain(file.replaceAll(/\s+/g, ''));
   });
 
-  test('--json gives the assessment, the plans and where the drawing is', () => {
+  test('--json gives the assessment, the plans and where the drawing is', async () => {
     const file = join(newFolder(), 'drawing.svg');
-    const result = JSON.parse(fettle('demo', '--json', '--out', file).out);
+    const result = JSON.parse((await fettle('demo', '--json', '--out', file)).out);
     expect(Object.keys(result)).toEqual(['assessment', 'plans', 'drawing']);
     expect(breachesOf('assessment', result.assessment)).toEqual([]);
     expect(breachesOf('plans', result.plans)).toEqual([]);
@@ -186,19 +189,19 @@ describe('demo', () => {
 describe('reckon', () => {
   const words = ['hose-loss', 'flow=600 L/h', 'bore=12 mm', 'length=1.5 m'];
 
-  test('lists every reckoning, on the screen and as JSON', () => {
-    const { reckonings } = JSON.parse(fettle('reckon', '--json').out);
+  test('lists every reckoning, on the screen and as JSON', async () => {
+    const { reckonings } = JSON.parse((await fettle('reckon', '--json')).out);
     expect(reckonings.length).toBeGreaterThan(10);
-    for (const { name } of reckonings) expect(fettle('reckon').out).toContain(`\n${name}: `);
+    for (const { name } of reckonings) expect((await fettle('reckon')).out).toContain(`\n${name}: `);
   });
 
-  test('works one out, and its JSON fits the published schema', () => {
-    const { out } = fettle('reckon', ...words, '--json');
+  test('works one out, and its JSON fits the published schema', async () => {
+    const { out } = await fettle('reckon', ...words, '--json');
     expect(breachesOf('reckoning', JSON.parse(out))).toEqual([]);
-    expect(fettle('reckon', ...words).out).toContain('Source: ');
+    expect((await fettle('reckon', ...words)).out).toContain('Source: ');
   });
 
-  test('a process gives the same bytes', () => {
-    expect(fettleProcess(['reckon', ...words]).out).toBe(fettle('reckon', ...words).out);
+  test('a process gives the same bytes', async () => {
+    expect(fettleProcess(['reckon', ...words]).out).toBe((await fettle('reckon', ...words)).out);
   });
 });

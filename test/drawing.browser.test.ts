@@ -12,7 +12,7 @@ let svg: string;
 beforeAll(async () => {
   browser = await openBrowser();
   const file = join(newFolder(), 'drawing.svg');
-  expect(fettle('demo', '--out', file)).toMatchObject({ code: 0, err: '' });
+  expect(await fettle('demo', '--out', file)).toMatchObject({ code: 0, err: '' });
   svg = readFileSync(file, 'utf8');
 }, 120_000);
 

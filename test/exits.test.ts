@@ -21,41 +21,42 @@ describe('exit 0: fine', () => {
     ['help', ['--help']],
     ['help of a command', ['assess', '--help']],
     ['version', ['--version']],
-  ])('%s', (_what, words) => {
-    const { code, out, err } = fettle(...words);
+  ])('%s', async (_what, words) => {
+    const { code, out, err } = await fettle(...words);
     expect([code, err]).toEqual([0, '']);
     expect(out.length).toBeGreaterThan(4);
   });
 
-  test('a filter that is full of faults, where --fail-on does not ask', () => {
-    expect(fettle('assess', demo('everything-wrong')).code).toBe(0);
+  test('a filter that is full of faults, where --fail-on does not ask', async () => {
+    expect((await fettle('assess', demo('everything-wrong'))).code).toBe(0);
   });
 });
 
 describe('exit 1: findings that --fail-on asks for', () => {
   test.each(['grave', 'marked', 'slight', 'note'])(
     'a grave finding ends with 1 under --fail-on %s',
-    (least) => {
-      const { code, out } = fettle('assess', demo('everything-wrong'), '--fail-on', least);
+    async (least) => {
+      const { code, out } = await fettle('assess', demo('everything-wrong'), '--fail-on', least);
       expect(code).toBe(1);
       expect(out).toContain('Findings');
     },
   );
 
-  test('the severity asked for decides: each job ends with 1 from its gravest finding downward', () => {
+  test('the severity asked for decides: each job ends with 1 from its gravest finding downward', async () => {
     const order = ['grave', 'marked', 'slight', 'note'];
     for (const name of ['back-hanger', 'corner-box']) {
-      const { findings } = JSON.parse(fettle('assess', demo(name), '--json').out);
+      const { findings } = JSON.parse((await fettle('assess', demo(name), '--json')).out);
       const found = new Set(findings.map(({ severity }: { severity: string }) => severity));
-      const codes = order.map((least) => fettle('assess', demo(name), '--fail-on', least).code);
+      const codes: number[] = [];
+      for (const least of order) codes.push((await fettle('assess', demo(name), '--fail-on', least)).code);
       expect(codes, name).toEqual(
         order.map((_, place) => (order.slice(0, place + 1).some((one) => found.has(one)) ? 1 : 0)),
       );
     }
   });
 
-  test('with --json too, and the figures are there all the same', () => {
-    const { code, out } = fettle('assess', tallDrum, '--fail-on', 'grave', '--json');
+  test('with --json too, and the figures are there all the same', async () => {
+    const { code, out } = await fettle('assess', tallDrum, '--fail-on', 'grave', '--json');
     expect(code).toBe(1);
     expect(JSON.parse(out).findings[0].severity).toBe('grave');
   });
@@ -159,8 +160,8 @@ const cases = [...usage.map(([what, words, ...rest]) => [what, () => words, ...r
 describe('exit 2: bad input', () => {
   test.each(cases)(
     '%s: a sentence on standard error, nothing on standard output',
-    (_what, words, _code, says) => {
-      const { code, out, err } = fettle(...words());
+    async (_what, words, _code, says) => {
+      const { code, out, err } = await fettle(...words());
       expect([code, out]).toEqual([2, '']);
       expect(err.replaceAll(/\n\s*/g, ' ')).toMatch(says);
       expect(err).not.toMatch(trace);
@@ -170,38 +171,38 @@ describe('exit 2: bad input', () => {
     },
   );
 
-  test.each(cases)('%s: with --json the problems on standard output', (_what, words, code, says) => {
+  test.each(cases)('%s: with --json the problems on standard output', async (_what, words, code, says) => {
     const [command, ...others] = words();
     if (command === undefined) return;
-    const ended = fettle(command, '--json', ...others);
+    const ended = await fettle(command, '--json', ...others);
     expect([ended.code, ended.err]).toEqual([2, '']);
     const { problems } = problemsSchema.parse(JSON.parse(ended.out));
     expect(problems.map((problem) => problem.code)).toContain(code);
     expect(problems.map((problem) => `${problem.says} ${problem.allowed}`).join('\n')).toMatch(says);
   });
 
-  test.runIf(process.getuid?.() !== 0)('a file that may not be read', () => {
+  test.runIf(process.getuid?.() !== 0)('a file that may not be read', async () => {
     const file = fileWith('fettle: 1');
     chmodSync(file, 0);
-    expect(fettle('claims', file).err).toContain('it may not be read');
+    expect((await fettle('claims', file)).err).toContain('it may not be read');
   });
 
-  test('--json after -- is a file name, and asks for nothing', () => {
-    const { code, out, err } = fettle('claims', '--', '--json');
+  test('--json after -- is a file name, and asks for nothing', async () => {
+    const { code, out, err } = await fettle('claims', '--', '--json');
     expect([code, out]).toEqual([2, '']);
     expect(err).toContain('The file --json cannot be read');
   });
 });
 
-test('the problems of a job are the output of check, and its own mistakes are errors', () => {
-  const { code, out, err } = fettle('check', fileWith('fettle: 1'));
+test('the problems of a job are the output of check, and its own mistakes are errors', async () => {
+  const { code, out, err } = await fettle('check', fileWith('fettle: 1'));
   expect([code, err]).toEqual([2, '']);
   expect(out).toContain('tank is missing');
-  expect(fettle('check').out).toBe('');
+  expect((await fettle('check')).out).toBe('');
 });
 
 describe('exit 70: a fault of the program', () => {
-  const broken = (...words: readonly string[]) => {
+  const broken = async (...words: readonly string[]) => {
     let err = '';
     const spy = vi.spyOn(process.stderr, 'write').mockImplementation((chunk) => {
       err += String(chunk);
@@ -216,7 +217,7 @@ describe('exit 70: a fault of the program', () => {
       });
     const before = process.exitCode;
     try {
-      run(['break', ...words], program);
+      await run(['break', ...words], program);
       return { code: process.exitCode, err };
     } finally {
       process.exitCode = before;
@@ -224,8 +225,8 @@ describe('exit 70: a fault of the program', () => {
     }
   };
 
-  test.each([[[]], [['--json']]])('says so, without a stack trace %s', (words: string[]) => {
-    const { code, err } = broken(...words);
+  test.each([[[]], [['--json']]])('says so, without a stack trace %s', async (words: string[]) => {
+    const { code, err } = await broken(...words);
     expect(code).toBe(70);
     expect(err.replaceAll(/\n\s*/g, ' ')).toContain(
       'a fault of the program, not of your input: a planted fault.',
@@ -234,11 +235,11 @@ describe('exit 70: a fault of the program', () => {
   });
 });
 
-test('nothing is written where the input is bad', () => {
+test('nothing is written where the input is bad', async () => {
   const folder = newFolder();
   const file = join(folder, 'made');
-  expect(fettle('demo', '--units', 'bad', '--out', file).code).toBe(2);
-  expect(fettle('new', '--family', 'bad', '--out', file).code).toBe(2);
+  expect((await fettle('demo', '--units', 'bad', '--out', file)).code).toBe(2);
+  expect((await fettle('new', '--family', 'bad', '--out', file)).code).toBe(2);
   expect(readdirSync(folder)).toEqual([]);
 });
 

@@ -89,9 +89,9 @@ const files: readonly (readonly [string, () => string | Uint8Array, RegExp])[] =
 ];
 
 /** Exit 2 with sentences, which are the output of check and errors elsewhere; and the same as JSON. */
-const expectRefused = (file: string, problem: RegExp): void => {
+const expectRefused = async (file: string, problem: RegExp): Promise<void> => {
   for (const command of ['assess', 'check', 'plan', 'claims']) {
-    const { code, out, err } = fettle(command, file);
+    const { code, out, err } = await fettle(command, file);
     const [told, silent] = command === 'check' ? [out, err] : [err, out];
     expect([code, silent], `${command}: ${told.slice(0, 400)}`).toEqual([2, '']);
     expect(told.length).toBeGreaterThan(10);
@@ -99,7 +99,7 @@ const expectRefused = (file: string, problem: RegExp): void => {
     expect(told).not.toMatch(/\n\s+at |node:|\.ts:\d|\[object/);
     for (const line of told.split('\n')) expect([...line].length, line).toBeLessThanOrEqual(80);
   }
-  const asJson = fettle('assess', file, '--json');
+  const asJson = await fettle('assess', file, '--json');
   expect([asJson.code, asJson.err]).toEqual([2, '']);
   const { problems } = problemsSchema.parse(JSON.parse(asJson.out));
   expect(problems.map(({ code, path, says }) => `${code} ${path} ${says}`).join('\n')).toMatch(problem);
@@ -107,8 +107,8 @@ const expectRefused = (file: string, problem: RegExp): void => {
 };
 
 describe('a file that is no job is refused in a sentence', () => {
-  test.each(files)('%s', (_what, content, problem) => {
-    expectRefused(fileWith(content()), problem);
+  test.each(files)('%s', async (_what, content, problem) => {
+    await expectRefused(fileWith(content()), problem);
   });
 
   test('nothing is left behind on the objects of the language', () => {
@@ -123,11 +123,11 @@ describe('a file that reads all the same', () => {
     ['with line ends of Windows', text.replaceAll('\n', '\r\n')],
     ['without a last line end', text.trimEnd()],
     ['with a document mark', `---\n${text}`],
-  ])('%s', (_what, content) => {
-    const { code, out } = fettle('assess', fileWith(content), '--json');
+  ])('%s', async (_what, content) => {
+    const { code, out } = await fettle('assess', fileWith(content), '--json');
     expect(code).toBe(0);
     expect(JSON.parse(out).dutyPoint).toEqual(
-      JSON.parse(fettle('assess', demo('tall-drum'), '--json').out).dutyPoint,
+      JSON.parse((await fettle('assess', demo('tall-drum'), '--json')).out).dutyPoint,
     );
   });
 });
@@ -147,13 +147,13 @@ describe('a file that is far too large', () => {
     ['50 MB', 50e6],
     ['100 MB', 100e6],
     ['a terabyte, which no memory holds', 1e12],
-  ])('%s', (_what, bytes) => {
-    expectRefused(sized(bytes), /file-too-large/);
+  ])('%s', async (_what, bytes) => {
+    await expectRefused(sized(bytes), /file-too-large/);
   });
 
-  test('100 MB of text', () => {
+  test('100 MB of text', async () => {
     const line = `# ${'x'.repeat(997)}\n`;
-    expectRefused(fileWith(line.repeat(100_000)), /file-too-large/);
+    await expectRefused(fileWith(line.repeat(100_000)), /file-too-large/);
   });
 
   test('100 MB on standard input are refused before they are read', () => {
@@ -162,14 +162,14 @@ describe('a file that is far too large', () => {
     expect(ended.err).toMatch(/^Standard input is larger than 2 MB/);
   });
 
-  test.runIf(existsSync('/dev/zero'))('a file without end', () => {
-    expectRefused('/dev/zero', /file-too-large/);
+  test.runIf(existsSync('/dev/zero'))('a file without end', async () => {
+    await expectRefused('/dev/zero', /file-too-large/);
   });
 
-  test.runIf(process.platform !== 'win32')('links that lead round in a circle', () => {
+  test.runIf(process.platform !== 'win32')('links that lead round in a circle', async () => {
     const path = join(newFolder(), 'loop.yaml');
     symlinkSync(path, path);
-    expectRefused(path, /file-unreadable/);
+    await expectRefused(path, /file-unreadable/);
   });
 });
 

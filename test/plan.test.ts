@@ -7,15 +7,15 @@ import { breachesOf, figuresOf } from './support/results.ts';
 /** Enough candidates to compare, few enough to be quick. */
 const CAP = '60';
 
-const planned = (file: string, ...options: readonly string[]) => {
-  const { code, out, err } = fettle('plan', file, '--json', '--cap', CAP, ...options);
+const planned = async (file: string, ...options: readonly string[]) => {
+  const { code, out, err } = await fettle('plan', file, '--json', '--cap', CAP, ...options);
   expect([code, err]).toEqual([0, '']);
   return plansSchema.parse(JSON.parse(out));
 };
 
-describe.each(demos.map((path) => [basename(path), path]))('plan --json of %s', (_name, path) => {
-  const free = planned(path);
-  const bought = planned(path, '--budget', '10');
+describe.each(demos.map((path) => [basename(path), path]))('plan --json of %s', async (_name, path) => {
+  const free = await planned(path);
+  const bought = await planned(path, '--budget', '10');
 
   test('fits the published schema, by a validator of its own', () => {
     expect(breachesOf('plans', free)).toEqual([]);
@@ -65,20 +65,20 @@ describe.each(demos.map((path) => [basename(path), path]))('plan --json of %s', 
     expect(bought.counted.possible).toBeGreaterThanOrEqual(free.counted.possible);
   });
 
-  test('tells on the screen what was possible and what was assessed', () => {
-    const text = fettle('plan', path, '--cap', CAP, '--budget', '10').out;
+  test('tells on the screen what was possible and what was assessed', async () => {
+    const text = (await fettle('plan', path, '--cap', CAP, '--budget', '10')).out;
     expect(text).toMatch(/candidates were\s+possible/);
     expect(text).toMatch(/were\s+assessed/);
   });
 
-  test('has the same bytes in either system of units', () => {
+  test('has the same bytes in either system of units', async () => {
     const words = ['plan', path, '--json', '--cap', '10'];
-    expect(fettle(...words, '--units', 'us').out).toBe(fettle(...words).out);
+    expect((await fettle(...words, '--units', 'us')).out).toBe((await fettle(...words)).out);
   });
 });
 
-test('no medium is packed that is neither in the filter nor bought, and no more of it', () => {
-  const { plans, asFound } = planned(demo('tall-drum'), '--budget', '10');
+test('no medium is packed that is neither in the filter nor bought, and no more of it', async () => {
+  const { plans, asFound } = await planned(demo('tall-drum'), '--budget', '10');
   const litres = (packing: (typeof asFound)['packing']) => {
     const sums = new Map<string, number>();
     for (const { beds } of packing)
@@ -94,49 +94,49 @@ test('no medium is packed that is neither in the filter nor bought, and no more 
   }
 });
 
-test('--favour changes what comes first', () => {
-  const first = (favour: string) => {
-    const { plans } = planned(demo('two-halves'), '--favour', favour);
+test('--favour changes what comes first', async () => {
+  const first = async (favour: string) => {
+    const { plans } = await planned(demo('two-halves'), '--favour', favour);
     return plans[0];
   };
-  const [feed, interval, flow] = [first('feed'), first('interval'), first('flow')];
+  const [feed, interval, flow] = [await first('feed'), await first('interval'), await first('flow')];
   expect(feed?.feed.value).toBeGreaterThanOrEqual(interval?.feed.value ?? Number.NaN);
   expect(interval?.cleaningInterval.value).toBeGreaterThanOrEqual(feed?.cleaningInterval.value ?? Number.NaN);
   expect(flow?.flow.value).toBeGreaterThanOrEqual(feed?.flow.value ?? Number.NaN);
   expect(feed?.packing).not.toEqual(interval?.packing);
 });
 
-test('--cap is the most that is assessed, down to one', () => {
+test('--cap is the most that is assessed, down to one', async () => {
   for (const cap of ['1', '7']) {
-    const { out } = fettle('plan', demo('everything-wrong'), '--json', '--cap', cap);
+    const { out } = await fettle('plan', demo('everything-wrong'), '--json', '--cap', cap);
     expect(JSON.parse(out).counted.assessed).toBeLessThanOrEqual(Number(cap));
     expect(JSON.parse(out).complete).toBe(false);
   }
 });
 
-test('--count is the most plans that are shown', () => {
-  expect(planned(demo('tall-drum'), '--count', '2').plans.length).toBeLessThanOrEqual(2);
-  expect(planned(demo('tall-drum'), '--count', '1').plans).toHaveLength(1);
+test('--count is the most plans that are shown', async () => {
+  expect((await planned(demo('tall-drum'), '--count', '2')).plans.length).toBeLessThanOrEqual(2);
+  expect((await planned(demo('tall-drum'), '--count', '1')).plans).toHaveLength(1);
 });
 
-test('a budget of nothing is no budget', () => {
-  expect(planned(demo('tall-drum'), '--budget', '0')).toEqual(planned(demo('tall-drum')));
+test('a budget of nothing is no budget', async () => {
+  expect(await planned(demo('tall-drum'), '--budget', '0')).toEqual(await planned(demo('tall-drum')));
 });
 
-test('--day moves the comparison', () => {
-  const [usual, day30] = [planned(demo('tall-drum')), planned(demo('tall-drum'), '--day', '30')];
+test('--day moves the comparison', async () => {
+  const [usual, day30] = [await planned(demo('tall-drum')), await planned(demo('tall-drum'), '--day', '30')];
   expect(day30.asFound.feed.value).not.toBe(usual.asFound.feed.value);
   expect(day30.asFound.flow).toEqual(usual.asFound.flow);
 });
 
-test('the screen says whether the search was complete', () => {
-  const told = (...options: readonly string[]) =>
-    fettle('plan', demo('tall-drum'), ...options).out.replaceAll(/\s+/g, ' ');
-  expect(told('--cap', '1000')).toContain('the search is complete');
-  expect(told('--cap', '5')).toContain('what was left out may hold a better one');
+test('the screen says whether the search was complete', async () => {
+  const told = async (...options: readonly string[]) =>
+    (await fettle('plan', demo('tall-drum'), ...options)).out.replaceAll(/\s+/g, ' ');
+  expect(await told('--cap', '1000')).toContain('the search is complete');
+  expect(await told('--cap', '5')).toContain('what was left out may hold a better one');
 });
 
-test('one budget gives one answer', () => {
+test('one budget gives one answer', async () => {
   const words = ['plan', demo('corner-box'), '--budget', '5', '--cap', '40', '--json'];
-  expect(fettle(...words).out).toBe(fettle(...words).out);
+  expect((await fettle(...words)).out).toBe((await fettle(...words)).out);
 });

@@ -35,14 +35,14 @@ describe.each(cases)('%s in %s units', (_name, units, path) => {
     ['plan', ['plan', path, '--cap', '20', '--budget', '10']],
     ['claims', ['claims', path]],
     ['check', ['check', path]],
-  ])('%s is no wider than 80 columns and says nothing odd', (_command, words) => {
-    const { code, out } = fettle(...words, '--units', units);
+  ])('%s is no wider than 80 columns and says nothing odd', async (_command, words) => {
+    const { code, out } = await fettle(...words, '--units', units);
     expect(code).toBe(0);
     expectReadable(out);
   });
 
-  test('the tables of head and beds speak in these units alone', () => {
-    const { out } = fettle('assess', path, '--units', units);
+  test('the tables of head and beds speak in these units alone', async () => {
+    const { out } = await fettle('assess', path, '--units', units);
     const ours = out
       .slice(out.indexOf('\nHead\n'), out.indexOf('\nBench tests'))
       .replace(/Chemical media[\s\S]*/, '');
@@ -53,18 +53,18 @@ describe.each(cases)('%s in %s units', (_name, units, path) => {
 });
 
 describe.each(['metric', 'us'])('without a job, in %s units', (units) => {
-  test.each([['new'], ['reckon']])('%s', (command) => {
-    const { out } = fettle(command, '--units', units);
+  test.each([['new'], ['reckon']])('%s', async (command) => {
+    const { out } = await fettle(command, '--units', units);
     expect(out).not.toMatch(/NaN|undefined|\[object|Infinity/);
     expect(out).not.toContain(colour);
   });
 
-  test('the demo', () => {
-    expectReadable(fettle('demo', '--units', units, '--out', join(newFolder(), 'demo.svg')).out);
+  test('the demo', async () => {
+    expectReadable((await fettle('demo', '--units', units, '--out', join(newFolder(), 'demo.svg'))).out);
   });
 });
 
-test('names of any length and script keep to 80 columns', () => {
+test('names of any length and script keep to 80 columns', async () => {
   const names = [
     'x'.repeat(150),
     'Фильтр для очень большого аквариума '.repeat(4).trim(),
@@ -79,23 +79,23 @@ test('names of any length and script keep to 80 columns', () => {
       ['claims', file],
       ['check', file],
     ])
-      for (const line of fettle(...words).out.split('\n'))
+      for (const line of (await fettle(...words)).out.split('\n'))
         expect([...line].length, line).toBeLessThanOrEqual(80);
   }
 });
 
-test('a maker’s endless word keeps to 80 columns', () => {
+test('a maker’s endless word keeps to 80 columns', async () => {
   const file = fileWith(demoWith('tall-drum', ['Media volume 4.9 L', `Best${'!'.repeat(200)} 4.9 L`]));
   for (const command of ['assess', 'claims']) {
-    const { out } = fettle(command, file);
+    const { out } = await fettle(command, file);
     for (const line of out.split('\n')) expect([...line].length, line).toBeLessThanOrEqual(80);
   }
 });
 
-test('a figure and its unit stay on one line', () => {
+test('a figure and its unit stay on one line', async () => {
   for (const path of demos) {
     for (const units of ['metric', 'us']) {
-      const { out } = fettle('assess', path, '--units', units);
+      const { out } = await fettle('assess', path, '--units', units);
       expect(out).not.toMatch(/\d\n +(%|L|US gal|mm|cm|in|ft|d|GBP)\s/);
       expect(out).not.toMatch(/^ +(?:(?:mm|cm|in|ft)(?:\/s)?\s*)+$/m);
     }
@@ -127,18 +127,18 @@ describe('colour', () => {
     expect(outputFor({}).colour).toBe(expected);
   });
 
-  test('bold heads on a terminal, at the same widths', () => {
+  test('bold heads on a terminal, at the same widths', async () => {
     asIf(true);
-    const { out } = fettle('assess', demo('tall-drum'));
+    const { out } = await fettle('assess', demo('tall-drum'));
     expect(out).toContain(`${colour}[1mRoutes${colour}[22m`);
     const plain = out.replaceAll(new RegExp(`${colour}\\[\\d+m`, 'g'), '');
     asIf(false);
-    expect(plain).toBe(fettle('assess', demo('tall-drum')).out);
+    expect(plain).toBe((await fettle('assess', demo('tall-drum'))).out);
   });
 
-  test('never in JSON', () => {
+  test('never in JSON', async () => {
     asIf(true);
-    expect(fettle('assess', demo('tall-drum'), '--json').out).not.toContain(colour);
+    expect((await fettle('assess', demo('tall-drum'), '--json')).out).not.toContain(colour);
   });
 
   test('none in a pipe, whatever FORCE_COLOR says', () => {

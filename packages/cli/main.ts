@@ -10,4 +10,4 @@ process.stdout.on('error', (error: NodeJS.ErrnoException) => {
   process.exit(EXIT.badInput);
 });
 
-run(process.argv.slice(2));
+await run(process.argv.slice(2));

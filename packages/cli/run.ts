@@ -43,9 +43,9 @@ const tellBug = (error: unknown): void => {
  *
  * @param words what follows the program's name on the command line
  */
-export const run = (words: readonly string[], program: Command = buildProgram()): void => {
+export const run = async (words: readonly string[], program: Command = buildProgram()): Promise<void> => {
   try {
-    program.parse(words, { from: 'user' });
+    await program.parseAsync(words, { from: 'user' });
   } catch (error) {
     const json = asksForJson(words);
     if (error instanceof CommanderError) {

@@ -16,7 +16,7 @@ export interface Ended {
 }
 
 /** Runs the program in this process: quick, with the same streams and the same exit code. */
-export function fettle(...words: readonly string[]): Ended {
+export async function fettle(...words: readonly string[]): Promise<Ended> {
   const written = { out: '', err: '' };
   const spies = [
     vi.spyOn(process.stdout, 'write').mockImplementation((chunk) => {
@@ -31,7 +31,7 @@ export function fettle(...words: readonly string[]): Ended {
   const before = process.exitCode;
   process.exitCode = undefined;
   try {
-    run(words);
+    await run(words);
     return { code: Number(process.exitCode ?? 0), ...written };
   } finally {
     process.exitCode = before;
