@@ -1,5 +1,6 @@
 import type { Role } from '@fettle/store/contract/people.ts';
 import type { Store } from '@fettle/store/contract/store.ts';
+import type { Backups } from './backups.ts';
 import type { Computation } from './computation/computation.ts';
 import type { Works } from './work/works.ts';
 
@@ -34,6 +35,8 @@ export interface Services {
   readonly works: Works;
   readonly clock: () => Date;
   readonly config: ServerConfig;
+  /** Automatic backups; absent where none are made. */
+  readonly backups?: Backups;
 }
 
 /** What middleware leaves for routes, under these names. */

@@ -5,7 +5,7 @@ import type { Outcome } from '@fettle/workflows/assessDocument.ts';
 import { openJob } from '@fettle/workflows/openJob.ts';
 import { type AssessmentResult, assessmentSchema } from '@fettle/workflows/results/assessment.ts';
 import type { Piscina } from 'piscina';
-import type { AssessTask, DrawTask, LongTask, PlainReading, Task, TaskResults, WorkNews } from './tasks.ts';
+import type { DrawTask, LongTask, PlainReading, Task, TaskResults, WorkNews } from './tasks.ts';
 import { textCache } from './textCache.ts';
 import { threads } from './threads.ts';
 
@@ -37,15 +37,22 @@ export interface RevisionKey {
   readonly revision: number;
 }
 
+/** How a document is to be assessed. */
+export interface AssessHow {
+  readonly day?: number | undefined;
+  /** Names the revision, so that the result is kept for the next time. */
+  readonly key?: RevisionKey;
+}
+
 /** What is computed apart from the thread that answers requests. All methods may throw `ComputationBusy`. */
 export interface Computation {
   /** @throws UnreadableDocument where the document has problems */
-  assess(document: unknown, of?: { readonly day?: number | undefined }): Promise<AssessmentResult>;
+  assess(document: unknown, of?: AssessHow): Promise<AssessmentResult>;
   /**
    * The same as text, exactly as the command prints it; kept for the next time where `key` names the revision.
    * @throws UnreadableDocument where the document has problems
    */
-  assessmentText(of: Omit<AssessTask, 'task'> & { readonly key?: RevisionKey }): Promise<string>;
+  assessmentText(of: { readonly document: unknown } & AssessHow): Promise<string>;
   /**
    * Section drawing, SVG.
    * @throws UnreadableDocument where the document has problems
@@ -140,8 +147,8 @@ export const startComputation = (
     );
 
   return {
-    assess: async (document, { day } = {}) =>
-      assessmentSchema.parse(JSON.parse(await assessmentText({ document, day }))),
+    assess: async (document, how = {}) =>
+      assessmentSchema.parse(JSON.parse(await assessmentText({ document, ...how }))),
     assessmentText,
     draw: ({ key, ...task }) =>
       kept(key && `d ${key.job} ${key.revision} ${task.theme} ${task.units}`, async () =>

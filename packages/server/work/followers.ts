@@ -6,10 +6,12 @@ export interface Progress {
   readonly planned: number;
 }
 
-/** Told of one piece of work as it goes on; `end` is the last call. */
+/** Told of one piece of work as it goes on; `end` or `leave` is the last call. */
 export interface Follower {
   progress(progress: Progress): void;
   end(state: WorkState): void;
+  /** The server stops: nothing more is told. */
+  leave(): void;
 }
 
 /** Where running work is, and who wants to know. */
@@ -19,6 +21,7 @@ export interface Followers {
   follow(id: string, follower: Follower): () => void;
   tellProgress(id: string, progress: Progress): void;
   tellEnd(id: string, state: WorkState): void;
+  sendAway(): void;
 }
 
 export const newFollowers = (): Followers => {
@@ -47,6 +50,10 @@ export const newFollowers = (): Followers => {
       reached.delete(id);
       each(id, (follower) => follower.end(state));
       followers.delete(id);
+    },
+    sendAway() {
+      for (const id of [...followers.keys()]) each(id, (follower) => follower.leave());
+      followers.clear();
     },
   };
 };

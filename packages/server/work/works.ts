@@ -128,6 +128,9 @@ export const startWorks = (parts: WorkParts): Works => {
     async recover() {
       for (const work of await store.work.recover()) line.add(work.id);
     },
-    close: line.close,
+    close() {
+      followers.sendAway();
+      return line.close();
+    },
   };
 };

@@ -1,0 +1,48 @@
+import { type OpenAPIHono, z } from '@hono/zod-openapi';
+import type { Environment, Services } from '../services.ts';
+import { json } from './media.ts';
+import { addRoute } from './route.ts';
+import { healthSchema, tagsSchema } from './schemas.ts';
+
+const nothing = z.strictObject({});
+
+/** What is asked about the whole: tags, health. */
+export const addAbout = (app: OpenAPIHono<Environment>, services: Services): void => {
+  addRoute(
+    app,
+    {
+      method: 'get',
+      path: '/api/tags',
+      operationId: 'listTags',
+      summary: 'Every tag with the number of its jobs',
+      tag: 'Jobs',
+      query: nothing,
+      answers: { 200: json(tagsSchema, 'The tags.') },
+    },
+    async ({ context }) => context.json({ tags: await services.store.jobs.tags() }),
+  );
+  addRoute(
+    app,
+    {
+      method: 'get',
+      path: '/api/health',
+      operationId: 'readHealth',
+      summary: 'Whether the server and its records are well',
+      description: 'Where the server is shared, whoever is not signed in learns only that it is ready.',
+      tag: 'Server',
+      query: nothing,
+      answers: { 200: json(healthSchema, 'How it is.') },
+    },
+    async ({ context }) => {
+      const health = await services.store.checkup();
+      const { version } = services.config;
+      const backup = services.backups?.state();
+      return context.json({
+        ready: health.faults.length === 0,
+        version,
+        ...health,
+        ...(backup === undefined ? {} : { backup }),
+      });
+    },
+  );
+};

@@ -1,0 +1,56 @@
+import type { Revised, StoredJob } from '@fettle/store/contract/jobs.ts';
+import type { Context } from 'hono';
+import type { Environment, Services } from '../services.ts';
+import { type BaseWanted, beginsFrom, revisionTag } from './conditions.ts';
+import { type Done, writeDown } from './deeds.ts';
+import { lostRace } from './lostRace.ts';
+import { notFound } from './refusal.ts';
+
+/**
+ * A job as it stands.
+ * @throws Refusal 404
+ */
+export const jobNumbered = async ({ store }: Services, number: number): Promise<StoredJob> => {
+  const job = await store.jobs.find(number);
+  if (job === undefined) throw notFound(`There is no job ${number}.`);
+  return job;
+};
+
+/** With If-Match: * a change begins from whatever stands; somebody may be quicker a few times. */
+const MOST_TRIES = 5;
+
+/** A change of one job that is not a new document. */
+export interface PlainChange {
+  readonly number: number;
+  readonly wanted: BaseWanted;
+  readonly done: Done;
+  readonly make: (base: number) => Promise<Revised>;
+}
+
+/**
+ * Carries out a change from the revision that the caller named.
+ * @throws Refusal 404 or 412
+ */
+export const changeJob = async (
+  context: Context<Environment>,
+  services: Services,
+  { number, wanted, done, make }: PlainChange,
+): Promise<Response> => {
+  let current = await jobNumbered(services, number);
+  for (let tries = 0; tries < MOST_TRIES && beginsFrom(wanted, current.revision); tries++) {
+    const revised = await make(current.revision);
+    if (revised.ok) {
+      await writeDown(context, services, done);
+      return answerWritten(context, { number, revision: revised.revision });
+    }
+    if (revised.reason === 'no-such-job') throw notFound(`There is no job ${number}.`);
+    current = revised.current;
+  }
+  throw lostRace({ current, wanted }, {});
+};
+
+/** 200 with number, revision and the new ETag. */
+export const answerWritten = (
+  context: Context<Environment>,
+  written: { readonly number: number; readonly revision: number; readonly merged?: boolean },
+): Response => context.json(written, 200, { ETag: revisionTag(written.revision) });

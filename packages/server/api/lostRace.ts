@@ -1,0 +1,63 @@
+import { mergeByField } from '@fettle/job/changes/merge.ts';
+import type { JobDocument } from '@fettle/job/schema/job.ts';
+import type { StoredJob } from '@fettle/store/contract/jobs.ts';
+import { openJob } from '@fettle/workflows/openJob.ts';
+import type { Services } from '../services.ts';
+import type { BaseWanted } from './conditions.ts';
+import { Refusal } from './refusal.ts';
+
+/** A change of a job that may have begun from an older revision. */
+export interface Racing {
+  readonly current: StoredJob;
+  readonly wanted: BaseWanted;
+  /** Absent where the change is no new document. */
+  readonly yours?: JobDocument;
+}
+
+/** Both changes of a document in one. */
+export interface BothChanges {
+  readonly members: Readonly<Record<string, unknown>>;
+  /** Present where nothing conflicts and both together are a job. */
+  readonly document?: JobDocument;
+}
+
+/** The document that the change began from: of the revisions named the newest that there is. */
+const baseOf = async ({ store }: Services, { current, wanted }: Racing): Promise<JobDocument | undefined> => {
+  for (const revision of wanted.revisions.slice(0, 10)) {
+    const found = await store.jobs.revision(current.number, revision);
+    if (found !== undefined) return found.document;
+  }
+  return undefined;
+};
+
+/** Puts a change together with what others did since it began; nothing where its beginning is not known. */
+export const bothChanges = async (services: Services, racing: Racing): Promise<BothChanges> => {
+  const base = await baseOf(services, racing);
+  if (base === undefined || racing.yours === undefined) return { members: {} };
+  const { merged, conflicts, theirs } = mergeByField({
+    base,
+    theirs: racing.current.document,
+    yours: racing.yours,
+  });
+  const reading = openJob({ document: merged });
+  const together = reading.ok ? { merged } : { mergedProblems: reading.problems };
+  const members = { changes: theirs, conflicts, ...together };
+  return reading.ok && conflicts.length === 0 ? { members, document: reading.document } : { members };
+};
+
+/** 412: nothing was written, with what is needed to go on. */
+export const lostRace = ({ current, wanted }: Racing, members: BothChanges['members']): Refusal => {
+  const { revision, changedAt, changedBy } = current;
+  const from = wanted.revisions[0];
+  const began = from === undefined ? 'another revision' : `revision ${from}`;
+  return new Refusal(
+    {
+      status: 412,
+      code: 'lost-race',
+      title: 'Somebody else was quicker',
+      detail: `The change began from ${began}, but job ${current.number} stands at revision ${revision}, by ${changedBy}; nothing was written.`,
+      more: { current: { revision, changedAt, changedBy }, ...members },
+    },
+    { ETag: `"${revision}"` },
+  );
+};

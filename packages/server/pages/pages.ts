@@ -1,0 +1,22 @@
+import type { OpenAPIHono } from '@hono/zod-openapi';
+import type { Environment, Services } from '../services.ts';
+import { addBench } from './bench.ts';
+import { addJobPage } from './jobPage.ts';
+import { staticFiles } from './staticFiles.ts';
+import { style } from './style.ts';
+
+/** Pages: the workbench where it is built, and those that need no script. */
+export const addPages = (app: OpenAPIHono<Environment>, services: Services): void => {
+  const { workbench } = services.config;
+  const files = workbench === undefined ? undefined : staticFiles(workbench);
+  app.get('/assets/fettle.css', (context) =>
+    context.body(style, 200, { 'Content-Type': 'text/css; charset=utf-8', 'Cache-Control': 'no-cache' }),
+  );
+  addJobPage(app, services);
+  addBench(app, services, '/bench');
+  if (files?.has('/index.html')) {
+    app.get('/', (context) => files.answer(context, '/index.html'));
+    app.get('/assets/*', (context) => files.answer(context, context.req.path));
+    app.get('/:file', (context) => files.answer(context, context.req.path));
+  } else addBench(app, services, '/');
+};
