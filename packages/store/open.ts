@@ -1,0 +1,69 @@
+import { open, rename, rm, stat } from 'node:fs/promises';
+import { dirname, join, resolve } from 'node:path';
+import { Kysely, SqliteDialect, sql } from 'kysely';
+import { StoreFailure } from './contract/failure.ts';
+import type { OpenOptions, Store } from './contract/store.ts';
+import { makeFolder, newPartName, onDisk, syncFolder } from './files/durable.ts';
+import { attachmentsIn } from './photographs/attachments.ts';
+import { accountsIn } from './records/accounts.ts';
+import { booksIn } from './records/books.ts';
+import { checkup } from './records/checkup.ts';
+import { deedsIn } from './records/deeds.ts';
+import { jobsIn } from './records/jobs.ts';
+import { ownerLinksIn } from './records/ownerLinks.ts';
+import { readingsIn } from './records/readings.ts';
+import { workIn } from './records/work.ts';
+import { openDatabase } from './sqlite/openDatabase.ts';
+import type { Tables } from './sqlite/tables.ts';
+
+/** The data folder may be a link to another disk; what is in it may not. */
+const makeDataFolder = async (folder: string): Promise<void> => {
+  const found = await stat(folder).catch(() => undefined);
+  if (found === undefined) await makeFolder(folder);
+  else if (!found.isDirectory())
+    throw new StoreFailure('no-access', `${folder} is no folder.`, 'Name a folder for the data.');
+};
+
+/** Copies the database as it is at one moment, under a name that counts only when the copy is on the disk. */
+const copyDatabase = async (db: Kysely<Tables>, to: string): Promise<void> => {
+  const part = join(dirname(to), newPartName());
+  try {
+    await sql`vacuum into ${part}`.execute(db);
+    await onDisk(to, async () => {
+      const handle = await open(part, 'r+');
+      await handle.chmod(0o600).finally(() => handle.sync().finally(() => handle.close()));
+      await rename(part, to);
+      await syncFolder(dirname(to));
+    });
+  } finally {
+    await rm(part, { force: true });
+  }
+};
+
+/**
+ * Opens the records in a data folder, which is made where it is absent.
+ *
+ * @throws StoreFailure where they cannot be used: see `StoreFailureCode`
+ */
+export const openStore = async (options: OpenOptions): Promise<Store> => {
+  const folder = resolve(options.folder);
+  const clock = options.clock ?? (() => new Date());
+  await makeDataFolder(folder);
+  const file = await openDatabase(folder, options.driver);
+  const db = new Kysely<Tables>({ dialect: new SqliteDialect({ database: file }) });
+  const records = { db, now: () => clock().toISOString() };
+  const attachments = attachmentsIn({ db, folder, clock });
+  return {
+    jobs: jobsIn(records),
+    attachments,
+    books: booksIn(records),
+    work: workIn(records),
+    accounts: accountsIn(records),
+    ownerLinks: ownerLinksIn(records),
+    readings: readingsIn(records),
+    deeds: deedsIn(records),
+    checkup: (how) => checkup({ db, file, attachments }, how),
+    copyDatabase: (to) => copyDatabase(db, to),
+    close: () => db.destroy(),
+  };
+};

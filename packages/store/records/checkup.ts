@@ -1,0 +1,87 @@
+import { readDocument } from '@fettle/job/read.ts';
+import { type Kysely, sql } from 'kysely';
+import type { Attachments } from '../contract/attachments.ts';
+import type { Health } from '../contract/store.ts';
+import { currentEdition } from '../migrations/migrate.ts';
+import type { OpenFile } from '../sqlite/driver.ts';
+import { fullTextFault } from '../sqlite/fullText.ts';
+import type { Tables } from '../sqlite/tables.ts';
+
+/** What a checkup looks at. */
+export interface CheckedUp {
+  readonly db: Kysely<Tables>;
+  readonly file: OpenFile;
+  readonly attachments: Attachments;
+}
+
+const firstColumn = async (db: Kysely<Tables>, asked: ReturnType<typeof sql>): Promise<string[]> => {
+  const { rows } = await asked.execute(db);
+  return rows.map((row) => String(typeof row === 'object' && row !== null ? Object.values(row)[0] : row));
+};
+
+const pageFaults = async (db: Kysely<Tables>, thorough: boolean): Promise<string[]> => {
+  const found = await firstColumn(
+    db,
+    thorough ? sql`pragma integrity_check(20)` : sql`pragma quick_check(20)`,
+  );
+  return found.filter((line) => line !== 'ok').map((line) => `The database is damaged: ${line}.`);
+};
+
+/** Rows that hang on a job that is not there, and jobs whose newest revision is not. */
+const linkFaults = async (db: Kysely<Tables>): Promise<string[]> => {
+  const loose = await firstColumn(db, sql`pragma foreign_key_check`);
+  const holes = await firstColumn(
+    db,
+    sql`select number from job where revision <> (select count(*) from revision where job = job.number)
+      or revision <> (select max(revision) from revision where job = job.number)`,
+  );
+  return [
+    ...(loose.length > 0 ? [`${loose.length} rows belong to a job that is not there.`] : []),
+    ...holes.slice(0, 20).map((number) => `Job ${number} has not all of its revisions.`),
+  ];
+};
+
+const documentFaults = async (db: Kysely<Tables>): Promise<string[]> => {
+  const faults: string[] = [];
+  const rows = db.selectFrom('revision').select(['job', 'revision', 'document']).stream(500);
+  for await (const { job, revision, document } of rows) {
+    const reading = readDocument(JSON.parse(document));
+    if (!reading.ok && faults.length < 20)
+      faults.push(`Revision ${revision} of job ${job} does not read: ${reading.problems[0]?.says ?? ''}`);
+  }
+  return faults;
+};
+
+const pictureFaults = async (attachments: Attachments): Promise<string[]> =>
+  (await attachments.broken()).map(
+    ({ job, id }) => `The photograph ${id} of job ${job} is missing or is not what it was.`,
+  );
+
+const count = async (db: Kysely<Tables>, table: 'job' | 'revision' | 'attachment'): Promise<number> => {
+  const asked = db.selectFrom(table).select(sql<number>`count(*)`.as('rows'));
+  return Number((await asked.executeTakeFirstOrThrow()).rows);
+};
+
+/** Looks the records over; `thorough` reads every page, every document and every picture. */
+export const checkup = async (
+  { db, file, attachments }: CheckedUp,
+  { thorough = false }: { readonly thorough?: boolean } = {},
+): Promise<Health> => {
+  const faults = [...(await pageFaults(db, thorough)), ...(await linkFaults(db))];
+  if (thorough && faults.length === 0) {
+    const words = await fullTextFault(db);
+    faults.push(...(words === undefined ? [] : [words]));
+    faults.push(...(await documentFaults(db)), ...(await pictureFaults(attachments)));
+  }
+  const pages = Number(file.scalar('pragma page_count')) * Number(file.scalar('pragma page_size'));
+  return {
+    engine: `${file.driver}, SQLite ${file.version}`,
+    journal: String(file.scalar('pragma journal_mode')),
+    edition: currentEdition,
+    faults,
+    jobs: await count(db, 'job'),
+    revisions: await count(db, 'revision'),
+    attachments: await count(db, 'attachment'),
+    databaseBytes: pages,
+  };
+};

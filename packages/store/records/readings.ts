@@ -1,0 +1,44 @@
+import type { Kysely, Selectable } from 'kysely';
+import { type Reading, type Readings, readingKinds } from '../contract/readings.ts';
+import type { ReadingTable, Tables } from '../sqlite/tables.ts';
+import { newId } from './ids.ts';
+import type { RecordsIn } from './jobs.ts';
+
+const toReading = (row: Selectable<ReadingTable>): Reading => {
+  const kind = readingKinds.find((known) => known === row.kind);
+  if (kind === undefined) throw new TypeError(`a reading is of the unknown kind ${row.kind}`);
+  const { id, job, day, value, note } = row;
+  return { id, job, kind, day, value, note, enteredAt: row.entered_at, enteredBy: row.entered_by };
+};
+
+const toRow = ({ enteredAt, enteredBy, ...rest }: Reading) => ({
+  ...rest,
+  entered_at: enteredAt,
+  entered_by: enteredBy,
+});
+
+/** Writes readings as they are; no id of theirs may be there yet. */
+export const insertReadings = async (db: Kysely<Tables>, readings: readonly Reading[]): Promise<void> => {
+  for (const reading of readings) await db.insertInto('reading').values(toRow(reading)).execute();
+};
+
+/** Follow-up readings in a database. */
+export const readingsIn = ({ db, now }: RecordsIn): Readings => ({
+  add: async ({ by, ...reading }) => {
+    const entered: Reading = { id: newId(), ...reading, enteredAt: now(), enteredBy: by };
+    await db.insertInto('reading').values(toRow(entered)).execute();
+    return entered;
+  },
+  list: async (job) => {
+    const rows = await db
+      .selectFrom('reading')
+      .selectAll()
+      .where('job', '=', job)
+      .orderBy('day')
+      .orderBy('entered_at')
+      .orderBy('id')
+      .execute();
+    return rows.map(toReading);
+  },
+  lay: (readings) => db.transaction().execute((within) => insertReadings(within, readings)),
+});

@@ -1,0 +1,137 @@
+import type { Selectable } from 'kysely';
+import type { Work, WorkRecords, WorkState } from '../contract/work.ts';
+import type { WorkTable } from '../sqlite/tables.ts';
+import { newId } from './ids.ts';
+import type { RecordsIn } from './jobs.ts';
+import { present } from './plain.ts';
+
+const STATES: readonly WorkState[] = ['waiting', 'running', 'done', 'failed', 'cancelled'];
+
+const stateOf = (text: string): WorkState => {
+  const state = STATES.find((known) => known === text);
+  if (state === undefined) throw new TypeError(`work is in the unknown state ${text}`);
+  return state;
+};
+
+type Heading = Omit<Selectable<WorkTable>, 'checkpoint' | 'result'>;
+
+const toHeading = (row: Heading): Omit<Work, 'result' | 'checkpoint'> => ({
+  id: row.id,
+  kind: row.kind,
+  job: row.job,
+  revision: row.revision,
+  request: JSON.parse(row.request),
+  state: stateOf(row.state),
+  by: row.by,
+  askedAt: row.asked_at,
+  ...present('startedAt', row.started_at),
+  ...present('endedAt', row.ended_at),
+  ...present('failure', row.failure),
+});
+
+const toWork = (row: Selectable<WorkTable>): Work => ({
+  ...toHeading(row),
+  ...(row.checkpoint === null ? {} : { checkpoint: JSON.parse(row.checkpoint) }),
+  ...(row.result === null ? {} : { result: JSON.parse(row.result) }),
+});
+
+const heading = [
+  'id',
+  'kind',
+  'job',
+  'revision',
+  'request',
+  'state',
+  'by',
+  'asked_at',
+  'started_at',
+  'ended_at',
+  'failure',
+] as const;
+
+const find = async ({ db }: RecordsIn, id: string): Promise<Work | undefined> => {
+  const row = await db.selectFrom('work').selectAll().where('id', '=', id).executeTakeFirst();
+  return row === undefined ? undefined : toWork(row);
+};
+
+const add = async ({ db, now }: RecordsIn, work: Parameters<WorkRecords['add']>[0]): Promise<Work> => {
+  const id = newId();
+  const asked: Work = { id, ...work, state: 'waiting', askedAt: now() };
+  await db
+    .insertInto('work')
+    .values({
+      id,
+      kind: work.kind,
+      job: work.job,
+      revision: work.revision,
+      request: JSON.stringify(work.request),
+      state: 'waiting',
+      by: work.by,
+      asked_at: asked.askedAt,
+    })
+    .execute();
+  return asked;
+};
+
+const list = async ({ db }: RecordsIn, { job, states }: Parameters<WorkRecords['list']>[0]) => {
+  let asked = db.selectFrom('work').select(heading);
+  if (job !== undefined) asked = asked.where('job', '=', job);
+  if (states !== undefined) asked = asked.where('state', 'in', [...states]);
+  const rows = await asked.orderBy('asked_at', 'desc').orderBy('id').limit(1_000).execute();
+  return rows.map(toHeading);
+};
+
+const recover = async ({ db }: RecordsIn): Promise<readonly Work[]> => {
+  await db.updateTable('work').set({ state: 'waiting' }).where('state', '=', 'running').execute();
+  const rows = await db
+    .selectFrom('work')
+    .selectAll()
+    .where('state', '=', 'waiting')
+    .orderBy('asked_at')
+    .orderBy('id')
+    .execute();
+  return rows.map(toWork);
+};
+
+/** Background work in a database. */
+export const workIn = (records: RecordsIn): WorkRecords => {
+  const { db, now } = records;
+  return {
+    add: (work) => add(records, work),
+    find: (id) => find(records, id),
+    list: (of) => list(records, of),
+    start: async (id) => {
+      const { numUpdatedRows } = await db
+        .updateTable('work')
+        .set({ state: 'running', started_at: now() })
+        .where('id', '=', id)
+        .where('state', '=', 'waiting')
+        .executeTakeFirst();
+      return numUpdatedRows > 0n;
+    },
+    checkpoint: async (id, checkpoint) => {
+      await db
+        .updateTable('work')
+        .set({ checkpoint: JSON.stringify(checkpoint) })
+        .where('id', '=', id)
+        .where('state', '=', 'running')
+        .execute();
+    },
+    end: async (id, { state, result, failure }) => {
+      const { numUpdatedRows } = await db
+        .updateTable('work')
+        .set({
+          state,
+          ended_at: now(),
+          checkpoint: null,
+          result: result === undefined ? null : JSON.stringify(result),
+          failure: failure ?? null,
+        })
+        .where('id', '=', id)
+        .where('state', 'in', ['waiting', 'running'])
+        .executeTakeFirst();
+      return numUpdatedRows > 0n;
+    },
+    recover: () => recover(records),
+  };
+};

@@ -1,0 +1,92 @@
+import { open, stat } from 'node:fs/promises';
+import { join } from 'node:path';
+import { backups } from '../backup/list.ts';
+import { StoreFailure } from '../contract/failure.ts';
+import { onDisk, systemCodeOf } from '../files/durable.ts';
+import { migrate } from '../migrations/migrate.ts';
+import { pictureFolder } from '../photographs/attachments.ts';
+import { type DriverName, type OpenFile, openFile } from './driver.ts';
+import { settleJournal } from './journal.ts';
+
+/** Larger files are looked over by `checkup` alone, not at every start, bytes. */
+const MOST_TO_LOOK_OVER = 256e6;
+
+/** The database in a data folder. */
+export const databasePath = (folder: string): string => join(folder, 'fettle.db');
+
+/** Size of a file; undefined where it is not there, bytes. */
+const sizeOf = async (path: string): Promise<number | undefined> => {
+  try {
+    return (await stat(path)).size;
+  } catch (error) {
+    if (systemCodeOf(error) === 'ENOENT') return undefined;
+    throw error;
+  }
+};
+
+/** A failure with the way back to the newest backup. */
+const damaged = async (folder: string, says: string): Promise<StoreFailure> => {
+  const [newest] = await backups(folder).catch(() => []);
+  const advice =
+    newest === undefined
+      ? `No backup is in ${join(folder, 'backups')}; if there is one elsewhere: fettle restore FOLDER --data ${folder}`
+      : `The newest backup is of ${newest.manifest.madeAt}; go back to it with: fettle restore ${newest.folder} --data ${folder}`;
+  return new StoreFailure('damaged', says, advice);
+};
+
+/** Where a file is absent or empty although there are photographs or backups, it is lost, not new. */
+const refuseLost = async (folder: string): Promise<void> => {
+  const [newest] = await backups(folder).catch(() => []);
+  const pictures = await sizeOf(pictureFolder(folder));
+  if (newest !== undefined || pictures !== undefined)
+    throw await damaged(
+      folder,
+      `The database ${databasePath(folder)} is missing or empty, though records belong to it.`,
+    );
+};
+
+/** Makes the empty file, for its owner alone, before the driver would make it for everybody. */
+const makeFile = (path: string): Promise<void> =>
+  onDisk(path, async () => {
+    const handle = await open(path, 'a', 0o600);
+    await handle.close();
+  });
+
+const looksSound = (file: OpenFile, bytes: number): boolean =>
+  bytes > MOST_TO_LOOK_OVER || file.scalar('pragma quick_check(1)') === 'ok';
+
+/** Both locks and both ways of writing are tried, so that what cannot be written is told at the start. */
+const prepare = (file: OpenFile, bytes: number): boolean => {
+  file.exec('pragma busy_timeout = 5000; pragma foreign_keys = on');
+  if (!looksSound(file, bytes)) return false;
+  file.exec('begin immediate; rollback');
+  settleJournal(file, bytes === 0);
+  migrate(file);
+  return true;
+};
+
+/**
+ * Opens the database of a data folder, made where the folder is new, looked over and in the current edition.
+ *
+ * @throws StoreFailure where it cannot be used; `damaged` comes with the way back to the newest backup
+ */
+export const openDatabase = async (folder: string, driver: DriverName | undefined): Promise<OpenFile> => {
+  const path = databasePath(folder);
+  const bytes = (await onDisk(path, () => sizeOf(path))) ?? 0;
+  if (bytes === 0) {
+    await refuseLost(folder);
+    await makeFile(path);
+  }
+  const says = `The database ${path} is damaged.`;
+  let file: OpenFile | undefined;
+  try {
+    file = openFile(path, driver);
+    if (prepare(file, bytes)) return file;
+  } catch (error) {
+    file?.close();
+    if (!(error instanceof StoreFailure) || !['damaged', 'not-a-database'].includes(error.code)) throw error;
+    throw await damaged(folder, error.code === 'damaged' ? says : `The file ${path} is no database.`);
+  }
+  file.close();
+  throw await damaged(folder, says);
+};
