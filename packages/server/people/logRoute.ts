@@ -1,38 +1,35 @@
-import { createRoute, type OpenAPIHono, z } from '@hono/zod-openapi';
-import { problemResponse } from '../problemResponse.ts';
+import { type OpenAPIHono, z } from '@hono/zod-openapi';
+import { json } from '../api/media.ts';
+import { wholeNumber } from '../api/query.ts';
+import { addRoute } from '../api/route.ts';
 import type { Environment, Services } from '../services.ts';
-import { deedSchema } from './schemas.ts';
+import { deedsSchema } from './schemas.ts';
 
-const logRoute = createRoute({
-  method: 'get',
-  path: '/api/log',
-  summary: 'Who did what',
-  tags: ['people'],
-  request: {
-    query: z.strictObject({
-      job: z.coerce.number().int().min(0).max(999_999_999).optional(),
-      count: z.coerce.number().int().min(1).max(1000).optional(),
-      before: z.coerce.number().int().min(1).max(Number.MAX_SAFE_INTEGER).optional(),
-    }),
-  },
-  responses: {
-    200: {
-      description: 'Newest first.',
-      content: { 'application/json': { schema: z.strictObject({ deeds: z.array(deedSchema) }) } },
-    },
-    422: problemResponse('A query value is not allowed.'),
-  },
+const logQuery = z.strictObject({
+  job: wholeNumber({ says: 'Of one job.', least: 1, most: 999_999_999 }),
+  count: wholeNumber({ says: 'At most so many; 100 where left out.', least: 1, most: 1000 }),
+  before: wholeNumber({ says: 'Only those before this id, to page on.', least: 1, most: 999_999_999 }),
 });
 
 /** The log of who did what. */
-export function addLog(app: OpenAPIHono<Environment>, { store }: Services): void {
-  app.openapi(logRoute, async (context) => {
-    const { job, count, before } = context.req.valid('query');
-    const deeds = await store.deeds.list({
-      count: count ?? 100,
-      ...(job === undefined ? {} : { job }),
-      ...(before === undefined ? {} : { before }),
-    });
-    return context.json({ deeds: [...deeds] }, 200);
-  });
-}
+export const addLog = (app: OpenAPIHono<Environment>, { store }: Services): void =>
+  addRoute(
+    app,
+    {
+      method: 'get',
+      path: '/api/log',
+      operationId: 'readLog',
+      summary: 'Who did what',
+      tag: 'People',
+      query: logQuery,
+      answers: { 200: json(deedsSchema, 'Newest first.') },
+    },
+    async ({ context, query: { job, count, before } }) => {
+      const deeds = await store.deeds.list({
+        count: count ?? 100,
+        ...(job === undefined ? {} : { job }),
+        ...(before === undefined ? {} : { before }),
+      });
+      return context.json({ deeds });
+    },
+  );

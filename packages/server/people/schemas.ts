@@ -50,7 +50,7 @@ export const accountChangeSchema = z
   .refine((change) => Object.keys(change).length === 1, 'One of role, password and closed at a time.')
   .openapi('AccountChange');
 
-export const deedSchema = z
+const deedSchema = z
   .strictObject({
     id: z.int(),
     at: z.string(),
@@ -61,3 +61,7 @@ export const deedSchema = z
     from: z.string().optional(),
   })
   .openapi('Deed');
+
+export const accountsSchema = z.strictObject({ accounts: z.array(accountSchema) }).openapi('Accounts');
+
+export const deedsSchema = z.strictObject({ deeds: z.array(deedSchema) }).openapi('Deeds');

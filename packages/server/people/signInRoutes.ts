@@ -1,7 +1,5 @@
 import type { Hono } from 'hono';
-import { bodyLimit } from 'hono/body-limit';
 import { addressOf } from '../guard/address.ts';
-import { refuse } from '../guard/refuse.ts';
 import { readForm } from '../pages/form.ts';
 import type { Environment, Services } from '../services.ts';
 import { giveToken, sessionToken } from './cookie.ts';
@@ -9,20 +7,6 @@ import { signOut, tooManyTries } from './sessionRoutes.ts';
 import { signIn } from './signIn.ts';
 import { signInPage } from './signInPage.ts';
 import type { Throttle } from './throttle.ts';
-
-/** Name and password need far less. */
-const mostFormBytes = 16 * 1024;
-
-const formLimit = bodyLimit({
-  maxSize: mostFormBytes,
-  onError: (context) =>
-    refuse(context, {
-      status: 413,
-      code: 'too-large',
-      title: 'Too large',
-      detail: `The form may have at most ${mostFormBytes / 1024} KiB.`,
-    }),
-});
 
 /** The page to sign in and the forms to sign in and out. Where they lead is fixed; nothing in the request names it. */
 export function addSignInPage(
@@ -32,9 +16,9 @@ export function addSignInPage(
   app.get('/sign-in', (context) =>
     services.config.share ? context.html(signInPage({})) : context.redirect('/', 303),
   );
-  app.post('/sign-in', formLimit, async (context) => {
+  app.post('/sign-in', async (context) => {
     if (!services.config.share) return context.redirect('/', 303);
-    const { name = '', password = '' } = (await readForm(context)) ?? {};
+    const { name = '', password = '' } = await readForm(context);
     const attempt = { name, password, from: addressOf(context), before: sessionToken(context) };
     const done = await signIn(services, attempt);
     if (done.ok) {
@@ -45,7 +29,7 @@ export function addSignInPage(
       return context.html(signInPage({ name, fault: 'Name or password is wrong.' }), 401);
     }
     context.header('Retry-After', String(done.waitS));
-    return context.html(signInPage({ name, fault: tooManyTries(done.waitS).detail }), 429);
+    return context.html(signInPage({ name, fault: tooManyTries(done.waitS).message }), 429);
   });
   app.post('/sign-out', async (context) => {
     await signOut(context, services);

@@ -1,0 +1,107 @@
+import type { Dimension } from '@fettle/engine/quantities/dimensions.ts';
+import { type Allowed, readQuantity } from '@fettle/engine/quantities/readQuantity.ts';
+import { type Reading, type ReadingKind, readingKinds } from '@fettle/store/contract/readings.ts';
+import type { FieldProblem } from '../problems.ts';
+
+/** What each reading is, its bounds and what a person calls it. The bounds are of our own and wide. */
+export const readingFacts: Readonly<
+  Record<
+    ReadingKind,
+    {
+      readonly label: string;
+      readonly dimension: Dimension;
+      readonly allowed: Allowed;
+      readonly example: string;
+    }
+  >
+> = {
+  'jug-flow': {
+    label: 'Flow by the jug',
+    dimension: 'flow',
+    allowed: { least: 0, most: 0.03, usualUnit: 'L/h' },
+    example: '8 L/min',
+  },
+  ammonia: {
+    label: 'Ammonia',
+    dimension: 'concentration',
+    allowed: { least: 0, most: 0.1, usualUnit: 'mg/L' },
+    example: '0.25 mg/L',
+  },
+  nitrite: {
+    label: 'Nitrite',
+    dimension: 'concentration',
+    allowed: { least: 0, most: 0.1, usualUnit: 'mg/L' },
+    example: '0.1 mg/L',
+  },
+};
+
+/** Longest note, characters. */
+export const mostNote = 500;
+const dayMs = 24 * 3600 * 1000;
+const firstDay = '2000-01-01';
+
+/** A reading as somebody wrote it down. */
+export interface WrittenReading {
+  readonly kind: string;
+  readonly value: string;
+  readonly day: string;
+  readonly note: string;
+}
+
+export type ReadingRead =
+  | { readonly ok: true; readonly reading: Pick<Reading, 'kind' | 'day' | 'value' | 'note'> }
+  | { readonly ok: false; readonly problems: readonly FieldProblem[] };
+
+/** What a person sees of a problem: the name of the field and what is wrong. */
+const fault = (path: string, code: string, says: string): FieldProblem => ({ code, path, says });
+
+const isDay = (text: string): boolean => {
+  if (!/^\d{4}-\d{2}-\d{2}$/.test(text)) return false;
+  const read = new Date(`${text}T00:00:00Z`);
+  return !Number.isNaN(read.getTime()) && read.toISOString().startsWith(text);
+};
+
+/** Why a day cannot be one on which something was measured; a day ahead is already today east of here. */
+const dayFault = (day: string, now: Date): FieldProblem[] => {
+  const last = new Date(now.getTime() + dayMs / 2).toISOString().slice(0, 10);
+  if (isDay(day) && day >= firstDay && day <= last) return [];
+  const says = `The day must be written as ${now.toISOString().slice(0, 10)}, and be from ${firstDay} to ${last}.`;
+  return [fault('day', 'day-not-allowed', says)];
+};
+
+/** One line without characters that only steer a screen. */
+const oneLine = (text: string): string => text.replace(/[\p{Cc}\p{Cf}\p{Zl}\p{Zp}]+/gu, ' ').trim();
+
+const noteFault = (note: string): FieldProblem[] =>
+  [...note].length <= mostNote
+    ? []
+    : [
+        fault(
+          'note',
+          'too-long',
+          `The note has ${[...note].length} characters; at most ${mostNote} are allowed.`,
+        ),
+      ];
+
+const isKind = (text: string): text is ReadingKind => readingKinds.some((kind) => kind === text);
+
+/** Reads what was written down: the value stays as it was written, once it is known to mean something. */
+export function readReading(written: WrittenReading, now: Date): ReadingRead {
+  const { kind, day } = written;
+  const note = oneLine(written.note);
+  if (!isKind(kind)) {
+    const says = `The kind of reading must be one of ${readingKinds.join(', ')}.`;
+    return { ok: false, problems: [fault('kind', 'kind-not-known', says)] };
+  }
+  const { dimension, allowed, label } = readingFacts[kind];
+  const value = readQuantity(written.value, dimension, allowed);
+  const problems = [
+    ...(value.ok
+      ? []
+      : [{ ...fault('value', value.code, `${label}: ${value.says}`), allowed: value.allowed }]),
+    ...dayFault(day, now),
+    ...noteFault(note),
+  ];
+  if (problems.length > 0) return { ok: false, problems };
+  return { ok: true, reading: { kind, day, value: oneLine(written.value), note } };
+}
