@@ -14,6 +14,11 @@ export interface Deed {
 }
 
 export interface Deeds {
+  /**
+   * Lays lines down as they were elsewhere, oldest first, with their ids where the log is empty. Where it is not,
+   * lines that it has already, alike in all but their id, are passed over. Gives the number of those laid down.
+   */
+  lay(deeds: readonly Deed[]): Promise<number>;
   add(deed: Omit<Deed, 'id' | 'at'>): Promise<void>;
   /** Newest first. */
   list(of: {

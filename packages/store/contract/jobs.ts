@@ -1,5 +1,7 @@
 import type { FieldChange } from '@fettle/job/changes/changes.ts';
 import type { JobDocument } from '@fettle/job/schema/job.ts';
+import type { Attachment } from './attachments.ts';
+import type { Reading } from './readings.ts';
 
 /** A job as it stands now. */
 export interface StoredJob {
@@ -119,9 +121,15 @@ export interface Jobs {
   tags(): Promise<readonly { readonly tag: string; readonly count: number }[]>;
   /** Every number, lowest first, those put away too. */
   numbers(): Promise<readonly number[]>;
-  /** Lays a job down as it was elsewhere, with all its revisions; refused where the number is taken. */
+  /**
+   * Lays a job down as it was elsewhere, with all its revisions and what hangs on it, wholly or not at all; refused
+   * where the number is taken, or the id of a reading or photograph is another job's. The photographs' files have
+   * been kept by `Attachments.keep` within the hour.
+   */
   lay(job: {
     readonly number: number;
     readonly revisions: readonly StoredRevision[];
+    readonly readings?: readonly Reading[];
+    readonly attachments?: readonly Attachment[];
   }): Promise<{ readonly ok: boolean }>;
 }

@@ -8,6 +8,11 @@ import { StoreFailure } from '../contract/failure.ts';
 /** Marks a file that is being written, or was when its writer died. */
 const partMark = '.part-';
 
+/** A new name for a file or folder that is half written. */
+export function newPartName(): string {
+  return partMark + randomBytes(8).toString('hex');
+}
+
 /** Whether a file's name is that of one half written. */
 export function isPart(name: string): boolean {
   return name.startsWith(partMark);
@@ -81,7 +86,7 @@ export async function copyDurably(from: string, to: string): Promise<void> {
 
 async function putDurably(path: string, fill: (handle: FileHandle) => Promise<void>): Promise<void> {
   await onDisk(path, async () => {
-    const part = join(dirname(path), `${partMark}${randomBytes(8).toString('hex')}`);
+    const part = join(dirname(path), newPartName());
     try {
       const handle = await open(part, 'wx', 0o600);
       try {

@@ -26,7 +26,8 @@ export function attachmentOf(row: Selectable<AttachmentTable>): Attachment {
   };
 }
 
-function rowOf(attachment: Attachment): Insertable<AttachmentTable> {
+/** A record as a row of the table. */
+export function attachmentRow(attachment: Attachment): Insertable<AttachmentTable> {
   return {
     id: attachment.id,
     job: attachment.job,
@@ -60,6 +61,6 @@ export async function insertAttachment(
   folder: string,
   attachment: Attachment,
 ): Promise<void> {
-  await within.insertInto('attachment').values(rowOf(attachment)).execute();
+  await within.insertInto('attachment').values(attachmentRow(attachment)).execute();
   if (!(await hasPicture(folder, attachment))) throw new PictureGone(`the file of ${attachment.id} is gone`);
 }

@@ -1,0 +1,75 @@
+import { mkdtemp, rm } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { StoreFailure } from '../contract/failure.ts';
+import { copyDurably, onDisk } from '../files/durable.ts';
+import { type OpenFile, openFile } from '../sqlite/driver.ts';
+import type { Manifest } from './manifest.ts';
+
+/** What is in a database file. */
+export interface Inspected {
+  readonly tables: number;
+  readonly counts: Manifest['counts'];
+  /** Files of the pictures that its rows name, in order. */
+  readonly pictures: readonly string[];
+  /** What SQLite finds wrong in it. */
+  readonly faults: readonly string[];
+}
+
+/**
+ * Restores a database file into a folder of its own, opens it there, and looks it over page by page. The file itself
+ * is only read.
+ *
+ * @throws StoreFailure where it is no database
+ */
+export async function inspectDatabase(path: string): Promise<Inspected> {
+  return onCopy(path, (file) => {
+    const faults = [...textsOf(file, 'pragma integrity_check(20)'), ...brokenKeys(file)];
+    return {
+      tables: Number(file.scalar('pragma user_version')),
+      counts: {
+        jobs: Number(file.scalar('select count(*) from job')),
+        revisions: Number(file.scalar('select count(*) from revision')),
+        attachments: Number(file.scalar('select count(*) from attachment')),
+      },
+      pictures: textsOf(
+        file,
+        `select distinct hash || case media_type when 'image/png' then '.png' else '.jpg' end as name
+          from attachment where removed_at is null order by name`,
+      ),
+      faults: faults.filter((fault) => fault !== 'ok'),
+    };
+  });
+}
+
+async function onCopy<Result>(path: string, look: (file: OpenFile) => Result): Promise<Result> {
+  const folder = await onDisk(tmpdir(), () => mkdtemp(join(tmpdir(), 'fettle-restored-')));
+  try {
+    const copy = join(folder, 'fettle.db');
+    await copyDurably(path, copy);
+    const file = openFile(copy);
+    try {
+      return look(file);
+    } catch (error) {
+      if (error instanceof StoreFailure) throw error;
+      // A database that has not our tables, or not our columns in them.
+      throw new StoreFailure('damaged', `${path} does not hold the records of a workshop.`);
+    } finally {
+      file.close();
+    }
+  } finally {
+    await rm(folder, { recursive: true, force: true });
+  }
+}
+
+function textsOf(file: OpenFile, sql: string): readonly string[] {
+  return file
+    .prepare(sql)
+    .all([])
+    .map((row) => String(typeof row === 'object' && row !== null ? Object.values(row)[0] : row));
+}
+
+function brokenKeys(file: OpenFile): readonly string[] {
+  const rows = file.prepare('pragma foreign_key_check').all([]);
+  return rows.length === 0 ? [] : [`${rows.length} rows belong to a job that is not there`];
+}
