@@ -11,8 +11,10 @@ import { addJobs } from './api/jobs.ts';
 import { addReadings } from './api/readings.ts';
 import { addWork } from './api/work.ts';
 import { guardApp } from './guard/guard.ts';
+import { addOwner } from './owner/routes.ts';
 import { addPages } from './pages/pages.ts';
 import { addPeople } from './people/routes.ts';
+import { addReminders } from './reminders/routes.ts';
 import type { Environment, Services } from './services.ts';
 
 /** The whole server without its socket: what keeps people out, API, pages. */
@@ -30,6 +32,8 @@ export const buildApp = (services: Services): OpenAPIHono<Environment> => {
   addBooks(app, services);
   addAbout(app, services);
   addPeople(app, services);
+  addOwner(app, services);
+  addReminders(app, services);
   addDescription(app, services);
   addPages(app, services);
   return app;

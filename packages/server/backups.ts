@@ -1,10 +1,69 @@
-/** What the automatic backups look like from outside. */
+import { backups, makeBackup } from '@fettle/store/backup/backup.ts';
+import type { Store } from '@fettle/store/contract/store.ts';
+
+/** The backups that are made without being asked for. */
 export interface Backups {
   state(): {
-    /** When the newest was made. */
+    /** When the newest was made, ISO 8601 in UTC. */
     readonly newest?: string;
     /** Why the last one failed, where it did. */
     readonly failure?: string;
   };
-  stop(): void;
+  /** Makes no more; waits for one that is being made. */
+  stop(): Promise<void>;
 }
+
+export interface BackupParts {
+  readonly store: Store;
+  /** The data folder. */
+  readonly folder: string;
+  readonly clock: () => Date;
+  readonly report: (says: string, error: unknown) => void;
+}
+
+/** One is made when the newest is this old, ms. */
+const LASTS_MS = 24 * 3_600_000;
+/** It is looked after the newest one this often, ms. */
+const LOOK_EVERY_MS = 15 * 60_000;
+
+/** Keeps a backup that is no older than a day, as long as the server runs. A failure is told and never stops it. */
+export const startBackups = (parts: BackupParts): Backups => {
+  const { store, folder, clock, report } = parts;
+  let newest: string | undefined;
+  let failure: string | undefined;
+  let working: Promise<void> | undefined;
+
+  const look = async (): Promise<void> => {
+    try {
+      newest = (await backups(folder))[0]?.manifest.madeAt;
+      const age = newest === undefined ? Number.POSITIVE_INFINITY : clock().getTime() - Date.parse(newest);
+      if (age < LASTS_MS || (await store.jobs.list({ count: 1 })).total === 0) return;
+      const made = await makeBackup({ store, folder, clock, automatic: true });
+      newest = made.manifest.madeAt;
+      failure = undefined;
+    } catch (error) {
+      failure = error instanceof Error ? error.message : String(error);
+      report('The automatic backup failed', error);
+    }
+  };
+
+  const lookOnce = (): void => {
+    working ??= look().finally(() => {
+      working = undefined;
+    });
+  };
+  lookOnce();
+  const timer = setInterval(lookOnce, LOOK_EVERY_MS);
+  timer.unref();
+
+  return {
+    state: () => ({
+      ...(newest === undefined ? {} : { newest }),
+      ...(failure === undefined ? {} : { failure }),
+    }),
+    async stop() {
+      clearInterval(timer);
+      await working;
+    },
+  };
+};

@@ -1,10 +1,10 @@
 import { type OpenAPIHono, z } from '@hono/zod-openapi';
+import { readReading } from '../owner/readReading.ts';
 import type { Environment, Services } from '../services.ts';
 import { fieldsRefused, readJson } from './body.ts';
 import { writeDown } from './deeds.ts';
 import { jobNumbered } from './jobChange.ts';
 import { json, jsonBody } from './media.ts';
-import { readingProblems } from './readingValue.ts';
 import { addRoute } from './route.ts';
 import { newReadingSchema, readingSchema, readingsSchema } from './schemas.ts';
 
@@ -44,11 +44,11 @@ export const addReadings = (app: OpenAPIHono<Environment>, services: Services): 
     },
     async ({ context, path: { number } }) => {
       const entered = await readJson(context, newReadingSchema);
-      const problems = readingProblems(entered, services.clock());
-      if (problems.length > 0) throw fieldsRefused(problems);
+      const read = readReading(entered, services.clock());
+      if (!read.ok) throw fieldsRefused(read.problems);
       await jobNumbered(services, number);
       const by = context.get('visitor').name;
-      const reading = await services.store.readings.add({ ...entered, job: number, by });
+      const reading = await services.store.readings.add({ ...read.reading, job: number, by });
       await writeDown(context, services, { what: 'reading-entered', job: number, about: entered.kind });
       return context.json(reading, 201);
     },
