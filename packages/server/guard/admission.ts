@@ -5,17 +5,16 @@ import { accountOfToken } from '../people/sessions.ts';
 import type { Environment, Services, Visitor } from '../services.ts';
 import { addressOf } from './address.ts';
 import { refuse } from './refuse.ts';
-import { isEnough, type Least, rules, strictest } from './rules.ts';
+import { isEnough, type Least, rules } from './rules.ts';
 
 /**
- * What the routes demand that the app itself finds for this request; reading paths a second time in a way of our
- * own could differ from what is then called. Where nothing answers, one must at least be somebody.
+ * What the route demands that the app itself finds first for this request, and so calls; reading paths a second
+ * time in a way of our own could differ from that. Where nothing answers, one must at least be somebody.
  */
 const demanded = (context: Context<Environment>): Least => {
   const method = context.req.method === 'HEAD' ? 'GET' : context.req.method;
-  const routes = matchedRoutes(context).filter((route) => route.method === method);
-  if (routes.length === 0) return 'reader';
-  return strictest(routes.map((route) => rules[`${route.method} ${route.path}`] ?? 'technician'));
+  const route = matchedRoutes(context).find((each) => each.method === method);
+  return route === undefined ? 'reader' : (rules[`${route.method} ${route.path}`] ?? 'technician');
 };
 
 /** Who is asking: this machine's user where the server is not shared, else the account of the session. */

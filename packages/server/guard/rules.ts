@@ -7,6 +7,10 @@ export type Least = 'anyone' | Role;
 export const rules: Readonly<Record<string, Least>> = {
   // Pages
   'GET /': 'reader',
+  'GET /bench': 'reader',
+  'GET /jobs/:number': 'reader',
+  'GET /:file': 'reader',
+  'GET /assets/fettle.css': 'anyone',
   'GET /assets/*': 'anyone',
   'GET /sign-in': 'anyone',
   'POST /sign-in': 'anyone',
@@ -81,10 +85,6 @@ export const rules: Readonly<Record<string, Least>> = {
 };
 
 const ranks: Readonly<Record<Least, number>> = { anyone: 0, reader: 1, helper: 2, technician: 3 };
-
-/** The strictest of several. */
-export const strictest = (all: readonly Least[]): Least =>
-  all.reduce<Least>((most, each) => (ranks[each] > ranks[most] ? each : most), 'anyone');
 
 /** Whether a role is enough. */
 export const isEnough = (role: Role, least: Least): boolean => ranks[role] >= ranks[least];
