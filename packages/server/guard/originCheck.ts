@@ -4,8 +4,9 @@ import { refuse } from './refuse.ts';
 
 const safeMethods: readonly string[] = ['GET', 'HEAD', 'OPTIONS'];
 
+/** Browsers send all of these; the `fetch` of Node sends Sec-Fetch-Mode alone, and is no browser. */
 const isBrowser = (request: HonoRequest): boolean =>
-  ['site', 'mode', 'dest', 'user'].some((name) => request.header(`sec-fetch-${name}`) !== undefined);
+  ['site', 'dest', 'user'].some((name) => request.header(`sec-fetch-${name}`) !== undefined);
 
 /**
  * Whether a write comes from a page of ours, or from no page at all.
