@@ -1,8 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { stackCanister } from '../assessment/testing/models.ts';
 import type { Model } from '../model/model.ts';
-import type { SearchCheckpoint } from './checkpoint.ts';
-import type { Plans } from './plan.ts';
+import type { Plans, SearchCheckpoint } from './plan.ts';
 import { searchPlans } from './search.ts';
 
 const shelved: Model = {

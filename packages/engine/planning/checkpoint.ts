@@ -1,16 +1,6 @@
 import { MODEL_EDITION } from '../assessment/assess.ts';
+import type { SearchCheckpoint } from './plan.ts';
 import type { Figures } from './score.ts';
-
-/**
- * How far a search got, as plain data that survives a text of JSON: a search looks at candidates in an order
- * that job and options decide alone, so the figures of those assessed are all that a later run needs.
- */
-export interface SearchCheckpoint {
-  /** Edition of the model that the figures are from; those of another edition are of no use. */
-  readonly edition: string;
-  /** For each candidate in turn: feed, kg/s; flow, m³/s; cleaning interval, s; solids, kg/m³. */
-  readonly figures: readonly number[];
-}
 
 const PER_CANDIDATE = 4;
 

@@ -1,7 +1,6 @@
 import type { Assessment, Effect, OrderShares } from '../assessment/assessment.ts';
 import type { Model, Packing, PermittedAlteration } from '../model/model.ts';
 import type { PartNeed } from './alterations.ts';
-import type { SearchCheckpoint } from './checkpoint.ts';
 
 /** What a plan is to be good for. */
 export type Favour = 'balance' | 'feed' | 'flow' | 'interval' | 'clarity' | 'cost';
@@ -58,6 +57,17 @@ export interface Plans {
   readonly beyondBudget: readonly { readonly id: string; readonly cost: number }[];
   /** Present where no candidate is better than the filter as found: what would have to give. */
   readonly nothingBetter?: readonly string[];
+}
+
+/**
+ * How far a search got, as plain data that survives a text of JSON: a search looks at candidates in an order
+ * that job and options decide alone, so the figures of those assessed are all that a later run needs.
+ */
+export interface SearchCheckpoint {
+  /** Edition of the model that the figures are from; those of another edition are of no use. */
+  readonly edition: string;
+  /** For each candidate in turn: feed, kg/s; flow, m³/s; cleaning interval, s; solids, kg/m³. */
+  readonly figures: readonly number[];
 }
 
 export interface PlanOptions {

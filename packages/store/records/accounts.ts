@@ -2,8 +2,8 @@ import type { Selectable } from 'kysely';
 import { type Account, type Accounts, roles } from '../contract/people.ts';
 import { isTaken } from '../sqlite/failures.ts';
 import type { AccountTable } from '../sqlite/tables.ts';
-import type { RecordsIn } from './jobs.ts';
 import { present } from './plain.ts';
+import type { RecordsIn } from './recordsIn.ts';
 
 const toAccount = (row: Selectable<AccountTable>): Account => {
   const role = roles.find((known) => known === row.role);

@@ -1,7 +1,7 @@
 import type { Kysely, Selectable } from 'kysely';
 import type { BookName, Books, StoredBook } from '../contract/books.ts';
 import type { BookTable, Tables } from '../sqlite/tables.ts';
-import type { RecordsIn } from './jobs.ts';
+import type { RecordsIn } from './recordsIn.ts';
 
 const NAMES: readonly BookName[] = ['shelf', 'settings'];
 

@@ -1,8 +1,8 @@
 import type { Selectable } from 'kysely';
 import type { Deed, Deeds } from '../contract/deeds.ts';
 import type { DeedTable } from '../sqlite/tables.ts';
-import type { RecordsIn } from './jobs.ts';
 import { present } from './plain.ts';
+import type { RecordsIn } from './recordsIn.ts';
 
 const toDeed = (row: Selectable<DeedTable>): Deed => ({
   id: row.id,

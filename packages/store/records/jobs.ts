@@ -16,19 +16,13 @@ import type { Tables } from '../sqlite/tables.ts';
 import { numbered, toRevision, toStoredJob, toSummary } from './jobRows.ts';
 import { listJobs } from './listJobs.ts';
 import { insertReadings } from './readings.ts';
+import type { RecordsIn } from './recordsIn.ts';
 import { appendRevision, insertJob } from './writeJob.ts';
 
 type Db = Kysely<Tables>;
 
 /** The greatest number that a job can have. */
 const MOST_NUMBER = 999_999_999;
-
-/** What the records are kept in, and the time. */
-export interface RecordsIn {
-  readonly db: Db;
-  /** Now, ISO 8601 in UTC. */
-  readonly now: () => string;
-}
 
 const findJob = async (db: Db, number: number): Promise<StoredJob | undefined> => {
   const row = await db

@@ -2,8 +2,8 @@ import type { Selectable } from 'kysely';
 import type { OwnerLink, OwnerLinks } from '../contract/people.ts';
 import type { OwnerLinkTable } from '../sqlite/tables.ts';
 import { newId } from './ids.ts';
-import type { RecordsIn } from './jobs.ts';
 import { present } from './plain.ts';
+import type { RecordsIn } from './recordsIn.ts';
 
 const toLink = (row: Selectable<OwnerLinkTable>): OwnerLink => ({
   id: row.id,

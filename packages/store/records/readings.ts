@@ -2,7 +2,7 @@ import type { Kysely, Selectable } from 'kysely';
 import { type Reading, type Readings, readingKinds } from '../contract/readings.ts';
 import type { ReadingTable, Tables } from '../sqlite/tables.ts';
 import { newId } from './ids.ts';
-import type { RecordsIn } from './jobs.ts';
+import type { RecordsIn } from './recordsIn.ts';
 
 const toReading = (row: Selectable<ReadingTable>): Reading => {
   const kind = readingKinds.find((known) => known === row.kind);

@@ -2,8 +2,8 @@ import type { Selectable } from 'kysely';
 import type { Work, WorkRecords, WorkState } from '../contract/work.ts';
 import type { WorkTable } from '../sqlite/tables.ts';
 import { newId } from './ids.ts';
-import type { RecordsIn } from './jobs.ts';
 import { present } from './plain.ts';
+import type { RecordsIn } from './recordsIn.ts';
 
 const STATES: readonly WorkState[] = ['waiting', 'running', 'done', 'failed', 'cancelled'];
 

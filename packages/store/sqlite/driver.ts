@@ -2,22 +2,10 @@ import { createRequire } from 'node:module';
 import type { SqliteDatabase, SqliteStatement } from 'kysely';
 import { toStoreFailure } from './failures.ts';
 import { openBuiltin } from './openBuiltin.ts';
+import type { RawDatabase } from './rawDatabase.ts';
 import { safeValue } from './values.ts';
 
 export type DriverName = 'node:sqlite' | 'libsql';
-
-/** What both drivers have, as far as it is used here. */
-export interface RawStatement {
-  all(...values: unknown[]): unknown[];
-  run(...values: unknown[]): { changes: number | bigint; lastInsertRowid: number | bigint };
-  iterate(...values: unknown[]): IterableIterator<unknown>;
-}
-
-export interface RawDatabase {
-  exec(sql: string): unknown;
-  prepare(sql: string): RawStatement;
-  close(): void;
-}
 
 /** A database file, opened, with the two drivers' differences gone. */
 export interface OpenFile extends SqliteDatabase {

@@ -1,4 +1,4 @@
-import type { RawDatabase } from './driver.ts';
+import type { RawDatabase } from './rawDatabase.ts';
 
 /** The built-in module as far as it is used here; older Nodes have no types for it. */
 interface BuiltinModule {

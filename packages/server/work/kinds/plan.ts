@@ -1,5 +1,5 @@
 import { MODEL_EDITION } from '@fettle/engine/assessment/assess.ts';
-import type { SearchCheckpoint } from '@fettle/engine/planning/checkpoint.ts';
+import type { SearchCheckpoint } from '@fettle/engine/planning/plan.ts';
 import { planDocument, planRequestSchema } from '@fettle/workflows/planDocument.ts';
 import { plansSchema } from '@fettle/workflows/results/plans.ts';
 import { z } from 'zod';

@@ -1,0 +1,9 @@
+import type { Kysely } from 'kysely';
+import type { Tables } from '../sqlite/tables.ts';
+
+/** What the records are kept in, and the time. */
+export interface RecordsIn {
+  readonly db: Kysely<Tables>;
+  /** Now, ISO 8601 in UTC. */
+  readonly now: () => string;
+}
