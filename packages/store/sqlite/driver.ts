@@ -37,6 +37,10 @@ const plainRow = (row: unknown): unknown => {
   return row;
 };
 
+/** SQLite ends a transaction on its own where the disk is full: the full disk is then the news, not the rollback. */
+const hasEndedItself = (sql: string, error: unknown): boolean =>
+  sql === 'rollback' && error instanceof Error && error.message.includes('no transaction is active');
+
 /** Every transaction here writes: taking the lock at once, two of them wait for each other instead of failing. */
 const begun = (sql: string): string => (sql === 'begin' ? 'begin immediate' : sql);
 
@@ -69,7 +73,14 @@ export function openFile(path: string, driver?: DriverName): OpenFile {
     return {
       reader: givesRows(sql),
       all: (values) => guard(() => statement.all(...bound(values)).map(plainRow)),
-      run: (values) => guard(() => statement.run(...bound(values))),
+      run: (values) => {
+        try {
+          return guard(() => statement.run(...bound(values)));
+        } catch (error) {
+          if (hasEndedItself(sql, error)) return { changes: 0, lastInsertRowid: 0 };
+          throw error;
+        }
+      },
       *iterate(values) {
         for (const row of guard(() => statement.iterate(...bound(values)))) yield plainRow(row);
       },
