@@ -1,5 +1,5 @@
 import type { Hono, NotFoundHandler } from 'hono';
-import { answerProblem } from '../problems.ts';
+import { answerAsked } from '../pages/problemPage.ts';
 import type { Environment } from '../services.ts';
 
 const methods = ['GET', 'POST', 'PUT', 'PATCH', 'DELETE'] as const;
@@ -21,14 +21,14 @@ export const answerElsewhere =
     if (allowed.length > 0) {
       context.header('Allow', allowed.join(', '));
       if (method === 'OPTIONS') return context.body(null, 204);
-      return answerProblem(context, {
+      return answerAsked(context, {
         status: 405,
         code: 'method-not-allowed',
         title: 'Not with this method',
         detail: `${method.slice(0, 20)} is not possible here; allowed: ${allowed.join(', ')}.`,
       });
     }
-    return answerProblem(context, {
+    return answerAsked(context, {
       status: 404,
       code: 'not-found',
       title: 'Not found',

@@ -2,7 +2,8 @@ import { StoreFailure } from '@fettle/store/contract/failure.ts';
 import type { Context, ErrorHandler } from 'hono';
 import { HTTPException } from 'hono/http-exception';
 import { ComputationBusy, UnreadableDocument } from '../computation/computation.ts';
-import { answerProblem, type ProblemDetails } from '../problems.ts';
+import { answerAsked } from '../pages/problemPage.ts';
+import type { ProblemDetails } from '../problems.ts';
 import type { Environment } from '../services.ts';
 import { documentRefused } from './documents.ts';
 import { Refusal } from './refusal.ts';
@@ -64,7 +65,7 @@ export const answerError: ErrorHandler<Environment> = (error, context) => {
   const refusal = asRefusal(error);
   if (refusal !== undefined) {
     for (const [name, value] of Object.entries(refusal.headers)) context.header(name, value);
-    return answerProblem(context, refusal.problem);
+    return answerAsked(context, refusal.problem);
   }
   const requestId: string | undefined = context.get('requestId');
   if (!brokeOff(context, error)) {
@@ -73,5 +74,5 @@ export const answerError: ErrorHandler<Environment> = (error, context) => {
       `Fault ${requestId ?? ''} at ${method} ${path.slice(0, 200)}: ${error.stack ?? error.message}\n`,
     );
   }
-  return answerProblem(context, fault(requestId));
+  return answerAsked(context, fault(requestId));
 };

@@ -18,8 +18,8 @@ export const wholeNumber = (of: Described & { readonly least: number; readonly m
     .transform(Number)
     .pipe(z.number().min(of.least).max(of.most))
     .optional()
-    .register(allowedWords, { allowed: `a whole number from ${of.least} to ${of.most}` })
-    .openapi({ type: 'integer', minimum: of.least, maximum: of.most, description: of.says });
+    .openapi({ type: 'integer', minimum: of.least, maximum: of.most, description: of.says })
+    .register(allowedWords, { allowed: `a whole number from ${of.least} to ${of.most}` });
 
 /** A number in plain decimals, such as 12.5. */
 export const plainNumber = (of: Described & { readonly least: number; readonly most: number }) =>
@@ -29,8 +29,8 @@ export const plainNumber = (of: Described & { readonly least: number; readonly m
     .transform(Number)
     .pipe(z.number().min(of.least).max(of.most))
     .optional()
-    .register(allowedWords, { allowed: `a number from ${of.least} to ${of.most}` })
-    .openapi({ type: 'number', minimum: of.least, maximum: of.most, description: of.says });
+    .openapi({ type: 'number', minimum: of.least, maximum: of.most, description: of.says })
+    .register(allowedWords, { allowed: `a number from ${of.least} to ${of.most}` });
 
 /** Text of at most so many characters. */
 export const shortText = (of: Described & { readonly most: number }) =>
@@ -38,8 +38,8 @@ export const shortText = (of: Described & { readonly most: number }) =>
     .string()
     .max(of.most)
     .optional()
-    .register(allowedWords, { allowed: `text of at most ${of.most} characters` })
-    .openapi({ description: of.says });
+    .openapi({ description: of.says })
+    .register(allowedWords, { allowed: `text of at most ${of.most} characters` });
 
 /** One of a few words. */
 export const oneOf = <const Words extends readonly [string, ...string[]]>(
@@ -49,8 +49,8 @@ export const oneOf = <const Words extends readonly [string, ...string[]]>(
   z
     .enum(words)
     .optional()
-    .register(allowedWords, { allowed: words.join(', ') })
-    .openapi({ description: says });
+    .openapi({ description: says })
+    .register(allowedWords, { allowed: words.join(', ') });
 
 const shown = (value: string): string => (value.length > 60 ? `${value.slice(0, 57)}…` : value);
 

@@ -22,10 +22,13 @@ interface Shown {
 const tagged = (tag: string): Markup =>
   html`<li><a class="tag" href="/bench?tag=${encodeURIComponent(tag)}">${tag}</a></li>`;
 
-/** A job's day of promise, marked where it has passed. */
-const promise = ({ promised }: JobLine, today: string): Markup => {
+/** Stages in which the filter is with its owner again. */
+const backHome: readonly (string | undefined)[] = ['handed-back', 'closed'];
+
+/** A job's day of promise, marked where it has passed while the filter is still here. */
+const promise = ({ promised, stage }: JobLine, today: string): Markup => {
   if (promised === undefined) return html`<span class="soft">no day promised</span>`;
-  return promised < today
+  return promised < today && !backHome.includes(stage)
     ? html`<strong class="fault">late: <time datetime="${promised}">${promised}</time></strong>`
     : html`<time datetime="${promised}">${promised}</time>`;
 };

@@ -70,7 +70,7 @@ button { background: var(--ink); border-color: var(--ink); color: var(--paper); 
 .jobs, .findings, .tags, .links { list-style: none; margin: 0; padding: 0; }
 .jobs > li { border-top: 1px solid var(--line); padding: 0.6rem 0; }
 .jobs > li:last-child { border-bottom: 1px solid var(--line); }
-.job { display: inline-block; font-weight: bold; padding: 0.15rem 0; }
+.job { display: flex; font-weight: bold; padding: 0.15rem 0; }
 .facts { color: var(--soft); font-size: 0.92rem; }
 .tags, .links { display: flex; flex-wrap: wrap; gap: 0.4rem; margin-top: 0.3rem; }
 .tag { display: inline-block; border: 1px solid var(--line); border-radius: 2px; padding: 0.1rem 0.5rem; font-size: 0.88rem; text-decoration: none; }
