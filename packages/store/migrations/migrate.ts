@@ -4,8 +4,11 @@ import { records } from './0001-records.ts';
 
 /**
  * What leads from one edition of the tables to the next, in order: the first makes edition 1 of an empty file.
- * A released step is never changed; a new edition is one more step, with a dump of the edition before it in
- * `testing/`, from which opening must lead to the same records.
+ * A released step is never changed.
+ *
+ * To add edition 2: write `0002-….ts` with its statements and put it at the end of this list; change
+ * `sqlite/tables.ts` with it; run `npx tsx scripts/edition-dump.ts > packages/store/migrations/testing/edition-2.sql`.
+ * The tests ask for that file, open every older one and look for the same records in it.
  */
 const steps: readonly string[] = [records];
 
@@ -18,13 +21,14 @@ export const editionOf = (file: OpenFile): number => Number(file.scalar('pragma 
 /**
  * Brings the tables to the current edition, each step wholly or not at all.
  *
+ * @param upTo the edition to stop at; tests of an older one use it
  * @throws StoreFailure `newer-edition` where a newer version of the program wrote the file
  */
-export function migrate(file: OpenFile): void {
+export function migrate(file: OpenFile, upTo = currentEdition): void {
   for (;;) {
     const edition = editionOf(file);
     if (edition > currentEdition) throw newer(edition);
-    if (edition === currentEdition) return;
+    if (edition >= upTo) return;
     file.exec('begin immediate');
     try {
       // Another process may have taken this step while this one waited for the lock.
