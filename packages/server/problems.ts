@@ -41,6 +41,9 @@ export interface ProblemDetails {
   readonly more?: Readonly<Record<string, unknown>>;
 }
 
+/** A sentence repeats what was asked for: signs that are not seen, line ends too, would make it another one. */
+const onOneLine = (text: string): string => text.replaceAll(/[\p{Cc}\p{Cf}\p{Zl}\p{Zp}]+/gu, ' ');
+
 /** Answers with problem details. */
 export const answerProblem = (context: Context, problem: ProblemDetails): Response => {
   const { status, code, title, detail, problems, more } = problem;
@@ -48,7 +51,7 @@ export const answerProblem = (context: Context, problem: ProblemDetails): Respon
     type: `urn:fettle:problem:${code}`,
     title,
     status,
-    detail,
+    detail: onOneLine(detail),
     code,
     ...(problems === undefined ? {} : { problems }),
     ...more,
