@@ -6,6 +6,7 @@ import { addBooks } from './api/books.ts';
 import { addDescription } from './api/description.ts';
 import { answerElsewhere } from './api/elsewhere.ts';
 import { answerError } from './api/errors.ts';
+import { addExport } from './api/export.ts';
 import { addHistory } from './api/history.ts';
 import { addJobs } from './api/jobs.ts';
 import { addReadings } from './api/readings.ts';
@@ -31,6 +32,7 @@ export const buildApp = (services: Services): OpenAPIHono<Environment> => {
   addReadings(app, services);
   addBooks(app, services);
   addAbout(app, services);
+  addExport(app, services);
   addPeople(app, services);
   addOwner(app, services);
   addReminders(app, services);

@@ -1,0 +1,65 @@
+import type { PlainWriter } from '@fettle/store/plainFiles/writer.ts';
+import { Zip, ZipDeflate, ZipPassThrough } from 'fflate';
+
+/** More files than this have no place in a ZIP archive of the usual form. */
+export const mostZipFiles = 65_000;
+
+/** The client left before the archive was whole. */
+export class ClientLeft extends Error {}
+
+/** Pictures are small already. */
+const isPacked = (path: string): boolean => /\.(?:jpg|png)$/.test(path);
+
+/** An archive that is sent while it is written, no faster than it is taken. */
+export interface ZipStream {
+  readonly stream: ReadableStream<Uint8Array>;
+  readonly writer: PlainWriter;
+  /** Writes the archive's list of files; nothing is put after it. */
+  finish(): void;
+  /** Breaks the stream off, so that nobody takes what came for the whole. */
+  fail(error: unknown): void;
+}
+
+export const zipStream = (at: Date): ZipStream => {
+  let goOn = (): void => undefined;
+  let left = false;
+  let controller: ReadableStreamDefaultController<Uint8Array> | undefined;
+  const stream = new ReadableStream<Uint8Array>({
+    start: (given) => {
+      controller = given;
+    },
+    pull: () => goOn(),
+    cancel: () => {
+      left = true;
+      goOn();
+    },
+  });
+  const zip = new Zip((error, data, isLast) => {
+    if (error !== null) controller?.error(error);
+    else if (!left) controller?.enqueue(data);
+    if (isLast && !left) controller?.close();
+  });
+  const taken = async (): Promise<void> => {
+    while (!left && (controller?.desiredSize ?? 0) <= 0)
+      await new Promise<void>((resolve) => {
+        goOn = resolve;
+      });
+    if (left) throw new ClientLeft('The client left.');
+  };
+  return {
+    stream,
+    writer: {
+      async put(path, bytes) {
+        const file = isPacked(path) ? new ZipPassThrough(path) : new ZipDeflate(path, { level: 6 });
+        file.mtime = at;
+        zip.add(file);
+        file.push(bytes, true);
+        await taken();
+      },
+    },
+    finish: () => zip.end(),
+    fail: (error) => {
+      if (!left) controller?.error(error);
+    },
+  };
+};
