@@ -1,8 +1,16 @@
-import { open, rename, rm, stat } from 'node:fs/promises';
+import { rename, rm, stat } from 'node:fs/promises';
 import { join } from 'node:path';
 import { StoreFailure } from '../contract/failure.ts';
 import type { Store } from '../contract/store.ts';
-import { hashOfFile, makeFolder, newPartName, onDisk, syncFolder, writeDurably } from '../files/durable.ts';
+import {
+  hashOfFile,
+  makeFolder,
+  makeNamedFolder,
+  newPartName,
+  onDisk,
+  syncFolder,
+  writeDurably,
+} from '../files/durable.ts';
 import { pictureFolder } from '../photographs/attachments.ts';
 import { inspectDatabase } from './inspect.ts';
 import { backupsFolder, poolOf } from './list.ts';
@@ -48,7 +56,7 @@ const mostTries = 3;
 export async function makeBackup(options: BackupOptions): Promise<Backup> {
   const { folder, to, clock = () => new Date() } = options;
   const root = to ?? backupsFolder(folder);
-  await makeFolder(root);
+  await makeNamedFolder(root);
   const part = join(root, newPartName());
   for (let tries = 1; ; tries++) {
     try {
@@ -73,7 +81,6 @@ async function written({ store, folder, automatic = false }: BackupOptions, plac
   await makeFolder(part);
   const database = databaseOf(part);
   await store.copyDatabase(database);
-  await onDisk(database, () => syncFile(database));
   const { faults, ...found } = await inspectDatabase(database);
   if (faults.length > 0) {
     throw new StoreFailure('damaged', `The database is damaged: ${faults[0]}.`, otherBackup);
@@ -118,13 +125,4 @@ function stampOf(moment: Date): string {
     .toISOString()
     .replace(/\.\d+Z$/, 'Z')
     .replaceAll(':', '');
-}
-
-async function syncFile(path: string): Promise<void> {
-  const handle = await open(path, 'r+');
-  try {
-    await handle.sync();
-  } finally {
-    await handle.close();
-  }
 }

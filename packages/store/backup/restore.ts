@@ -1,7 +1,14 @@
 import { link, rename, rm, unlink } from 'node:fs/promises';
 import { join } from 'node:path';
 import { StoreFailure } from '../contract/failure.ts';
-import { copyDurably, makeFolder, newPartName, onDisk, syncFolder } from '../files/durable.ts';
+import {
+  copyDurably,
+  makeFolder,
+  makeNamedFolder,
+  newPartName,
+  onDisk,
+  syncFolder,
+} from '../files/durable.ts';
 import { pictureFolder } from '../photographs/attachments.ts';
 import { openFile } from '../sqlite/driver.ts';
 import { refuseInUse } from './inUse.ts';
@@ -39,7 +46,7 @@ export async function restoreBackup(asked: {
   const backup = await backupAt(from);
   const [fault] = await databaseFaults(backup);
   if (fault !== undefined) throw new StoreFailure('damaged', fault, otherBackup);
-  await makeFolder(to);
+  await makeNamedFolder(to);
   const database = databaseOf(to);
   if (await isThere(database)) await refuseInUse(database);
   const { pictures } = backup.manifest;

@@ -1,6 +1,6 @@
 import { createHash, randomBytes } from 'node:crypto';
 import { constants } from 'node:fs';
-import { type FileHandle, lstat, mkdir, open, rename, unlink } from 'node:fs/promises';
+import { type FileHandle, lstat, mkdir, open, rename, stat, unlink } from 'node:fs/promises';
 import { dirname, join } from 'node:path';
 import { pipeline } from 'node:stream/promises';
 import { StoreFailure } from '../contract/failure.ts';
@@ -80,7 +80,8 @@ export async function writeDurably(path: string, bytes: Uint8Array | string): Pr
 export async function copyDurably(from: string, to: string): Promise<void> {
   await putDurably(to, async (handle) => {
     const source = await openPlain(from);
-    await pipeline(source.createReadStream(), handle.createWriteStream({ autoClose: false }));
+    // A write stream that leaves its file open never ends for those who wait for it.
+    for await (const chunk of source.createReadStream()) await handle.appendFile(chunk);
   });
 }
 
@@ -130,6 +131,12 @@ export async function makeFolder(folder: string): Promise<void> {
     if (made !== undefined) await syncFolder(dirname(made));
     else if (!(await lstat(folder)).isDirectory()) throw leadsAway(folder);
   });
+}
+
+/** The same for a folder that a person named: that may be a link to another disk. */
+export async function makeNamedFolder(folder: string): Promise<void> {
+  const found = await onDisk(folder, () => stat(folder).catch(() => undefined));
+  if (found?.isDirectory() !== true) await makeFolder(folder);
 }
 
 function leadsAway(path: string): StoreFailure {

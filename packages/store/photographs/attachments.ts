@@ -8,7 +8,6 @@ import type {
   PictureFile,
 } from '../contract/attachments.ts';
 import { StoreFailure } from '../contract/failure.ts';
-import { makeFolder } from '../files/durable.ts';
 import { newId } from '../records/ids.ts';
 import type { Tables } from '../sqlite/tables.ts';
 import { attachmentOf, insertAttachment, PictureGone } from './attachmentRows.ts';
@@ -66,7 +65,7 @@ export function attachmentsIn(where: AttachmentsIn): Attachments {
 }
 
 async function add(where: AttachmentsIn, asked: NewAttachment): Promise<Attached> {
-  const { db, folder, clock } = where;
+  const { db, clock } = where;
   const job = await db.selectFrom('job').select('number').where('number', '=', asked.job).executeTakeFirst();
   if (job === undefined) return noSuchJob(asked.job);
   if ((await countOf(db, asked.job)) >= mostPictures) return tooMany(asked.job);
@@ -87,7 +86,6 @@ async function add(where: AttachmentsIn, asked: NewAttachment): Promise<Attached
     addedAt: clock().toISOString(),
     addedBy: asked.by,
   };
-  await makeFolder(folder);
   return keepAndWrite(where, picture, attachment);
 }
 
