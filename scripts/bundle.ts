@@ -1,48 +1,88 @@
-import { copyFileSync, cpSync, readFileSync, rmSync, statSync, writeFileSync } from 'node:fs';
+import { copyFileSync, cpSync, readdirSync, readFileSync, rmSync, statSync, writeFileSync } from 'node:fs';
 import { dirname, resolve } from 'node:path';
 import { build } from 'esbuild';
 import { isMain, projectRoot } from './sources.ts';
 
-/** Where the command line's one file is laid, with the demo jobs in a folder beside it. */
+/** The program of the bundle: what it needs lies in its folder, with the demo jobs. */
 export const bundlePath = resolve(projectRoot, 'packages', 'cli', 'dist', 'fettle.js');
 
 /**
- * Bundles the command line with all that it imports into one file that needs Node and nothing else. Packages
- * in the older module form ask for Node's modules with `require`, which the first lines give them.
+ * Packages with parts for one kind of machine, and the one that starts threads from a file of its own: they are
+ * installed beside the bundle. Only the commands over the records load them.
+ */
+const besideTheBundle = {
+  dependencies: ['@node-rs/argon2', 'piscina', 'sharp'],
+  optionalDependencies: ['libsql'],
+} as const;
+
+/**
+ * Bundles the command line with all that it imports, and the file that worker threads run beside it, with what both
+ * have in common in files of their own. Packages in the older module form ask for Node's modules with `require`,
+ * which the first lines give them.
  */
 export async function bundleCommandLine(): Promise<void> {
-  rmSync(dirname(bundlePath), { recursive: true, force: true });
+  const folder = dirname(bundlePath);
+  rmSync(folder, { recursive: true, force: true });
   await build({
-    entryPoints: [resolve(projectRoot, 'packages', 'cli', 'main.ts')],
-    outfile: bundlePath,
+    entryPoints: {
+      fettle: resolve(projectRoot, 'packages', 'cli', 'main.ts'),
+      worker: resolve(projectRoot, 'packages', 'server', 'computation', 'worker.ts'),
+    },
+    outdir: folder,
     bundle: true,
+    // What is loaded only when it is needed stays in a file of its own, and with it what it needs from outside.
+    splitting: true,
+    // Beside the program, since places such as the demo jobs are found from the file that asks for them.
+    chunkNames: '[name]-[hash]',
+    external: Object.values(besideTheBundle).flat(),
     platform: 'node',
     format: 'esm',
     target: 'node20',
     legalComments: 'linked',
     logLevel: 'warning',
     banner: {
-      js: "import { createRequire } from 'node:module';\nconst require = createRequire(import.meta.url);",
+      js: "import { createRequire as requireFrom } from 'node:module';\nconst require = requireFrom(import.meta.url);",
     },
   });
-  const folder = dirname(bundlePath);
   cpSync(resolve(projectRoot, 'demo'), resolve(folder, 'demo'), { recursive: true });
   copyFileSync(resolve(projectRoot, 'LICENSE'), resolve(folder, 'LICENSE'));
   writeFileSync(resolve(folder, 'package.json'), publishedPackage());
 }
 
-/** What is published is the folder of the bundle: everything is in its one file, so it depends on nothing. */
+const readPackage = (path: string): Record<string, unknown> => {
+  const read: unknown = JSON.parse(readFileSync(resolve(projectRoot, path), 'utf8'));
+  if (typeof read !== 'object' || read === null) throw new Error(`${path} is no object`);
+  return { ...read };
+};
+
+/** The version of a package as the workspaces pin it. */
+const pinned = (name: string): string => {
+  for (const place of ['server', 'store']) {
+    const { dependencies, optionalDependencies } = readPackage(`packages/${place}/package.json`);
+    const version: unknown = Object.entries({
+      ...Object(dependencies),
+      ...Object(optionalDependencies),
+    }).find(([each]) => each === name)?.[1];
+    if (typeof version === 'string') return version;
+  }
+  throw new Error(`no package of ours depends on ${name}`);
+};
+
+/** What is published is the folder of the bundle: it depends only on what could not be bundled. */
 function publishedPackage(): string {
-  const source: unknown = JSON.parse(
-    readFileSync(resolve(projectRoot, 'packages', 'cli', 'package.json'), 'utf8'),
+  const { dependencies: _, private: __, files: ___, ...kept } = readPackage('packages/cli/package.json');
+  const beside = Object.entries(besideTheBundle).map(
+    ([kind, names]) => [kind, Object.fromEntries(names.map((name) => [name, pinned(name)]))] as const,
   );
-  if (typeof source !== 'object' || source === null)
-    throw new Error('packages/cli/package.json is no object');
-  const { dependencies: _, private: __, files: ___, ...kept } = source as Record<string, unknown>;
-  return `${JSON.stringify({ ...kept, bin: { fettle: './fettle.js' } }, null, 2)}\n`;
+  const published = { ...kept, bin: { fettle: './fettle.js' }, ...Object.fromEntries(beside) };
+  return `${JSON.stringify(published, null, 2)}\n`;
 }
 
 if (isMain(import.meta.url)) {
   await bundleCommandLine();
-  console.log(`${bundlePath}: ${Math.round(statSync(bundlePath).size / 1024)} KiB`);
+  const files = readdirSync(dirname(bundlePath), { recursive: true, withFileTypes: true });
+  const bytes = files
+    .filter((file) => file.isFile() && file.name.endsWith('.js'))
+    .reduce((sum, file) => sum + statSync(resolve(file.parentPath, file.name)).size, 0);
+  console.log(`${dirname(bundlePath)}: ${Math.round(bytes / 1024)} KiB`);
 }

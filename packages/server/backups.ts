@@ -1,3 +1,4 @@
+import { setTimeout } from 'node:timers/promises';
 import { backups, makeBackup } from '@fettle/store/backup/backup.ts';
 import type { Store } from '@fettle/store/contract/store.ts';
 
@@ -9,7 +10,7 @@ export interface Backups {
     /** Why the last one failed, where it did. */
     readonly failure?: string;
   };
-  /** Makes no more; waits for one that is being made. */
+  /** Makes no more; waits a little for one that is being made. What is half made does not count. */
   stop(): Promise<void>;
 }
 
@@ -25,6 +26,8 @@ export interface BackupParts {
 const LASTS_MS = 24 * 3_600_000;
 /** It is looked after the newest one this often, ms. */
 const LOOK_EVERY_MS = 15 * 60_000;
+/** One that is being made when the server stops gets so long to be whole, ms. */
+const LAST_MS = 5000;
 
 /** Keeps a backup that is no older than a day, as long as the server runs. A failure is told and never stops it. */
 export const startBackups = (parts: BackupParts): Backups => {
@@ -63,7 +66,12 @@ export const startBackups = (parts: BackupParts): Backups => {
     }),
     async stop() {
       clearInterval(timer);
-      await working;
+      const patience = new AbortController();
+      await Promise.race([
+        working,
+        setTimeout(LAST_MS, undefined, { signal: patience.signal, ref: false }).catch(() => undefined),
+      ]);
+      patience.abort();
     },
   };
 };

@@ -57,8 +57,8 @@ export const sheetSchema = z
       .strictObject({
         flow: figureSchema,
         turnover: figureSchema,
-        carries: figureSchema.openapi({ description: 'Dry feed that the filter carries.' }),
-        served: figureSchema.openapi({ description: 'Water at a normal stock that it is enough for.' }),
+        carries: figureSchema.meta({ description: 'Dry feed that the filter carries.' }),
+        served: figureSchema.meta({ description: 'Water at a normal stock that it is enough for.' }),
         cleaningInterval: figureSchema.extend({ beyond: z.boolean() }),
       })
       .optional()
