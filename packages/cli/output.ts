@@ -17,12 +17,17 @@ export interface CommonOptions {
   readonly units?: System;
 }
 
+/** What a terminal would carry out instead of showing it; line ends, tabs and our own bold are left. */
+// biome-ignore lint/suspicious/noControlCharactersInRegex: control characters are what is looked for
+const commands = /(?![\n\t]|\u001b\[(?:1|22)m)\p{Cc}/gu;
+
 export const outputFor = (options: CommonOptions): Output => ({
   json: options.json ?? false,
   system: options.units ?? 'metric',
   colour: Boolean(process.stdout.isTTY) && !process.env.NO_COLOR,
   write: (text) => {
-    process.stdout.write(text.endsWith('\n') ? text : `${text}\n`);
+    const shown = options.json ? text : text.replaceAll(commands, '?');
+    process.stdout.write(shown.endsWith('\n') ? shown : `${shown}\n`);
   },
 });
 

@@ -1,12 +1,39 @@
 import { Command } from 'commander';
 import { addAssess } from './commands/assess.ts';
+import { addBackup } from './commands/backup.ts';
 import { addCheck } from './commands/check.ts';
 import { addClaims } from './commands/claims.ts';
 import { addDemo } from './commands/demo.ts';
+import { addExport } from './commands/export.ts';
+import { addImport } from './commands/import.ts';
+import { addJobs } from './commands/jobs.ts';
 import { addNew } from './commands/new.ts';
+import { addOpen } from './commands/open.ts';
 import { addPlan } from './commands/plan.ts';
+import { addPutAway } from './commands/putAway.ts';
 import { addReckon } from './commands/reckon.ts';
+import { addRestore } from './commands/restore.ts';
+import { addUndo } from './commands/undo.ts';
 import packageFile from './package.json' with { type: 'json' };
+
+/** In the order in which help lists them: single jobs, then the records, then everything around. */
+const commands = [
+  addAssess,
+  addPlan,
+  addClaims,
+  addCheck,
+  addNew,
+  addReckon,
+  addDemo,
+  addJobs,
+  addOpen,
+  addImport,
+  addUndo,
+  addPutAway,
+  addExport,
+  addBackup,
+  addRestore,
+];
 
 /** The whole command line; parsing errors are thrown, never printed by the library. */
 export const buildProgram = (): Command => {
@@ -21,7 +48,7 @@ export const buildProgram = (): Command => {
       'after',
       '\nTry:\n  fettle demo\n  fettle new --out job.yaml\n  fettle assess job.yaml\n  fettle plan job.yaml --budget 15',
     );
-  for (const add of [addAssess, addPlan, addReckon, addClaims, addCheck, addNew, addDemo]) add(program);
+  for (const add of commands) add(program);
   for (const command of program.commands) command.exitOverride().configureOutput({ writeErr: () => {} });
   return program;
 };

@@ -1,3 +1,4 @@
+import { StoreFailure } from '@fettle/store/contract/failure.ts';
 import { type Command, CommanderError } from 'commander';
 import { BadInput, EXIT, type InputProblem } from './exits.ts';
 import { wrap } from './print/layout.ts';
@@ -29,6 +30,13 @@ const tell = (
   else for (const problem of problems) to.stream.write(asText(problem));
 };
 
+/** Records that cannot be used are no fault of the program: a sentence and what can be done. */
+const recordsProblem = ({ code, message, advice }: StoreFailure): InputProblem => ({
+  code: `records-${code}`,
+  path: '',
+  says: advice === '' ? message : `${message} ${advice}`,
+});
+
 const tellBug = (error: unknown): void => {
   process.exitCode = EXIT.bug;
   const what = error instanceof Error ? error.message : String(error);
@@ -54,6 +62,8 @@ export const run = async (words: readonly string[], program: Command = buildProg
       // Problems are what `check` is asked for, so they are its output; elsewhere they are errors.
       const stream = words[0] === 'check' ? process.stdout : process.stderr;
       tell(error.problems, { json, stream });
+    } else if (error instanceof StoreFailure) {
+      tell([recordsProblem(error)], { json, stream: process.stderr });
     } else {
       tellBug(error);
     }

@@ -24,9 +24,9 @@ const makeFolders = (file: string): void =>
   attempt(file, () => mkdirSync(dirname(file), { recursive: true }), { EEXIST: 'ENOTDIR' });
 
 /** Writes a file that must not be there yet, with the folders it stands in. */
-export const writeNewFile = (file: string, text: string): void => {
+export const writeNewFile = (file: string, content: string | Uint8Array): void => {
   makeFolders(file);
-  attempt(file, () => writeFileSync(file, text, { flag: 'wx' }));
+  attempt(file, () => writeFileSync(file, content, { flag: 'wx' }));
 };
 
 /** Writes a file that the program makes anew each time. */

@@ -1,10 +1,12 @@
 import type { Command } from 'commander';
 import { type CommonOptions, outputFor, writeJson } from '../output.ts';
 import { wrap } from '../print/layout.ts';
+import { type DataOptions, withDataOption } from '../records/dataFolder.ts';
+import { jobArgument } from '../records/jobSource.ts';
 import { openJob, withCommonOptions } from './common.ts';
 
-const run = (file: string, flags: CommonOptions): void => {
-  const { model, notes } = openJob(file);
+const run = async (word: string, flags: CommonOptions & DataOptions): Promise<void> => {
+  const { model, notes } = await openJob(word, flags);
   const output = outputFor(flags);
   if (output.json) {
     writeJson(output, { problems: [], notes });
@@ -18,10 +20,10 @@ const run = (file: string, flags: CommonOptions): void => {
 };
 
 export const addCheck = (program: Command): void => {
-  withCommonOptions(program.command('check'))
+  withDataOption(withCommonOptions(program.command('check')))
     .summary('problems of a job file, and nothing else')
     .description('Read a job file and tell every problem in it; exit with 2 where there is one.')
-    .argument('<file>', 'job file, or - for standard input')
-    .addHelpText('after', '\nExample:\n  fettle check job.yaml')
+    .argument('<job>', jobArgument)
+    .addHelpText('after', '\nExamples:\n  fettle check job.yaml\n  fettle check 12')
     .action(run);
 };

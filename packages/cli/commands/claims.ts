@@ -4,10 +4,12 @@ import { toClaims } from '@fettle/workflows/results/claims.ts';
 import type { Command } from 'commander';
 import { type CommonOptions, outputFor, writeJson } from '../output.ts';
 import { wrap } from '../print/layout.ts';
+import { type DataOptions, withDataOption } from '../records/dataFolder.ts';
+import { jobArgument } from '../records/jobSource.ts';
 import { openJob, withCommonOptions } from './common.ts';
 
-const run = (file: string, flags: CommonOptions): void => {
-  const { model } = openJob(file);
+const run = async (word: string, flags: CommonOptions & DataOptions): Promise<void> => {
+  const { model } = await openJob(word, flags);
   const output = outputFor(flags);
   const held = holdClaimsOf(model, assess(model));
   if (output.json) {
@@ -19,12 +21,12 @@ const run = (file: string, flags: CommonOptions): void => {
 };
 
 export const addClaims = (program: Command): void => {
-  withCommonOptions(program.command('claims'))
+  withDataOption(withCommonOptions(program.command('claims')))
     .summary('what the maker states, held against itself and against us')
     .description(
       'Hold every statement of the maker against itself, against the others and against what is measured or computed.',
     )
-    .argument('<file>', 'job file, or - for standard input')
-    .addHelpText('after', '\nExample:\n  fettle claims job.yaml')
+    .argument('<job>', jobArgument)
+    .addHelpText('after', '\nExamples:\n  fettle claims job.yaml\n  fettle claims 12')
     .action(run);
 };

@@ -1,9 +1,11 @@
 import type { Model } from '@fettle/engine/model/model.ts';
 import type { Note } from '@fettle/job/problems.ts';
-import { readJob } from '@fettle/job/read.ts';
+import type { Outcome } from '@fettle/workflows/assessDocument.ts';
+import { openJob as openSource } from '@fettle/workflows/openJob.ts';
 import { type Command, InvalidArgumentError, Option } from 'commander';
 import { BadInput } from '../exits.ts';
-import { readInput } from '../input.ts';
+import type { DataOptions } from '../records/dataFolder.ts';
+import { jobSource } from '../records/jobSource.ts';
 
 /** Options that every command has. */
 export const withCommonOptions = (command: Command): Command =>
@@ -23,14 +25,29 @@ export const numberBetween =
     throw new InvalidArgumentError(`${whole ? 'A whole' : 'A'} number from ${least} to ${most} is wanted.`);
   };
 
+/** The number of a job in the records, 1 to 999,999,999. */
+export const jobNumber = (text: string): number => {
+  if (/^\d{1,9}$/.test(text) && Number(text) > 0) return Number(text);
+  throw new InvalidArgumentError("A job's number is wanted, such as 12; fettle jobs lists them.");
+};
+
 export const dayOption = (): Option =>
   new Option('--day <days>', 'comparison day, days since every bed was cleaned').argParser(
     numberBetween(1, 365),
   );
 
-/** Reads a job file into a model. Throws `BadInput` with every problem found. */
-export const openJob = (file: string): { model: Model; notes: readonly Note[] } => {
-  const result = readJob(readInput(file));
-  if (!result.ok) throw new BadInput(result.problems);
-  return { model: result.model, notes: result.notes };
+/** Reads a job of a file or of the records into a model. Throws `BadInput` with every problem found. */
+export const openJob = async (
+  word: string,
+  options: DataOptions,
+): Promise<{ model: Model; notes: readonly Note[] }> => {
+  const reading = openSource(await jobSource(word, options));
+  if (!reading.ok) throw new BadInput(reading.problems);
+  return { model: reading.model, notes: reading.notes };
+};
+
+/** What was made of a job. Throws `BadInput` where its document has problems. */
+export const resultOf = <Result>(outcome: Outcome<Result>): Result => {
+  if (!outcome.ok) throw new BadInput(outcome.problems);
+  return outcome.result;
 };

@@ -1,13 +1,15 @@
 import { type Favour, favours } from '@fettle/engine/planning/plan.ts';
 import { searchPlans } from '@fettle/engine/planning/search.ts';
-import { toPlansResult } from '@fettle/workflows/results/plans.ts';
+import { planDocument } from '@fettle/workflows/planDocument.ts';
 import { type Command, Option } from 'commander';
 import { type CommonOptions, outputFor, writeJson } from '../output.ts';
 import { printPlans } from '../print/plans.ts';
 import { progressLine } from '../print/progress.ts';
-import { dayOption, numberBetween, openJob, withCommonOptions } from './common.ts';
+import { type DataOptions, withDataOption } from '../records/dataFolder.ts';
+import { jobArgument, jobSource } from '../records/jobSource.ts';
+import { dayOption, numberBetween, openJob, resultOf, withCommonOptions } from './common.ts';
 
-interface PlanFlags extends CommonOptions {
+interface PlanFlags extends CommonOptions, DataOptions {
   readonly budget?: number;
   readonly favour: Favour;
   readonly cap: number;
@@ -15,32 +17,38 @@ interface PlanFlags extends CommonOptions {
   readonly day?: number;
 }
 
-const run = (file: string, flags: PlanFlags): void => {
-  const { model } = openJob(file);
+const run = async (word: string, flags: PlanFlags): Promise<void> => {
   const output = outputFor(flags);
   const progress = progressLine('candidates assessed');
   const { budget, favour, cap, count, day } = flags;
+  const hooks = { onProgress: progress.show };
+  if (output.json) {
+    const source = await jobSource(word, flags);
+    const result = resultOf(planDocument(source, { budget, favour, cap, count, day }, hooks));
+    progress.clear();
+    writeJson(output, result);
+    return;
+  }
+  const { model } = await openJob(word, flags);
   const plans = searchPlans(model, {
     favour,
     cap,
     count,
     ...(budget === undefined ? {} : { budget }),
     ...(day === undefined ? {} : { day }),
-    onProgress: progress.show,
+    ...hooks,
   });
   progress.clear();
-  const { currency } = model.money;
-  if (output.json) writeJson(output, toPlansResult(plans, currency));
-  else output.write(printPlans(plans, model, output));
+  output.write(printPlans(plans, model, output));
 };
 
 export const addPlan = (program: Command): void => {
-  withCommonOptions(program.command('plan'))
+  withDataOption(withCommonOptions(program.command('plan')))
     .summary('better packings, for nothing or for a budget')
     .description(
       'Search alterations, orders and amounts for better packings. Without a budget only what costs nothing is looked at: permitted alterations without parts, and other orders of what is in the filter.',
     )
-    .argument('<file>', 'job file, or - for standard input')
+    .argument('<job>', jobArgument)
     .addOption(
       new Option('--budget <money>', 'money for media and parts, in the job’s currency').argParser(
         numberBetween(0, 1e6),
@@ -60,7 +68,7 @@ export const addPlan = (program: Command): void => {
     .addOption(dayOption())
     .addHelpText(
       'after',
-      '\nExamples:\n  fettle plan job.yaml\n  fettle plan job.yaml --budget 15 --favour feed',
+      '\nExamples:\n  fettle plan job.yaml\n  fettle plan job.yaml --budget 15 --favour feed\n  fettle plan 12 --cap 200',
     )
     .action(run);
 };

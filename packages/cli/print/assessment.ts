@@ -39,7 +39,8 @@ const worstSentence = ({ findings }: AssessedJob): string => {
   return worst ? `Worst fault: ${worst.says}` : 'No grave or marked fault was found.';
 };
 
-const summary = (job: AssessedJob, print: Print): string => {
+/** What is said first of a filter: flow, what it carries, when it wants cleaning, its worst fault. */
+export const summary = (job: AssessedJob, print: Print): string => {
   const { assessment } = job;
   if (assessment.beds.length === 0)
     return [flowSentence(job, print), 'There are no media in it yet, so it carries nothing.']
@@ -107,6 +108,13 @@ const tests = (job: AssessedJob, print: Print): string =>
     })
     .join('\n');
 
+/** The filter, its family and its tank, as a title. */
+export const filterTitle = ({ model }: AssessedJob, print: Print): string => {
+  const family = familyById(model.filter.family)!.name;
+  const title = model.filter.name === family ? family : `${model.filter.name}: ${family}`;
+  return `${title}, on ${print(model.tank.volumeM3, 'volume')}`;
+};
+
 const section = (output: Output, title: string, text: string): string[] =>
   text === '' ? [] : [heading(output, title), text];
 
@@ -114,10 +122,8 @@ const section = (output: Output, title: string, text: string): string[] =>
 export const printAssessment = (job: AssessedJob, output: Output): string => {
   const print = printer(output.system);
   const { assessment, model } = job;
-  const family = familyById(model.filter.family)!.name;
-  const title = model.filter.name === family ? family : `${model.filter.name}: ${family}`;
   return [
-    wrap(`${title}, on ${print(model.tank.volumeM3, 'volume')}`),
+    wrap(filterTitle(job, print)),
     summary(job, print),
     ...section(output, 'Findings, worst first', printFindings(job, output.system)),
     ...section(output, 'Routes', `${printRoutes(job)}\n${bypass(job)}`),

@@ -1,0 +1,62 @@
+import type { ImportedExport } from '../records/importExport.ts';
+import type { ImportedFile } from '../records/importJobs.ts';
+import { namedFile } from '../records/incoming.ts';
+import { changedFields } from './changes.ts';
+import { wrap } from './layout.ts';
+
+/** What became of one job file, one sentence or two. */
+const fileText = ({ file, number, revision, how, changes, tookPlaceOf }: ImportedFile): string => {
+  const name = namedFile(file);
+  if (how === 'taken-in') return `Took in ${name} as job ${number}.`;
+  if (how === 'there-already')
+    return `Job ${number} has all that ${name} says already, at revision ${revision}; nothing was written.`;
+  const now = `Job ${number} is now at revision ${revision}`;
+  if (how === 'merged') return `${now}, with the changes of both sides: ${changedFields(changes, 6)}.`;
+  const place =
+    tookPlaceOf === undefined
+      ? ''
+      : ` ${name} does not say from which revision it began; it took the place of revision ${tookPlaceOf}.`;
+  return `${now}, changed in ${changedFields(changes, 6)}.${place}`;
+};
+
+const verbs: Readonly<Record<ImportedFile['how'], string>> = {
+  'taken-in': 'taken in',
+  'there-already': 'there already',
+  revised: 'made a new revision',
+  merged: 'merged',
+};
+
+const sums = <Kind extends string>(kinds: readonly Kind[], words: Readonly<Record<Kind, string>>): string =>
+  [...new Set(kinds)]
+    .map((kind) => `${kinds.filter((other) => other === kind).length} ${words[kind]}`)
+    .join(', ');
+
+const jobWords = {
+  laid: 'taken in',
+  'there-already': 'there already',
+  conflict: 'left alone',
+  refused: 'refused',
+} as const;
+
+const exportText = ({ from, jobs, books }: ImportedExport): string[] => {
+  const results = jobs.map(({ result }) => result);
+  const counted = jobs.length === 0 ? 'no jobs' : `jobs: ${sums(results, jobWords)}`;
+  const laid = books.map(({ name, result }) => `${name} ${jobWords[result]}`);
+  return [
+    `${namedFile(from)}: ${[counted, ...laid].join('; ')}.`,
+    ...jobs.flatMap(({ number, says }) => (says === undefined ? [] : [`  Job ${number}: ${says}`])),
+  ];
+};
+
+/** What an import did, a sentence for each file and a sum where there are several. */
+export const printImported = (files: readonly ImportedFile[], exports: readonly ImportedExport[]): string => {
+  const lines = [...files.map(fileText), ...exports.flatMap(exportText)];
+  if (files.length > 1)
+    lines.push(
+      `${files.length} files: ${sums(
+        files.map(({ how }) => how),
+        verbs,
+      )}.`,
+    );
+  return lines.map((line) => wrap(line, 2)).join('\n');
+};
