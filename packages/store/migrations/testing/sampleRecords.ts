@@ -21,7 +21,13 @@ export const sampleJob: JobDocument = {
   filter: {
     name: 'Reading room canister',
     family: 'internal-box',
-    measurements: { innerWidth: '74 mm', innerDepth: '66 mm', innerHeight: '190 mm', slotArea: '4.2 cm2' },
+    measurements: {
+      innerWidth: '74 mm',
+      innerDepth: '66 mm',
+      innerHeight: '190 mm',
+      chambers: 2,
+      slotArea: '4.2 cm2',
+    },
     pump: { ratedFlow: '900 L/h', shutoffHead: '1.3 m', power: '14 W' },
   },
 };
