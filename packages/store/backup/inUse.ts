@@ -1,10 +1,12 @@
 import { readdir, readlink, realpath } from 'node:fs/promises';
 import { join } from 'node:path';
+import { pid } from 'node:process';
 import { StoreFailure } from '../contract/failure.ts';
 import { openFile } from '../sqlite/driver.ts';
 
 /**
- * Refuses where a program has a database open.
+ * Refuses where another program has a database open. This one itself does not count: a driver lets go of a file that
+ * was closed only in its own time.
  *
  * On Linux the system tells which files this user's programs have open. Elsewhere the database is asked for a lock
  * that no other program lets it have while it writes or, with a write-ahead log, while it has it open; a program that
@@ -22,12 +24,12 @@ export async function refuseInUse(database: string): Promise<void> {
 
 async function openedBy(database: string): Promise<string | undefined> {
   const path = await realpath(database);
-  for (const process of await readdir('/proc').catch(() => [])) {
-    if (!/^\d+$/.test(process)) continue;
-    const folder = join('/proc', process, 'fd');
+  for (const program of await readdir('/proc').catch(() => [])) {
+    if (!/^\d+$/.test(program) || program === String(pid)) continue;
+    const folder = join('/proc', program, 'fd');
     for (const name of await readdir(folder).catch(() => [])) {
       const opened = await readlink(join(folder, name)).catch(() => undefined);
-      if (opened === path) return process;
+      if (opened === path) return program;
     }
   }
   return undefined;
