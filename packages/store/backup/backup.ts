@@ -28,7 +28,7 @@ import { verifyBackup } from './verify.ts';
 
 export { backups } from './list.ts';
 export type { Backup } from './manifest.ts';
-export { type Restored, restoreBackup } from './restore.ts';
+export { restoreBackup } from './restore.ts';
 export { verifyBackup } from './verify.ts';
 
 /** What a backup is made of, and where. */

@@ -1,5 +1,6 @@
 import { spawn } from 'node:child_process';
 import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
 import { expect, test } from 'vitest';
 import { document, newFolder, newStore } from '../plainFiles/testing/workshop.ts';
 import { mostPictures } from './attachments.ts';
@@ -8,7 +9,7 @@ const rounds = Number(process.env.KILL_ROUNDS ?? 10);
 
 /** Lets a process add pictures and kills it after so many milliseconds. Gives the lines that it said. */
 function killedAfter(folder: string, afterMs: number, seed: number): Promise<readonly string[]> {
-  const script = join(import.meta.dirname, 'testing', 'addPictures.ts');
+  const script = fileURLToPath(new URL('./testing/addPictures.ts', import.meta.url));
   const child = spawn(process.execPath, ['--import', 'tsx', script, folder, String(seed)], {
     stdio: ['ignore', 'pipe', 'inherit'],
   });

@@ -17,6 +17,8 @@ sharp.concurrency(1);
 export const pictureLimits = {
   bytes: 25_000_000,
   pixels: 100_000_000,
+  /** AVIF is decoded as a whole, in about 18 bytes a pixel (measured). */
+  avifPixels: 50_000_000,
   /** Longest side of what is kept; larger is made smaller. */
   sidePx: 4096,
   thumbnailSidePx: 480,
@@ -55,7 +57,8 @@ export async function reencode(bytes: Uint8Array): Promise<Reencoding> {
   const sniffed = pictureKindOf(bytes);
   if (sniffed === undefined) return notAPicture('The file is not a picture that can be read');
   if ('refused' in sniffed) return kindNotTaken(sniffed);
-  return oneAtATime(() => readAndWrite(bytes));
+  const most = sniffed.kind === 'avif' ? pictureLimits.avifPixels : pictureLimits.pixels;
+  return oneAtATime(() => readAndWrite(bytes, most));
 }
 
 /** The small picture for lists, from one that was kept. It follows from the whole picture alone. */
@@ -75,11 +78,11 @@ function oneAtATime<Result>(work: () => Promise<Result>): Promise<Result> {
   return next;
 }
 
-async function readAndWrite(bytes: Uint8Array): Promise<Reencoding> {
+async function readAndWrite(bytes: Uint8Array, mostPixels: number): Promise<Reencoding> {
   try {
     // The header alone: no pixel is decoded before they are counted.
     const { width, height, exif } = await sharp(bytes, { limitInputPixels: false }).metadata();
-    if (width * height > pictureLimits.pixels) return tooManyPixels(width, height);
+    if (width * height > mostPixels) return tooManyPixels(mostPixels, { width, height });
     const whole = await written(bytes);
     return {
       ok: true,
@@ -91,7 +94,7 @@ async function readAndWrite(bytes: Uint8Array): Promise<Reencoding> {
       notes: exif === undefined ? {} : readCameraNotes(exif),
     };
   } catch (error) {
-    return problemOf(error);
+    return problemOf(error, mostPixels);
   }
 }
 
@@ -123,9 +126,9 @@ function fitting(sidePx: number): ResizeOptions {
   return { width: sidePx, height: sidePx, fit: 'inside', withoutEnlargement: true };
 }
 
-function problemOf(error: unknown): Reencoding {
+function problemOf(error: unknown, mostPixels: number): Reencoding {
   const reason = error instanceof Error ? error.message : String(error);
-  if (/pixel limit/i.test(reason)) return tooManyPixels();
+  if (/pixel limit/i.test(reason)) return tooManyPixels(mostPixels);
   if (/timeout/i.test(reason)) {
     return notAPicture(`The picture takes longer than ${pictureLimits.seconds} s to decode`);
   }
@@ -158,8 +161,8 @@ function tooLarge(bytes: number): Reencoding {
   };
 }
 
-function tooManyPixels(width?: number, height?: number): Reencoding {
-  const has = width === undefined ? 'too many pixels' : `${width} × ${height} pixels`;
-  const allowed = `at most ${pictureLimits.pixels / 1e6} million pixels`;
-  return { ok: false, code: 'too-many-pixels', says: `The picture has ${has}.`, allowed };
+function tooManyPixels(most: number, has?: { readonly width: number; readonly height: number }): Reencoding {
+  const pixels = has === undefined ? 'too many pixels' : `${has.width} × ${has.height} pixels`;
+  const allowed = `at most ${most / 1e6} million pixels`;
+  return { ok: false, code: 'too-many-pixels', says: `The picture has ${pixels}.`, allowed };
 }
