@@ -1,4 +1,4 @@
-import { open, rename, rm, stat } from 'node:fs/promises';
+import { lstat, open, rename, rm, stat } from 'node:fs/promises';
 import { dirname, join, resolve } from 'node:path';
 import { Kysely, SqliteDialect, sql } from 'kysely';
 import { StoreFailure } from './contract/failure.ts';
@@ -26,6 +26,8 @@ const makeDataFolder = async (folder: string): Promise<void> => {
 
 /** Copies the database as it is at one moment, under a name that counts only when the copy is on the disk. */
 const copyDatabase = async (db: Kysely<Tables>, to: string): Promise<void> => {
+  if ((await lstat(to).catch(() => undefined)) !== undefined)
+    throw new StoreFailure('no-access', `${to} is there already.`, 'Name a file that is not there yet.');
   const part = join(dirname(to), newPartName());
   try {
     await sql`vacuum into ${part}`.execute(db);

@@ -76,3 +76,6 @@ export const numbered = (document: JobDocument, number: number): JobDocument => 
   const { fettle, job, ...rest } = document;
   return { fettle, job: { ...job, number }, ...rest };
 };
+
+/** The document as it will be read again: absent where it holds `undefined`, without the sign of zero. */
+export const asStored = (document: JobDocument): JobDocument => JSON.parse(JSON.stringify(document));

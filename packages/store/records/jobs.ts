@@ -13,7 +13,7 @@ import type {
 import { attachmentRow } from '../photographs/attachmentRows.ts';
 import { isTaken } from '../sqlite/failures.ts';
 import type { Tables } from '../sqlite/tables.ts';
-import { numbered, toRevision, toStoredJob, toSummary } from './jobRows.ts';
+import { asStored, numbered, toRevision, toStoredJob, toSummary } from './jobRows.ts';
 import { listJobs } from './listJobs.ts';
 import { insertReadings } from './readings.ts';
 import type { RecordsIn } from './recordsIn.ts';
@@ -103,7 +103,7 @@ const change = async <Other>(
     if (next === undefined) return { ok: true, revision: current.revision, at: current.changedAt };
     if (!isNext(next)) return next;
     const { kind, wentBackTo } = next;
-    const document = numbered(next.document, number);
+    const document = asStored(numbered(next.document, number));
     const changes = changesBetween(current.document, document);
     if (kind === 'edited' && changes.length === 0)
       return { ok: true, revision: current.revision, at: current.changedAt };

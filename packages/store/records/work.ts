@@ -82,7 +82,11 @@ const list = async ({ db }: RecordsIn, { job, states }: Parameters<WorkRecords['
 };
 
 const recover = async ({ db }: RecordsIn): Promise<readonly Work[]> => {
-  await db.updateTable('work').set({ state: 'waiting' }).where('state', '=', 'running').execute();
+  await db
+    .updateTable('work')
+    .set({ state: 'waiting', started_at: null })
+    .where('state', '=', 'running')
+    .execute();
   const rows = await db
     .selectFrom('work')
     .selectAll()

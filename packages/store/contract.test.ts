@@ -1,0 +1,15 @@
+import { describe, it } from 'vitest';
+import { openStore } from './open.ts';
+import { describeStoreContract } from './testing/contractCases.ts';
+
+describeStoreContract('records by libsql', (options) => openStore({ ...options, driver: 'libsql' }));
+
+if (process.getBuiltinModule?.('node:sqlite') === undefined) {
+  describe('records by node:sqlite', () => {
+    it.skip(`Node ${process.versions.node} has no database of its own`, () => undefined);
+  });
+} else {
+  describeStoreContract('records by node:sqlite', (options) =>
+    openStore({ ...options, driver: 'node:sqlite' }),
+  );
+}
