@@ -1,7 +1,10 @@
 import { Command } from 'commander';
+import { addAccounts } from './commands/accounts.ts';
 import { addAssess } from './commands/assess.ts';
+import { addAttach } from './commands/attach.ts';
 import { addBackup } from './commands/backup.ts';
 import { addCheck } from './commands/check.ts';
+import { addCheckup } from './commands/checkup.ts';
 import { addClaims } from './commands/claims.ts';
 import { addDemo } from './commands/demo.ts';
 import { addExport } from './commands/export.ts';
@@ -13,6 +16,7 @@ import { addPlan } from './commands/plan.ts';
 import { addPutAway } from './commands/putAway.ts';
 import { addReckon } from './commands/reckon.ts';
 import { addRestore } from './commands/restore.ts';
+import { addServe } from './commands/serve.ts';
 import { addUndo } from './commands/undo.ts';
 import packageFile from './package.json' with { type: 'json' };
 
@@ -28,11 +32,15 @@ const commands = [
   addJobs,
   addOpen,
   addImport,
+  addAttach,
   addUndo,
   addPutAway,
   addExport,
   addBackup,
   addRestore,
+  addCheckup,
+  addServe,
+  addAccounts,
 ];
 
 /** The whole command line; parsing errors are thrown, never printed by the library. */

@@ -2,6 +2,7 @@ import type { Command } from 'commander';
 import { badInput } from '../exits.ts';
 import { shownName } from '../fileReasons.ts';
 import { type CommonOptions, outputFor, writeJson } from '../output.ts';
+import { countText } from '../print/counts.ts';
 import { wrap } from '../print/layout.ts';
 import { type DataOptions, withDataOption } from '../records/dataFolder.ts';
 import { jobNumbered, type Records, withRecords } from '../records/records.ts';
@@ -32,7 +33,7 @@ const run = async (numbers: readonly number[], flags: ExportFlags): Promise<void
   const { jobs, revisions, photographs, readings } = counts;
   output.write(
     wrap(
-      `Wrote ${jobs} ${jobs === 1 ? 'job' : 'jobs'} with ${revisions} revisions, ${photographs} photographs and ${readings} readings to ${shownName(flags.out)}, as plain files; its README.txt says which is what.`,
+      `Wrote ${countText(jobs, 'job')} with ${countText(revisions, 'revision')}, ${countText(photographs, 'photograph')} and ${countText(readings, 'reading')} to ${shownName(flags.out)}, as plain files; its README.txt says which is what.`,
     ),
   );
   if (missing.length > 0)

@@ -1,4 +1,5 @@
 import type { Backup } from '@fettle/store/backup/backup.ts';
+import { countText } from './counts.ts';
 import { table } from './layout.ts';
 import { agoText, momentText } from './moments.ts';
 
@@ -11,7 +12,7 @@ export const bytesText = (bytes: number): string => {
 /** What a backup holds, a few words. */
 export const countsText = ({ manifest: { counts } }: Backup): string => {
   const { jobs, revisions, attachments } = counts;
-  return `${jobs} ${jobs === 1 ? 'job' : 'jobs'}, ${revisions} revisions, ${attachments} photographs`;
+  return `${countText(jobs, 'job')}, ${countText(revisions, 'revision')}, ${countText(attachments, 'photograph')}`;
 };
 
 const columns = [

@@ -5,9 +5,9 @@ import { today } from './moments.ts';
 const columns = [
   { head: 'No.', width: 6, align: 'right' },
   { head: 'Stage', width: 11 },
-  { head: 'Promised', width: 10 },
-  { head: 'Job', width: 29 },
-  { head: 'Owner', width: 16 },
+  { head: 'Promised', width: 15 },
+  { head: 'Job', width: 26 },
+  { head: 'Owner', width: 14 },
 ] as const;
 
 const done: readonly (string | undefined)[] = ['handed-back', 'closed'];
@@ -17,7 +17,7 @@ const promised = ({ promised: day, stage }: JobLine): string => {
   return day < today() && !done.includes(stage) ? `${day} late` : day;
 };
 
-/** A sign at which a long word may be broken takes the place of none: the column breaks it by itself. */
+/** Words that are wider than their column, in pieces that are not. */
 const broken = (text: string, width: number): string =>
   text
     .split(/\s+/)
@@ -29,20 +29,21 @@ const broken = (text: string, width: number): string =>
     })
     .join(' ');
 
+/** The title, with the filter's name where that says more. */
 const what = ({ title, filterName, family, tags }: JobLine): string => {
-  const name = [title, filterName ?? (title === undefined ? family : undefined)].filter(
-    (part) => part !== undefined,
-  );
-  const tagged = tags.length === 0 ? [] : [`[${tags.join(', ')}]`];
-  return [[...new Set(name)].join(': '), ...tagged].join(' ');
+  const name = filterName ?? (title === undefined ? family : undefined);
+  const says = title !== undefined && name !== undefined && title.toLowerCase().includes(name.toLowerCase());
+  const parts = [title, says ? undefined : name].filter((part) => part !== undefined);
+  const tagged = tags.length === 0 ? '' : ` [${tags.join(', ')}]`;
+  return `${parts.join(': ')}${tagged}`;
 };
 
 const rowOf = (job: JobLine): string[] => [
   String(job.number),
   job.stage ?? 'taken-in',
   promised(job),
-  broken(what(job), 28),
-  broken(job.owner ?? '', 15),
+  broken(what(job), 25),
+  broken(job.owner ?? '', 13),
 ];
 
 const sum = (page: JobPage, { skip = 0, putAway = false }: JobQuery): string => {

@@ -31,9 +31,9 @@ export type Decision =
     }
   | { readonly ok: false; readonly problem: InputProblem };
 
-const refused = (code: string, says: string, allowed: string): Decision => ({
+const refused = (code: string, says: string, allowed?: string): Decision => ({
   ok: false,
-  problem: { code, path: '', says, allowed },
+  problem: { code, path: '', says, ...(allowed === undefined ? {} : { allowed }) },
 });
 
 const withoutNumber = (document: JobDocument): JobDocument => {
@@ -75,14 +75,14 @@ const lostRace = (
     `Job ${number} was changed since revision ${base}, from which ${file} began: it stands at revision ${revision}, by ${changedBy}; nothing was written.`,
     `Changed there: ${listed(theirs)}. Changed in the file: ${listed(yours)}.`,
   ];
-  const newest = `fettle open ${number} --out NEW.yaml for the newest, and the change made in that`;
+  const newest = `Take the newest by fettle open ${number} --out NEW.yaml and make the change in that.`;
   if (conflicts.length > 0) {
     says.push(`Both changed ${conflicts.slice(0, 5).map(conflictText).join(', ')}.`);
-    return refused('lost-race', says.join(' '), newest);
+    return refused('lost-race', `${says.join(' ')} ${newest}`);
   }
   if (problems.length > 0) {
     says.push(`Both together are no job: ${problems[0]!.says}`);
-    return refused('lost-race', says.join(' '), newest);
+    return refused('lost-race', `${says.join(' ')} ${newest}`);
   }
   return refused(
     'lost-race',

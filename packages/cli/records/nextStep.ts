@@ -6,7 +6,7 @@ type Stage = (typeof jobStages)[number];
 /** What comes next at each stage, and the command that helps with it, where one does. */
 const steps: Readonly<Record<Stage, (job: string) => string>> = {
   'taken-in': (job) =>
-    `Test it as found and write the tests down: fettle open ${job} --out job.yaml, then fettle import job.yaml --revise.`,
+    `Test it as found and write the tests down: fettle open ${job} --out job.yaml, edit it, fettle import job.yaml.`,
   tested: (job) =>
     `Tear it down and map it: chambers, gaps, hoses. fettle check ${job} tells what is still assumed.`,
   mapped: (job) => `Look for a better packing: fettle plan ${job}.`,

@@ -42,8 +42,7 @@ const noRecords = (options: DataOptions) =>
   badInput({
     code: 'no-records',
     path: '',
-    says: `There are no records in ${shownName(dataFolder(options).folder)} yet.`,
-    allowed: `another folder by --data, or fettle import FILE${dataWords(options)}, which begins records there`,
+    says: `There are no records in ${shownName(dataFolder(options).folder)} yet. fettle import FILE${dataWords(options)} begins them there; --data names another folder.`,
   });
 
 /**
@@ -79,8 +78,7 @@ export const jobNumbered = async ({ store, folder }: Records, number: number): P
   throw badInput({
     code: 'no-such-job',
     path: '',
-    says: `There is no job ${number} in the records in ${shownName(folder)}.`,
-    allowed: 'a number that fettle jobs lists',
+    says: `There is no job ${number} in the records in ${shownName(folder)}; fettle jobs lists those that there are.`,
   });
 };
 
@@ -89,8 +87,7 @@ export const tooLate = (number: number) =>
   badInput({
     code: 'lost-race',
     path: '',
-    says: `Somebody else changed job ${number} at the same moment; nothing was written.`,
-    allowed: 'the same command once more, after a look at the job',
+    says: `Somebody else changed job ${number} at the same moment; nothing was written. Look at the job, then try again.`,
   });
 
 /**
