@@ -83,12 +83,25 @@ const readHere = (bytes: Uint8Array): PlainReading => {
   return reading.ok ? { ok: true, document: reading.document, notes: reading.notes } : reading;
 };
 
+/** Quick threads, and what they are held to. */
+interface QuickThreads {
+  readonly pool: Piscina;
+  readonly mostMs: number;
+  /** Tasks at once, waiting ones among them. */
+  readonly mostTasks: number;
+  tasks: number;
+}
+
 /** Runs a task of the quick threads, which must end in time. */
 const quickly = async <Name extends Exclude<Task['task'], 'work'>>(
-  pool: Piscina,
+  quick: QuickThreads,
   task: Extract<Task, { task: Name }>,
-  mostMs: number,
 ): Promise<TaskResults[Name]> => {
+  const { pool, mostMs, mostTasks } = quick;
+  // Counted here: the pool lets tasks that can be given up past its own limit.
+  if (quick.tasks >= mostTasks)
+    throw new ComputationBusy('busy', 'More is being asked than can be computed at once.');
+  quick.tasks += 1;
   const signal = AbortSignal.timeout(mostMs);
   try {
     return await pool.run(task, { signal });
@@ -98,9 +111,9 @@ const quickly = async <Name extends Exclude<Task['task'], 'work'>>(
         'took-too-long',
         `This took longer than ${mostMs / 1000} s and was given up.`,
       );
-    if (error instanceof Error && /queue/i.test(error.message))
-      throw new ComputationBusy('busy', 'More is being asked than can be computed at once.');
     throw error;
+  } finally {
+    quick.tasks -= 1;
   }
 };
 
@@ -129,8 +142,14 @@ export const startComputation = (
   const { mostQuickMs = MOST_QUICK_MS, quickQueue = MOST_WAITING } = of;
   const cores = availableParallelism();
   const longThreads = Math.max(1, cores - 1);
-  const quick = threads({ most: Math.min(MOST_QUICK_THREADS, cores), queue: quickQueue });
-  const long = threads({ most: longThreads, queue: longThreads });
+  const quickThreads = Math.min(MOST_QUICK_THREADS, cores);
+  const quick: QuickThreads = {
+    pool: threads({ least: 1, most: quickThreads, yields: 5 }),
+    mostMs: mostQuickMs,
+    mostTasks: quickThreads + quickQueue,
+    tasks: 0,
+  };
+  const long = threads({ least: 0, most: longThreads, yields: 15 });
   const cache = textCache(CACHE_CHARACTERS);
 
   const kept = async (key: string | undefined, make: () => Promise<string>): Promise<string> => {
@@ -143,7 +162,7 @@ export const startComputation = (
 
   const assessmentText: Computation['assessmentText'] = ({ key, ...task }) =>
     kept(key && `a ${key.job} ${key.revision} ${task.day ?? ''}`, async () =>
-      textOf(await quickly(quick, { task: 'assess', ...task }, mostQuickMs)),
+      textOf(await quickly(quick, { task: 'assess', ...task })),
     );
 
   return {
@@ -152,16 +171,14 @@ export const startComputation = (
     assessmentText,
     draw: ({ key, ...task }) =>
       kept(key && `d ${key.job} ${key.revision} ${task.theme} ${task.units}`, async () =>
-        textOf(await quickly(quick, { task: 'draw', ...task }, mostQuickMs)),
+        textOf(await quickly(quick, { task: 'draw', ...task })),
       ),
     read: async (bytes) =>
-      bytes.length <= SMALL_DOCUMENT_BYTES
-        ? readHere(bytes)
-        : quickly(quick, { task: 'read', bytes }, mostQuickMs),
+      bytes.length <= SMALL_DOCUMENT_BYTES ? readHere(bytes) : quickly(quick, { task: 'read', bytes }),
     work: longRun(long),
     longThreads,
     async close() {
-      await Promise.all([quick.destroy(), long.destroy()]);
+      await Promise.all([quick.pool.destroy(), long.destroy()]);
     },
   };
 };

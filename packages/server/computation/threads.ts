@@ -16,17 +16,23 @@ const workerFile = fileURLToPath(new URL(fromSources ? './worker.ts' : './worker
 /**
  * Worker threads for tasks. A thread that dies takes only its own task with it, and another one takes its place.
  *
- * @param of `most` threads at once, started when there is work; `queue` tasks wait at most, more are refused
+ * @param of `least` threads stand ready, `most` run at once; tasks beyond that wait, and the caller sees to it that
+ *   not too many do; `yields`, 0 to 19, is how far they stand back behind the thread that answers requests
  */
-export const threads = (of: { readonly most: number; readonly queue: number }): Piscina =>
+export const threads = (of: {
+  readonly least: number;
+  readonly most: number;
+  readonly yields: number;
+}): Piscina =>
   new Piscina({
     filename: workerFile,
-    minThreads: 0,
+    minThreads: of.least,
     maxThreads: of.most,
-    maxQueue: of.queue,
     idleTimeout: 60_000,
     // Waiting threads are woken by messages: a thread that blocks on shared memory cannot tell its progress.
     atomics: 'disabled',
+    // Elsewhere it would count for the whole process, not for a thread.
+    niceIncrement: process.platform === 'linux' ? of.yields : 0,
     execArgv: fromSources ? loader() : [],
     // Where a task wants more than this it has run wild; the thread is ended, the server goes on.
     resourceLimits: { maxOldGenerationSizeMb: 1024 },
