@@ -71,8 +71,7 @@ ${field({
   label: 'Day',
   hint: 'On which it was measured.',
   faults: faultsOf(state, 'day'),
-  input: (tied) =>
-    html`<input id="day" name="day" type="date" value="${day}" required ${tied}>`,
+  input: (tied) => html`<input id="day" name="day" type="date" value="${day}" required ${tied}>`,
 })}
 ${field({
   name: 'note',
