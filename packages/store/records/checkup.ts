@@ -1,3 +1,4 @@
+import { setImmediate } from 'node:timers/promises';
 import { readDocument } from '@fettle/job/read.ts';
 import { type Kysely, sql } from 'kysely';
 import type { Attachments } from '../contract/attachments.ts';
@@ -41,15 +42,45 @@ const linkFaults = async (db: Kysely<Tables>): Promise<string[]> => {
   ];
 };
 
+/** Revisions behind one of them, a few at a time, so that whoever wants to write gets in between. */
+const someRevisions = (db: Kysely<Tables>, behind: { readonly job: number; readonly revision: number }) =>
+  db
+    .selectFrom('revision')
+    .select(['job', 'revision', 'document'])
+    .where(({ eb, refTuple, tuple }) =>
+      eb(refTuple('job', 'revision'), '>', tuple(behind.job, behind.revision)),
+    )
+    .orderBy('job')
+    .orderBy('revision')
+    .limit(200)
+    .execute();
+
+/** What is wrong with the text of a document; undefined where it reads. */
+const documentFault = (text: string): string | undefined => {
+  try {
+    const reading = readDocument(JSON.parse(text));
+    return reading.ok ? undefined : (reading.problems[0]?.says ?? 'it is no job.');
+  } catch {
+    return 'it is no JSON.';
+  }
+};
+
 const documentFaults = async (db: Kysely<Tables>): Promise<string[]> => {
   const faults: string[] = [];
-  const rows = db.selectFrom('revision').select(['job', 'revision', 'document']).stream(500);
-  for await (const { job, revision, document } of rows) {
-    const reading = readDocument(JSON.parse(document));
-    if (!reading.ok && faults.length < 20)
-      faults.push(`Revision ${revision} of job ${job} does not read: ${reading.problems[0]?.says ?? ''}`);
+  let behind = { job: -1, revision: -1 };
+  for (;;) {
+    const rows = await someRevisions(db, behind);
+    for (const { job, revision, document } of rows) {
+      const says = documentFault(document);
+      if (says !== undefined && faults.length < 20)
+        faults.push(`Revision ${revision} of job ${job} does not read: ${says}`);
+    }
+    const last = rows.at(-1);
+    if (last === undefined) return faults;
+    behind = { job: last.job, revision: last.revision };
+    // Other work of this process gets in between, too: reading a document takes its time.
+    await setImmediate();
   }
-  return faults;
 };
 
 const pictureFaults = async (attachments: Attachments): Promise<string[]> =>

@@ -1,0 +1,35 @@
+import { spawn } from 'node:child_process';
+import { fileURLToPath } from 'node:url';
+
+/**
+ * Runs a script of this folder in a process of its own.
+ *
+ * @param how.user number of the user who runs it; only root can name another one
+ * @returns what it printed, read as JSON
+ */
+export function runScript(
+  name: string,
+  args: readonly string[],
+  how: { readonly user?: number } = {},
+): Promise<unknown> {
+  const script = fileURLToPath(new URL(name, import.meta.url));
+  const child = spawn(process.execPath, ['--import', 'tsx', script, ...args], {
+    stdio: ['ignore', 'pipe', 'pipe'],
+    ...(how.user === undefined ? {} : { uid: how.user, gid: how.user }),
+  });
+  let said = '';
+  let complaint = '';
+  child.stdout.setEncoding('utf8').on('data', (text: string) => {
+    said += text;
+  });
+  child.stderr.setEncoding('utf8').on('data', (text: string) => {
+    complaint += text;
+  });
+  return new Promise((resolve, reject) => {
+    child.on('error', reject);
+    child.on('close', (code) => {
+      if (code === 0) resolve(JSON.parse(said));
+      else reject(new Error(`${name} ended with ${code}: ${complaint}`));
+    });
+  });
+}
