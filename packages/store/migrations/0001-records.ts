@@ -18,8 +18,9 @@ create table job (
 );
 create index job_by_promise on job (put_away_at, promised, number);
 create index job_by_change on job (put_away_at, changed_at, number);
-create index job_by_family on job (family);
-create index job_by_stage on job (stage);
+create index job_by_number on job (put_away_at, number);
+create index job_by_family on job (put_away_at, family, promised, number);
+create index job_by_stage on job (put_away_at, stage, promised, number);
 
 create table job_tag (
   job integer not null references job (number),

@@ -1,6 +1,6 @@
 import { type Kysely, type SelectQueryBuilder, sql } from 'kysely';
 import type { JobPage, JobQuery } from '../contract/jobs.ts';
-import { hasWords } from '../sqlite/fullText.ts';
+import { countWords, hasWords } from '../sqlite/fullText.ts';
 import type { Tables } from '../sqlite/tables.ts';
 import { toLine } from './jobRows.ts';
 
@@ -13,16 +13,33 @@ const wholeBetween = (value: number | undefined, usual: number, most: number): n
   return value;
 };
 
-const narrowed = <Output>(asked: Asked<Output>, query: JobQuery): Asked<Output> => {
-  let narrow = asked.where('put_away_at', query.putAway ? 'is not' : 'is', null);
-  if (query.family !== undefined) narrow = narrow.where('family', '=', query.family);
-  if (query.stage !== undefined) narrow = narrow.where('stage', '=', query.stage);
-  if (query.words?.trim()) narrow = narrow.where(hasWords(query.words));
-  const { tag } = query;
+const withFields = <Output>(
+  asked: Asked<Output>,
+  { family, stage, tag }: Pick<JobQuery, 'family' | 'stage' | 'tag'>,
+): Asked<Output> => {
+  let narrow = asked;
+  if (family !== undefined) narrow = narrow.where('family', '=', family);
+  if (stage !== undefined) narrow = narrow.where('stage', '=', stage);
   if (tag === undefined) return narrow;
   return narrow.where('number', 'in', (from) =>
     from.selectFrom('job_tag').select('job').where('tag', '=', tag),
   );
+};
+
+const narrowed = <Output>(asked: Asked<Output>, query: JobQuery): Asked<Output> => {
+  const narrow = withFields(asked.where('put_away_at', query.putAway ? 'is not' : 'is', null), query);
+  return query.words?.trim() ? narrow.where(hasWords(query.words)) : narrow;
+};
+
+const countOf = async (db: Kysely<Tables>, query: JobQuery): Promise<number> => {
+  const { words, putAway = false, family, stage, tag } = query;
+  if (words?.trim()) {
+    const isNarrow = family !== undefined || stage !== undefined || tag !== undefined;
+    const among = withFields(db.selectFrom('job').select('number'), query);
+    return countWords(db, { typed: words, putAway, ...(isNarrow ? { among } : {}) });
+  }
+  const counted = narrowed(db.selectFrom('job').select(sql<number>`count(*)`.as('total')), query);
+  return Number((await counted.executeTakeFirstOrThrow()).total);
 };
 
 const ordered = <Output>(asked: Asked<Output>, order: JobQuery['order']): Asked<Output> => {
@@ -33,11 +50,9 @@ const ordered = <Output>(asked: Asked<Output>, order: JobQuery['order']): Asked<
 
 /** One page of the list of jobs. */
 export const listJobs = async (db: Kysely<Tables>, query: JobQuery): Promise<JobPage> => {
-  const asked = db.selectFrom('job');
-  const page = ordered(narrowed(asked.selectAll(), query), query.order)
+  const page = ordered(narrowed(db.selectFrom('job').selectAll(), query), query.order)
     .limit(wholeBetween(query.count, 50, 1_000))
     .offset(wholeBetween(query.skip, 0, 1_000_000));
-  const counted = narrowed(asked.select(sql<number>`count(*)`.as('total')), query);
-  const [rows, { total }] = [await page.execute(), await counted.executeTakeFirstOrThrow()];
-  return { jobs: rows.map(toLine), total: Number(total) };
+  const rows = await page.execute();
+  return { jobs: rows.map(toLine), total: await countOf(db, query) };
 };

@@ -1,4 +1,4 @@
-import { type Kysely, type RawBuilder, sql } from 'kysely';
+import { type Expression, type Kysely, type RawBuilder, sql } from 'kysely';
 import type { Tables } from './tables.ts';
 
 /** Words of a question beyond these are passed over: nobody types more. */
@@ -33,6 +33,25 @@ export const hasWords = (typed: string): RawBuilder<boolean> => {
   return question === undefined
     ? sql<boolean>`1 = 0`
     : sql<boolean>`job.number in (select rowid from job_text where job_text match ${question})`;
+};
+
+/**
+ * How many jobs have all the words typed. The index counts quicker by itself than together with the table of jobs,
+ * of which few are put away.
+ *
+ * @param of.among numbers to which the count is narrowed, put away or not
+ */
+export const countWords = async (
+  db: Kysely<Tables>,
+  of: { readonly typed: string; readonly putAway: boolean; readonly among?: Expression<unknown> },
+): Promise<number> => {
+  const question = questionOf(of.typed);
+  if (question === undefined) return 0;
+  const away = sql`(select number from job where put_away_at is not null)`;
+  const { rows } = await sql<{ total: number }>`select count(*) as total from job_text
+    where job_text match ${question} and rowid ${of.putAway ? sql`in` : sql`not in`} ${away}
+    ${of.among === undefined ? sql`` : sql`and rowid in ${of.among}`}`.execute(db);
+  return Number(rows[0]?.total ?? 0);
 };
 
 /** Whether the index of words is sound. */

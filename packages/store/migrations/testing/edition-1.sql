@@ -117,8 +117,9 @@ CREATE TABLE deed (
 );
 CREATE INDEX job_by_promise on job (put_away_at, promised, number);
 CREATE INDEX job_by_change on job (put_away_at, changed_at, number);
-CREATE INDEX job_by_family on job (family);
-CREATE INDEX job_by_stage on job (stage);
+CREATE INDEX job_by_number on job (put_away_at, number);
+CREATE INDEX job_by_family on job (put_away_at, family, promised, number);
+CREATE INDEX job_by_stage on job (put_away_at, stage, promised, number);
 CREATE INDEX job_tag_by_tag on job_tag (tag, job);
 CREATE INDEX attachment_by_job on attachment (job, added_at);
 CREATE INDEX attachment_by_hash on attachment (hash);
@@ -144,10 +145,10 @@ insert into revision ("job", "revision", "at", "by", "kind", "changes", "went_ba
 insert into attachment ("id", "job", "hash", "media_type", "bytes", "width_px", "height_px", "name", "caption", "taken_at", "latitude_deg", "longitude_deg", "added_at", "added_by", "removed_at") values ('samplepicture234', 9, 'ab12ab12ab12ab12ab12ab12ab12ab12ab12ab12ab12ab12ab12ab12ab12ab12', 'image/jpeg', 1234, 640, 480, 'basket.jpg', 'Lowest basket', '2026-11-02T09:30:00', 12.5, -3.25, '2026-11-02T10:00:00.000Z', 'tamsel', NULL);
 insert into book ("name", "revision", "at", "by", "body") values ('shelf', 1, '2026-11-02T09:00:00.000Z', 'tamsel', '{"shelf":["foam-30ppi"]}');
 insert into book ("name", "revision", "at", "by", "body") values ('shelf', 2, '2026-11-02T09:00:00.000Z', 'tamsel', '{"shelf":["foam-20ppi"]}');
-insert into work ("id", "kind", "job", "revision", "request", "state", "by", "asked_at", "started_at", "ended_at", "checkpoint", "result", "failure") values ('r5uzzkcbntcadhus', 'plans', 7, 3, '{"budget":"10 GBP"}', 'done', 'tamsel', '2026-11-02T09:00:00.000Z', '2026-11-02T09:00:00.000Z', '2026-11-02T09:00:00.000Z', NULL, '{"plans":[1,2]}', NULL);
+insert into work ("id", "kind", "job", "revision", "request", "state", "by", "asked_at", "started_at", "ended_at", "checkpoint", "result", "failure") values ('32u6phkt2va6qb88', 'plans', 7, 3, '{"budget":"10 GBP"}', 'done', 'tamsel', '2026-11-02T09:00:00.000Z', '2026-11-02T09:00:00.000Z', '2026-11-02T09:00:00.000Z', NULL, '{"plans":[1,2]}', NULL);
 insert into account ("name", "role", "password_hash", "created_at", "closed_at") values ('tamsel', 'technician', 'no hash', '2026-11-02T09:00:00.000Z', NULL);
 insert into session ("token_hash", "account", "started_at", "ends_at") values ('token', 'tamsel', '2026-11-02T09:00:00.000Z', '2999-01-01T00:00:00.000Z');
-insert into owner_link ("id", "token_hash", "job", "made_at", "made_by", "ends_at", "withdrawn_at", "withdrawn_by") values ('s45xeskxd8s7cmyz', 'link', 7, '2026-11-02T09:00:00.000Z', 'tamsel', NULL, NULL, NULL);
+insert into owner_link ("id", "token_hash", "job", "made_at", "made_by", "ends_at", "withdrawn_at", "withdrawn_by") values ('7n9g63dv53jupsn5', 'link', 7, '2026-11-02T09:00:00.000Z', 'tamsel', NULL, NULL, NULL);
 insert into reading ("id", "job", "kind", "day", "value", "note", "entered_at", "entered_by") values ('sampleread23ings', 9, 'jug-flow', '2026-11-21', '480 L/h', 'after a day', '2026-11-21T10:00:00.000Z', 'owner');
 insert into deed ("id", "at", "who", "what", "job", "about", "from_address") values (1, '2026-11-02T09:00:00.000Z', 'tamsel', 'signed-in', NULL, NULL, '127.0.0.1');
 insert into job_text (rowid, words) values (7, '7 uberlauf of the reading room 2026 11 02 2026 11 20 taken in reading room loud the owner s word for it gurgles second line orlinde quillmere the old harbour 180 l 5 25 c reading room canister internal box 74 mm 66 mm 190 mm 4 2 cm2 900 l h 1 3 m 14 w');
