@@ -10,6 +10,7 @@ import { type Computation, startComputation } from './computation/computation.ts
 import { type Certificate, ownCertificate } from './listen/certificate.ts';
 import { type Audience, type Fetch, type Listening, listenOn } from './listen/listen.ts';
 import { behindProxy, machineNames, type Names, ownOnly, shared, sharedAddresses } from './listen/names.ts';
+import { fingerprintNote, renewDaily } from './listen/renewal.ts';
 import type { Services } from './services.ts';
 import { programVersion } from './version.ts';
 import { startWorks, type Works } from './work/works.ts';
@@ -34,6 +35,8 @@ export interface Running {
   readonly address: string;
   /** All addresses that it goes by. */
   readonly addresses: readonly string[];
+  /** What who starts it should know, a sentence or two each. */
+  readonly notes: readonly string[];
   /** Lets what is being answered be answered, writes down what runs, closes the records. */
   stop(): Promise<void>;
 }
@@ -44,12 +47,27 @@ const report = (says: string, error: unknown): void => {
   process.stderr.write(`${says}: ${what}\n`);
 };
 
-const audienceFor = async ({ folder, share, certificate, origin }: StartOptions): Promise<Audience> => {
-  if (origin !== undefined) return { kind: 'proxied', encrypted: origin.startsWith('https:') };
-  if (!share) return { kind: 'own' };
+const makeOwn = (folder: string): Promise<Certificate> => {
   const names = [...machineNames(), ...sharedAddresses(), '127.0.0.1', 'localhost'];
-  const own = certificate ?? (await ownCertificate({ folder: join(folder, 'tls'), names, now: new Date() }));
-  return { kind: 'shared', certificate: own, hosts: (port) => shared(port, own.cert).hosts };
+  return ownCertificate({ folder: join(folder, 'tls'), names, now: new Date() });
+};
+
+/** @throws CannotStart where the origin is none, or is not encrypted: a session's cookie goes over nothing else */
+const checkOrigin = (origin: string): void => {
+  if (URL.canParse(origin) && new URL(origin).origin === origin && origin.startsWith('https://')) return;
+  throw new CannotStart(
+    `The origin must be the address that the proxy serves, without a path, as https://bench.example; it says ${origin.slice(0, 80)}.`,
+  );
+};
+
+const audienceFor = async ({ folder, share, certificate, origin }: StartOptions): Promise<Audience> => {
+  if (origin !== undefined) {
+    checkOrigin(origin);
+    return { kind: 'proxied', encrypted: true };
+  }
+  if (!share) return { kind: 'own' };
+  const used = certificate ?? (await makeOwn(folder));
+  return { kind: 'shared', certificate: used, hosts: (port) => shared(port, used.cert).hosts };
 };
 
 const namesFor = ({ origin }: StartOptions, audience: Audience, port: number): Names => {
@@ -130,7 +148,7 @@ const servicesFor = (options: StartOptions, parts: Parts, names: Names): Service
 const listenAndServe = async (
   options: StartOptions,
   parts: Parts,
-): Promise<{ readonly listening: Listening; readonly names: Names }> => {
+): Promise<{ readonly listening: Listening; readonly names: Names; readonly audience: Audience }> => {
   const audience = await audienceFor(options);
   let serve: (fetch: Fetch) => void = () => undefined;
   const ready = new Promise<Fetch>((resolve) => {
@@ -143,8 +161,25 @@ const listenAndServe = async (
   const names = namesFor(options, audience, listening.port);
   const app = buildApp(servicesFor(options, parts, names));
   serve((request, env) => app.fetch(request, env));
-  return { listening, names };
+  return { listening, names, audience };
 };
+
+const noAccount =
+  'Nobody has an account yet, so nobody can sign in. Make one on this machine: fettle accounts add NAME --role technician';
+
+const notesFor = async (options: StartOptions, { store }: Parts, audience: Audience): Promise<string[]> => {
+  if (audience.kind === 'own') return [];
+  const accounts = await store.accounts.list();
+  const isOpen = accounts.some(({ closedAt }) => closedAt === undefined);
+  const isOwn = audience.kind === 'shared' && options.certificate === undefined;
+  return [...(isOwn ? [fingerprintNote(audience.certificate)] : []), ...(isOpen ? [] : [noAccount])];
+};
+
+/** Keeps the server's own certificate from ending; gives what stops that. */
+const keepRenewed = (options: StartOptions, listening: Listening): (() => void) =>
+  options.share && options.certificate === undefined && options.origin === undefined
+    ? renewDaily({ listening, make: () => makeOwn(options.folder), report })
+    : () => undefined;
 
 /**
  * Opens the records, takes up again what was running, and answers.
@@ -154,11 +189,13 @@ const listenAndServe = async (
 export const startServer = async (options: StartOptions): Promise<Running> => {
   const parts = await startParts(options);
   try {
-    const { listening, names } = await listenAndServe(options, parts);
+    const { listening, names, audience } = await listenAndServe(options, parts);
+    const stopRenewing = keepRenewed(options, listening);
     await parts.works.recover();
     const addresses = [...names.origins];
     let stopped: Promise<void> | undefined;
     const stop = async (): Promise<void> => {
+      stopRenewing();
       const ended = listening.stop();
       // Streams of events would keep their connections open.
       await parts.works.close();
@@ -168,6 +205,7 @@ export const startServer = async (options: StartOptions): Promise<Running> => {
     return {
       address: addresses[0] ?? `http://127.0.0.1:${listening.port}`,
       addresses,
+      notes: await notesFor(options, parts, audience),
       stop: () => {
         stopped ??= stop();
         return stopped;

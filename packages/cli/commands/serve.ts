@@ -80,12 +80,12 @@ const optionsOf = (flags: ServeFlags): StartOptions => {
 };
 
 const tellReady = (
-  { address, addresses }: Running,
+  { address, addresses, notes }: Running,
   { folder, share }: StartOptions,
   output: Output,
 ): void => {
   if (output.json) {
-    output.write(JSON.stringify({ address, addresses, folder }));
+    output.write(JSON.stringify({ address, addresses, folder, notes }));
     return;
   }
   output.write(`Fettle is ready: ${address}`);
@@ -93,6 +93,7 @@ const tellReady = (
     (each) => each.startsWith('https:') && !/\/\/(?:127\.|localhost|\[::1\])/.test(each),
   );
   if (share && others.length > 0) output.write(wrap(`From other machines: ${others.join(' ')}`, 2));
+  for (const note of notes) output.write(wrap(note));
   output.write(wrap(`The records are in ${folder}. Ctrl-C stops it.`));
 };
 
