@@ -19,9 +19,22 @@ import type { Tables } from './sqlite/tables.ts';
 /** The data folder may be a link to another disk; what is in it may not. */
 const makeDataFolder = async (folder: string): Promise<void> => {
   const found = await stat(folder).catch(() => undefined);
-  if (found === undefined) await makeFolder(folder);
-  else if (!found.isDirectory())
+  if (found === undefined) {
+    await makeFolder(folder).catch((error: unknown) => {
+      throw error instanceof StoreFailure ? error : cannotBe(folder, error);
+    });
+  } else if (!found.isDirectory())
     throw new StoreFailure('no-access', `${folder} is no folder.`, 'Name a folder for the data.');
+};
+
+const cannotBe = (folder: string, cause: unknown): StoreFailure => {
+  const failure = new StoreFailure(
+    'no-access',
+    `The folder ${folder} is not there and cannot be made.`,
+    'Name a folder for the data that lies in a folder.',
+  );
+  failure.cause = cause;
+  return failure;
 };
 
 /** Copies the database as it is at one moment, under a name that counts only when the copy is on the disk. */

@@ -4,18 +4,12 @@ import { fileURLToPath } from 'node:url';
 /**
  * Runs a script of this folder in a process of its own.
  *
- * @param how.user number of the user who runs it; only root can name another one
  * @returns what it printed, read as JSON
  */
-export function runScript(
-  name: string,
-  args: readonly string[],
-  how: { readonly user?: number } = {},
-): Promise<unknown> {
+export function runScript(name: string, args: readonly string[]): Promise<unknown> {
   const script = fileURLToPath(new URL(name, import.meta.url));
   const child = spawn(process.execPath, ['--import', 'tsx', script, ...args], {
     stdio: ['ignore', 'pipe', 'pipe'],
-    ...(how.user === undefined ? {} : { uid: how.user, gid: how.user }),
   });
   let said = '';
   let complaint = '';
