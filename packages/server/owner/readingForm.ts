@@ -63,7 +63,7 @@ export const readingForm = (at: string, state: FormState): Markup => {
     ? html`<p class="fault" role="alert">Nothing was taken down yet. ${general.length > 0 ? general.join(' ') : 'See the fields below.'}</p>`
     : '';
   return html`<section aria-labelledby="enter"><h2 id="enter">Enter readings</h2>
-<form method="post" action="${at}/readings">
+<form class="entry" method="post" action="${at}/readings">
 ${above}
 ${readingKinds.map(valueField(state))}
 ${field({

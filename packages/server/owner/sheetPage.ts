@@ -12,7 +12,7 @@ const fact = (name: string, value: string | undefined): Markup | '' =>
   value === undefined ? '' : html`<div><dt>${name}</dt><dd>${value}</dd></div>`;
 
 const facts = ({ stage, received, promised, family }: Sheet): Markup =>
-  html`<dl class="facts">
+  html`<dl class="facts-list">
 ${fact('Kind of filter', family)}
 ${fact('Where it stands', stage === undefined ? undefined : stageInWords(stage))}
 ${fact('Came in', received === undefined ? undefined : dayInWords(received))}
@@ -22,25 +22,25 @@ ${fact('Promised back', promised === undefined ? undefined : dayInWords(promised
 const doing = ({ figures }: Sheet): Markup =>
   figures === undefined
     ? html`<p>What it does cannot be computed at the moment.</p>`
-    : html`<ul>${figuresInWords(figures).map((sentence) => html`<li>${sentence}</li>`)}</ul>`;
+    : html`<ul class="plain">${figuresInWords(figures).map((sentence) => html`<li>${sentence}</li>`)}</ul>`;
 
 const drawing = (at: string, { figures }: Sheet): Markup | '' =>
   figures === undefined
     ? ''
     : html`<figure><picture>
 <source srcset="${at}/drawing?theme=dark" media="(prefers-color-scheme: dark)">
-<img src="${at}/drawing" alt="Section through the filter, with the way that the water takes">
-</picture><figcaption>Section, with the way of the water</figcaption></figure>`;
+<img class="drawing" src="${at}/drawing" alt="Section through the filter, with the way that the water takes">
+</picture></figure>`;
 
 const quote = ({ quote: offered }: Sheet): Markup | '' => {
   if (offered === undefined) return '';
   const lines = offered.lines.map(
-    ({ says, price }) => html`<tr><td>${says}</td><td class="number">${price ?? 'open'}</td></tr>`,
+    ({ says, price }) => html`<tr><td>${says}</td><td class="amount">${price ?? 'open'}</td></tr>`,
   );
   return html`<section aria-labelledby="quote"><h2 id="quote">Quote</h2>
-<table><thead><tr><th scope="col">What</th><th scope="col" class="number">Price</th></tr></thead>
+<table><thead><tr><th scope="col">What</th><th scope="col" class="amount">Price</th></tr></thead>
 <tbody>${lines}</tbody>
-<tfoot><tr><th scope="row">In all</th><td class="number">${offered.total ?? 'open'}</td></tr></tfoot></table>
+<tfoot><tr><th scope="row">In all</th><td class="amount">${offered.total ?? 'open'}</td></tr></tfoot></table>
 ${offered.validUntil === undefined ? '' : html`<p>It holds until ${dayInWords(offered.validUntil)}.</p>`}
 ${offered.warranty === undefined ? '' : html`<p>Warranty: ${offered.warranty}</p>`}
 </section>`;
@@ -52,10 +52,10 @@ const readings = ({ readings: all }: Sheet): Markup => {
     .slice(-mostReadings)
     .map(
       ({ day, kind, value, note, by }) =>
-        html`<tr><td>${day}</td><td>${readingFacts[kind].label}</td><td class="number">${value}</td><td>${note}</td><td>${by === 'owner' ? 'you' : 'the workshop'}</td></tr>`,
+        html`<tr><td class="day">${day}</td><td>${readingFacts[kind].label}</td><td class="amount">${value}</td><td>${note}</td><td>${by === 'owner' ? 'you' : 'the workshop'}</td></tr>`,
     );
-  return html`<div class="wide" role="region" aria-label="Readings so far" tabindex="0"><table>
-<thead><tr><th scope="col">Day</th><th scope="col">What</th><th scope="col" class="number">Reading</th><th scope="col">Note</th><th scope="col">By</th></tr></thead>
+  return html`<div class="scroll" role="region" aria-label="Readings so far" tabindex="0"><table>
+<thead><tr><th scope="col">Day</th><th scope="col">What</th><th scope="col" class="amount">Reading</th><th scope="col">Note</th><th scope="col">By</th></tr></thead>
 <tbody>${rows}</tbody></table></div>`;
 };
 
@@ -67,7 +67,7 @@ const reminders = (at: string, { promised, stage }: Sheet): Markup | '' =>
 const heading = ({ title, filter }: Sheet): Markup =>
   title === undefined || title === filter
     ? html`<h1>${filter}</h1>`
-    : html`<h1>${title}</h1><p class="of">${filter}</p>`;
+    : html`<h1>${title}</h1><p class="soft">${filter}</p>`;
 
 const taken = (isTaken: boolean): Markup | '' =>
   isTaken ? html`<p class="done" role="status">Your readings are taken down. Thank you.</p>` : '';
@@ -85,15 +85,17 @@ export const sheetPage = (of: {
   return page({
     title: form.problems.length > 0 ? `Not taken: ${sheet.filter}` : (sheet.title ?? sheet.filter),
     body: html`<main>
-<header>${heading(sheet)}</header>
+${heading(sheet)}
 ${taken(isTaken)}
+<div class="sheet"><div>
 ${facts(sheet)}
 <section aria-labelledby="does"><h2 id="does">What it does</h2>
-${doing(sheet)}
-${drawing(at, sheet)}</section>
+${doing(sheet)}</section>
 <section aria-labelledby="care"><h2 id="care">Take care</h2>
-<ul>${sheet.cautions.map((caution) => html`<li>${caution}</li>`)}</ul></section>
+<ul class="plain">${sheet.cautions.map((caution) => html`<li>${caution}</li>`)}</ul></section>
 ${quote(sheet)}
+</div>
+${drawing(at, sheet)}</div>
 <section aria-labelledby="readings"><h2 id="readings">Readings so far</h2>
 ${readings(sheet)}
 ${reminders(at, sheet)}</section>

@@ -92,6 +92,26 @@ dd { margin: 0; }
 .findings > .strength strong { color: var(--water); }
 footer { margin-top: 2.5rem; border-top: 1px solid var(--line); padding-top: 0.6rem; font-size: 0.92rem; }
 code { font-family: 'DejaVu Sans Mono', Consolas, monospace; font-size: 0.92em; }
+table { border-collapse: collapse; width: 100%; max-width: 46rem; }
+th, td { border-bottom: 1px solid var(--line); padding: 0.35rem 0.6rem 0.35rem 0; text-align: left; vertical-align: top; }
+th { font-weight: normal; color: var(--soft); }
+td.amount, th.amount { text-align: right; font-variant-numeric: tabular-nums; white-space: nowrap; }
+tfoot td { font-weight: bold; }
+td.day { white-space: nowrap; }
+.scroll { overflow-x: auto; }
+.narrow { max-width: 26rem; }
+.plain { padding-left: 1.2rem; margin: 0.3rem 0; max-width: 46rem; }
+.plain > li { margin: 0.3rem 0; }
+.entry { max-width: 30rem; }
+.entry label { font-weight: bold; margin-bottom: 0; }
+.entry .hint { display: block; color: var(--soft); font-size: 0.92rem; }
+.entry p.field > .fault { display: block; }
+.entry input, .entry textarea { width: 100%; margin-top: 0.25rem; }
+.entry input[type='date'] { width: auto; }
+.entry [aria-invalid='true'] { border: 2px solid var(--fault); }
+.entry button { margin-top: 1rem; }
+.done { border-left: 4px solid var(--water); padding: 0.3rem 0 0.3rem 0.8rem; }
+p.fault[role='alert'] { border-left: 4px solid var(--fault); padding: 0.3rem 0 0.3rem 0.8rem; }
 @media (min-width: 56rem) {
   .sheet { grid-template-columns: minmax(0, 1fr) minmax(0, 1fr); align-items: start; }
 }

@@ -21,7 +21,7 @@ export const signInPage = ({ name = '', fault }: Shown): Markup =>
     body: html`<main class="narrow">
 <h1>Sign in</h1>
 <p>These records are kept with Fettle. Who has no account asks the technician for one.</p>
-<form method="post" action="/sign-in">
+<form class="entry" method="post" action="/sign-in">
 ${faultOf(fault)}
 <p class="field"><label for="name">Name</label>
 <input id="name" name="name" value="${name}" autocomplete="username" autocapitalize="none" spellcheck="false" maxlength="200" required ${described(fault)}></p>
