@@ -21,13 +21,13 @@ afterEach(() => rmSync(folder, { recursive: true, force: true }));
 
 const often = 12;
 
+const script = new URL('./testing/writeFromAnother.ts', import.meta.url);
+
 it('three programs that open a new folder at once and write lose nothing and give no number twice', async () => {
   // The folder is not there yet: all three make it, and the tables in it.
   const data = join(folder, 'data');
   const names = ['tamsel', 'brannic', 'yevva'];
-  const told = await Promise.all(
-    names.map((name) => runScript('./writeFromAnother.ts', [data, name, String(often)])),
-  );
+  const told = await Promise.all(names.map((name) => runScript(script, [data, name, String(often)])));
   const writers = told.map((each) => acknowledged.parse(each));
   const store = await openStore({ folder: data });
   const numbers = writers.flatMap((writer) => writer.numbers).toSorted((a, b) => a - b);

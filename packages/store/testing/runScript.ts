@@ -2,13 +2,12 @@ import { spawn } from 'node:child_process';
 import { fileURLToPath } from 'node:url';
 
 /**
- * Runs a script of this folder in a process of its own.
+ * Runs a script in a process of its own.
  *
  * @returns what it printed, read as JSON
  */
-export function runScript(name: string, args: readonly string[]): Promise<unknown> {
-  const script = fileURLToPath(new URL(name, import.meta.url));
-  const child = spawn(process.execPath, ['--import', 'tsx', script, ...args], {
+export function runScript(script: URL, args: readonly string[]): Promise<unknown> {
+  const child = spawn(process.execPath, ['--import', 'tsx', fileURLToPath(script), ...args], {
     stdio: ['ignore', 'pipe', 'pipe'],
   });
   let said = '';
@@ -23,7 +22,7 @@ export function runScript(name: string, args: readonly string[]): Promise<unknow
     child.on('error', reject);
     child.on('close', (code) => {
       if (code === 0) resolve(JSON.parse(said));
-      else reject(new Error(`${name} ended with ${code}: ${complaint}`));
+      else reject(new Error(`${script.pathname} ended with ${code}: ${complaint}`));
     });
   });
 }
