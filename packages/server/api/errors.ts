@@ -60,6 +60,9 @@ const brokeOff = (context: Context, error: unknown): boolean =>
   context.req.raw.signal.aborted ||
   (error instanceof Error && 'code' in error && error.code === 'ECONNRESET');
 
+/** A path for the error output: on one line, and without the secret of an owner's link. */
+const loggedPath = (path: string): string => encodeURI(path.replace(/(\/owner\/)[^/]+/, '$1…')).slice(0, 200);
+
 /** Answers for whatever a route throws, with problem details; faults go to the error output with the request's name. */
 export const answerError: ErrorHandler<Environment> = (error, context) => {
   const refusal = asRefusal(error);
@@ -71,7 +74,7 @@ export const answerError: ErrorHandler<Environment> = (error, context) => {
   if (!brokeOff(context, error)) {
     const { method, path } = context.req;
     process.stderr.write(
-      `Fault ${requestId ?? ''} at ${method} ${path.slice(0, 200)}: ${error.stack ?? error.message}\n`,
+      `Fault ${requestId ?? ''} at ${method} ${loggedPath(path)}: ${error.stack ?? error.message}\n`,
     );
   }
   return answerAsked(context, fault(requestId));

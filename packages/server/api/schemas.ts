@@ -128,22 +128,24 @@ export const attachmentsSchema = z
 
 export const captionSchema = z.strictObject({ caption: z.string().max(500) }).openapi('Caption');
 
-export const newReadingSchema = z
-  .strictObject({
-    kind: z.enum(['jug-flow', 'ammonia', 'nitrite']),
-    day: z.iso
-      .date()
-      .openapi({ description: 'Day on which it was taken; not in the future.', example: '2026-11-02' }),
-    value: z.string().min(1).max(100).openapi({
-      description: 'With its unit; ammonia and nitrite say as what they are counted.',
-      example: '480 L/h',
-    }),
-    note: z.string().max(1000).default(''),
-  })
-  .openapi('NewReading');
+const readingShape = {
+  kind: z.enum(['jug-flow', 'ammonia', 'nitrite']),
+  day: z.iso
+    .date()
+    .openapi({ description: 'Day on which it was taken; not in the future.', example: '2026-11-02' }),
+  value: z.string().min(1).max(100).openapi({
+    description: 'With its unit; ammonia and nitrite say as what they are counted.',
+    example: '480 L/h',
+  }),
+  note: z.string().max(1000).default(''),
+};
 
-export const readingSchema = newReadingSchema
-  .extend({
+export const newReadingSchema = z.strictObject(readingShape).openapi('NewReading');
+
+// No extension of the one before: that would be described as all of both, and each allows nothing else.
+export const readingSchema = z
+  .strictObject({
+    ...readingShape,
     id: z.string(),
     job: z.int(),
     note: z.string(),
