@@ -71,7 +71,17 @@ const heading = ({ words, tag }: Shown, total: number): string => {
   return tag === undefined ? `${count} in hand` : `${count} tagged “${tag}”`;
 };
 
-const body = (found: JobPage, shown: Shown, today: string): Markup => html`
+/** Who is signed in, with the way out; nothing where nobody need sign in. */
+const signedIn = (name: string | undefined): Markup | '' =>
+  name === undefined
+    ? ''
+    : html`<form method="post" action="/sign-out"><p>Signed in as ${name}. <button type="submit">Sign out</button></p></form>`;
+
+const body = (
+  found: JobPage,
+  shown: Shown,
+  of: { readonly today: string; readonly name: string | undefined },
+): Markup => html`
 <header class="top"><p class="name"><a href="/bench">Fettle</a></p></header>
 <main>
 ${searchForm(shown)}
@@ -79,11 +89,11 @@ ${searchForm(shown)}
 ${
   found.jobs.length === 0
     ? html`<p class="empty">Nothing here. A job file is taken in with <code>fettle import job.yaml</code>.</p>`
-    : html`<ol class="jobs">${found.jobs.map((job) => line(job, today))}</ol>`
+    : html`<ol class="jobs">${found.jobs.map((job) => line(job, of.today))}</ol>`
 }
 ${turning(shown, found.total)}
 </main>
-<footer><p><a href="/api/openapi.json">Description of the API</a></p></footer>`;
+<footer>${signedIn(of.name)}<p><a href="/api/openapi.json">Description of the API</a></p></footer>`;
 
 /** The jobs in hand, soonest promise first. */
 export const addBench = (app: OpenAPIHono<Environment>, services: Services, path: '/' | '/bench'): void => {
@@ -97,6 +107,7 @@ export const addBench = (app: OpenAPIHono<Environment>, services: Services, path
       ...(tag === undefined ? {} : { tag }),
     });
     const today = services.clock().toISOString().slice(0, 10);
-    return context.html(page({ title: 'Bench', body: body(found, { words, tag, skip }, today) }));
+    const name = services.config.share ? context.get('visitor').name : undefined;
+    return context.html(page({ title: 'Bench', body: body(found, { words, tag, skip }, { today, name }) }));
   });
 };

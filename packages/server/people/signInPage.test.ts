@@ -73,6 +73,7 @@ describe('the page to sign in', () => {
 
   it('lets sign out by a form', async () => {
     const cookie = cookieIn(await tryToSignIn({ name: 'lou' }));
+    expect(await (await get('/', cookie)).text()).toContain('action="/sign-out"');
     const headers = { Cookie: cookie, Origin: testOrigin };
     const out = await server.ask('/sign-out', { method: 'POST', headers });
     expect([out.status, out.headers.get('location')]).toEqual([303, '/sign-in']);
