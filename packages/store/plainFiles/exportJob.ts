@@ -52,9 +52,10 @@ async function exportRevisions(
         'Restore a backup.',
       );
     }
-    await writer.text(`${folder}revisions/${revisionFile(revision)}`, jobText(stored.document));
+    const text = jobText(stored.document);
+    await writer.text(`${folder}revisions/${revisionFile(revision)}`, text);
     if (revision !== summaries.at(-1)?.revision) continue;
-    await writer.text(`${folder}job.yaml`, jobText(stored.document));
+    await writer.text(`${folder}job.yaml`, text);
     line = lineCells(number, stored, summaries);
   }
   await writer.text(`${folder}revisions.csv`, writtenTable(columns.revisions, summaries.map(revisionCells)));
