@@ -1,13 +1,30 @@
-import { readFileSync, writeFileSync } from 'node:fs';
+import { readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { basename, join } from 'node:path';
 import { families } from '@fettle/engine/families/families.ts';
 import { buildProgram } from 'fettle/program.ts';
 import { describe, expect, test } from 'vitest';
 import packageFile from '../packages/cli/package.json' with { type: 'json' };
-import { demo, demos, fettle, fettleProcess, fileWith, newFolder } from './support/program.ts';
+import { inventedPicture } from '../scripts/records/inventedPictures.ts';
+import { demo, demos, demoWith, fettle, fettleProcess, fileWith, newFolder } from './support/program.ts';
 import { breachesOf } from './support/results.ts';
+import { newWorkshop, type Workshop } from './support/workshop.ts';
 
 const commands = buildProgram().commands.map((command) => command.name());
+
+/** Records with jobs 12 and 13, of which 12 was changed, a photograph to attach, and a backup. */
+async function workshopForExamples(): Promise<Workshop> {
+  const workshop = newWorkshop();
+  const { told, path } = workshop;
+  for (const number of [12, 13]) {
+    writeFileSync(path('in.yaml'), demoWith('tall-drum', ['number: 1\n', `number: ${number}\n`]));
+    await told('import', path('in.yaml'));
+  }
+  writeFileSync(path('in.yaml'), demoWith('tall-drum', ['number: 1\n', 'number: 12\n'], ['180 L', '190 L']));
+  await told('import', path('in.yaml'), '--revise');
+  writeFileSync(path('photo.jpg'), inventedPicture(5));
+  await told('backup');
+  return workshop;
+}
 
 describe('help', () => {
   test('the program lists its commands and something to try', async () => {
@@ -25,26 +42,36 @@ describe('help', () => {
     for (const line of out.split('\n')) expect([...line].length, line).toBeLessThanOrEqual(80);
   });
 
-  test.each(commands)('the examples of %s work', async (command) => {
-    const folder = newFolder();
-    const file = join(folder, 'job.yaml');
-    const { out } = await fettle(command, '--help');
-    const examples = [...out.matchAll(/^ {2}fettle (.+)$/gm)].map(([, words = '']) => words);
-    for (const example of examples) {
-      writeFileSync(file, readFileSync(demo(command === 'assess' ? 'everything-wrong' : 'corner-box')));
-      const words = example
-        .replace(/ < job\.yaml$/, '')
-        .match(/(?:[^\s"]|"[^"]*")+/g)!
-        .map((word) => word.replaceAll('"', ''))
-        .map((word) => (word === 'job.yaml' && command === 'new' ? join(folder, 'new.yaml') : word))
-        .map((word) => (word === 'job.yaml' || word === '-' ? file : word))
-        .map((word) => (word.endsWith('.svg') ? join(folder, word) : word));
-      const extra = command === 'plan' ? ['--cap', '20'] : [];
-      const ended = await fettle(...words, ...extra);
-      expect([example, ended.err]).toEqual([example, '']);
-      expect(ended.code, example).toBe(example.includes('--fail-on') ? 1 : 0);
-    }
-  });
+  /** Those that go on until they are stopped, or ask on a terminal; their own tests run them. */
+  const apart = ['serve', 'accounts'];
+
+  test.each(commands.filter((command) => !apart.includes(command)))(
+    'the examples of %s work',
+    async (command) => {
+      const { out } = await fettle(command, '--help');
+      const examples = [...out.matchAll(/^ {2}fettle (.+)$/gm)].map(([, words = '']) => words);
+      for (const example of examples) {
+        const { data, path } = await workshopForExamples();
+        const file = path('job.yaml');
+        writeFileSync(file, readFileSync(demo(command === 'assess' ? 'everything-wrong' : 'corner-box')));
+        const [backup = ''] = readdirSync(join(data, 'backups'));
+        const words = example
+          .replace(/ < job\.yaml$/, '')
+          .match(/(?:[^\s"]|"[^"]*")+/g)!
+          .map((word) => word.replaceAll('"', ''))
+          .map((word) => (word === 'job.yaml' && command === 'new' ? path('new.yaml') : word))
+          .map((word) => (word === 'job.yaml' || word === '-' ? file : word))
+          .map((word) => (/\.(?:svg|jpg|yaml)$/.test(word) && word !== file ? path(word) : word))
+          .map((word) => (['everything', 'two-jobs', 'pictures'].includes(word) ? path(word) : word))
+          .map((word) => (word.startsWith('backups/') ? join(data, 'backups', backup) : word));
+        const extra = command === 'plan' ? ['--cap', '20'] : [];
+        const inRecords = out.includes('--data') ? ['--data', data] : [];
+        const ended = await fettle(...words, ...extra, ...inRecords);
+        expect([example, ended.err]).toEqual([example, '']);
+        expect(ended.code, example).toBe(example.includes('--fail-on') ? 1 : 0);
+      }
+    },
+  );
 
   test('the version is that of the package', async () => {
     expect((await fettle('--version')).out).toBe(`${packageFile.version}\n`);

@@ -1,11 +1,15 @@
 import { StoreFailure } from '@fettle/store/contract/failure.ts';
 import type { Health, Store } from '@fettle/store/contract/store.ts';
+import { BadInput } from '../exits.ts';
 import { bytesText } from '../print/backups.ts';
 import { countText } from '../print/counts.ts';
 import { agoText } from '../print/moments.ts';
 import { type DataOptions, dataFolder } from '../records/dataFolder.ts';
 import { dataWords, hasRecords } from '../records/records.ts';
 import { type CheckupLine, fault, look, ok } from './line.ts';
+
+/** Where the folder itself cannot be looked into. */
+const elsewhere = 'Use a folder of this user, or ask whose it is.';
 
 /** A backup older than this is worth a look, days. */
 const OLD_BACKUP_DAYS = 7;
@@ -59,10 +63,11 @@ export const databaseLines = async (
   options: DataOptions,
   thorough: boolean,
 ): Promise<readonly CheckupLine[]> => {
-  if (!hasRecords(options)) return [ok('Database', 'none yet; the first job makes it')];
   try {
+    if (!hasRecords(options)) return [ok('Database', 'none yet; the first job makes it')];
     return await openedLines(options, thorough);
   } catch (error) {
+    if (error instanceof BadInput) return [fault('Database', error.message, elsewhere)];
     if (!(error instanceof StoreFailure)) throw error;
     return [fault('Database', error.message, error.advice || restoreFrom(options))];
   }
@@ -73,14 +78,16 @@ export const backupLine = async (options: DataOptions, now: Date): Promise<Check
   const make = `fettle backup${dataWords(options)} makes one; --out puts it on another disk.`;
   const { backups } = await import('@fettle/store/backup/backup.ts');
   try {
+    const there = hasRecords(options);
     const [newest] = await backups(dataFolder(options).folder);
     if (newest === undefined)
-      return hasRecords(options) ? look('Backup', 'none yet', make) : ok('Backup', 'nothing to back up yet');
+      return there ? look('Backup', 'none yet', make) : ok('Backup', 'nothing to back up yet');
     const { madeAt } = newest.manifest;
     const says = `the newest was made ${agoText(madeAt, now)}, in ${newest.folder}`;
     const old = now.getTime() - Date.parse(madeAt) > OLD_BACKUP_DAYS * DAY_MS;
     return old ? look('Backup', says, make) : ok('Backup', says);
   } catch (error) {
+    if (error instanceof BadInput) return look('Backup', error.message, elsewhere);
     if (!(error instanceof StoreFailure)) throw error;
     return look('Backup', error.message, error.advice || make);
   }

@@ -20,11 +20,12 @@ interface OpenFlags extends CommonOptions, DataOptions {
   readonly photographs?: string;
 }
 
+/** JSON says the same wherever the records lie. */
 const nextOf = ({ job, shown }: OpenedJob, flags: OpenFlags): string =>
   nextStep(shown.document, {
     number: job.number,
     putAway: job.putAwayAt !== undefined,
-    more: dataWords(flags),
+    more: flags.json ? '' : dataWords(flags),
   });
 
 const jsonOf = (opened: OpenedJob, next: string) => {

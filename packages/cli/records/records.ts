@@ -5,7 +5,7 @@ import type { StoredJob } from '@fettle/store/contract/jobs.ts';
 import type { Store } from '@fettle/store/contract/store.ts';
 import { machineUser } from '@fettle/workflows/machineUser.ts';
 import { badInput } from '../exits.ts';
-import { shownName } from '../fileReasons.ts';
+import { fileErrorCode, fileReason, shownName } from '../fileReasons.ts';
 import { type DataOptions, dataFolder } from './dataFolder.ts';
 
 /** Opened records and where they are. */
@@ -33,10 +33,20 @@ export const hasRecords = (options: DataOptions): boolean => {
 const isNoFolder = (path: string): boolean => {
   try {
     return !statSync(path).isDirectory();
-  } catch {
-    return false;
+  } catch (error) {
+    const code = fileErrorCode(error);
+    if (code === 'ENOENT') return false;
+    throw code === undefined ? error : unreachable(path, code);
   }
 };
+
+const unreachable = (folder: string, code: string) =>
+  badInput({
+    code: 'data-folder',
+    path: '',
+    says: `The data folder ${shownName(folder)} cannot be reached: ${fileReason(code)}.`,
+    allowed: 'another folder by --data or FETTLE_DATA',
+  });
 
 const noRecords = (options: DataOptions) =>
   badInput({
