@@ -61,7 +61,8 @@ const brokeOff = (context: Context, error: unknown): boolean =>
   (error instanceof Error && 'code' in error && error.code === 'ECONNRESET');
 
 /** A path for the error output: on one line, and without the secret of an owner's link. */
-const loggedPath = (path: string): string => encodeURI(path.replace(/(\/owner\/)[^/]+/, '$1…')).slice(0, 200);
+const loggedPath = (path: string): string =>
+  JSON.stringify(path.slice(0, 200).replace(/(\/owner\/)[^/]+/, '$1…'));
 
 /** Answers for whatever a route throws, with problem details; faults go to the error output with the request's name. */
 export const answerError: ErrorHandler<Environment> = (error, context) => {

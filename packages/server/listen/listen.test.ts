@@ -117,7 +117,7 @@ describe('a server behind a proxy', () => {
       const headers = { 'X-Forwarded-For': forwarded };
       return JSON.parse((await ask(httpRequest, `http://127.0.0.1:${port}/`, { headers })).text);
     };
-    expect(await from('10.1.1.1, 203.0.113.9')).toMatchObject({ from: '203.0.113.9', overTls: true });
+    expect(await from('192.0.2.1, 203.0.113.9')).toMatchObject({ from: '203.0.113.9', overTls: true });
     expect(await from('<script>')).toMatchObject({ from: '127.0.0.1' });
   });
 });

@@ -1,4 +1,4 @@
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { afterAll, beforeAll, describe, expect, it, vi } from 'vitest';
 import { freshAddress } from '../testing/client.ts';
 import { jobCalled, ownersServer } from '../testing/ownersServer.ts';
 import { testOrigin } from '../testing/testServer.ts';
@@ -95,6 +95,17 @@ describe('a link', () => {
     }
     expect(statuses.filter((status) => status === 404).length).toBe(30);
     expect(statuses.at(-1)).toBe(429);
+  });
+
+  it('stays out of the error output, even when something breaks', async () => {
+    const { at } = await owners.linkTo(job);
+    const written = vi.spyOn(process.stderr, 'write').mockReturnValue(true);
+    vi.spyOn(owners.server.services.store.jobs, 'find').mockRejectedValueOnce(new Error('broken'));
+    expect((await owners.get(at)).status).toBe(500);
+    const text = written.mock.calls.map(([piece]) => String(piece)).join('');
+    vi.restoreAllMocks();
+    expect(text).toContain('broken');
+    expect(text).not.toContain(at.split('/').at(-1));
   });
 
   it('opens nothing but its own sheet', async () => {
