@@ -127,7 +127,8 @@ const answerPicture = async (
   const etag = size === 'whole' ? `"${attachment.hash}"` : `"${attachment.hash}-thumbnail"`;
   const headers = {
     ETag: etag,
-    'Cache-Control': 'private, max-age=31536000, immutable',
+    // Asked for again each time, so that after a sign-out no browser shows it from its cache.
+    'Cache-Control': 'private, no-cache',
     'Content-Security-Policy': "default-src 'none'; sandbox",
     'X-Content-Type-Options': 'nosniff',
     'Content-Disposition': `inline; filename="${fileName(attachment)}"`,
