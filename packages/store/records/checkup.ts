@@ -6,6 +6,7 @@ import type { Health } from '../contract/store.ts';
 import { currentEdition } from '../migrations/migrate.ts';
 import type { OpenFile } from '../sqlite/driver.ts';
 import { fullTextFault } from '../sqlite/fullText.ts';
+import { quickFaults } from '../sqlite/quickCheck.ts';
 import type { Tables } from '../sqlite/tables.ts';
 
 /** What a checkup looks at. */
@@ -20,12 +21,12 @@ const firstColumn = async (db: Kysely<Tables>, asked: ReturnType<typeof sql>): P
   return rows.map((row) => String(typeof row === 'object' && row !== null ? Object.values(row)[0] : row));
 };
 
-const pageFaults = async (db: Kysely<Tables>, thorough: boolean): Promise<string[]> => {
-  const found = await firstColumn(
-    db,
-    thorough ? sql`pragma integrity_check(20)` : sql`pragma quick_check(20)`,
-  );
-  return found.filter((line) => line !== 'ok').map((line) => `The database is damaged: ${line}.`);
+const pageFaults = async ({ db, file }: CheckedUp, thorough: boolean): Promise<string[]> => {
+  const found = thorough ? await firstColumn(db, sql`pragma integrity_check(20)`) : quickFaults(file);
+  return found
+    .filter((line) => line !== 'ok')
+    .slice(0, 20)
+    .map((line) => `The database is damaged: ${line}.`);
 };
 
 /** Rows that hang on a job that is not there, and jobs whose newest revision is not. */
@@ -52,7 +53,7 @@ const someRevisions = (db: Kysely<Tables>, behind: { readonly job: number; reado
     )
     .orderBy('job')
     .orderBy('revision')
-    .limit(200)
+    .limit(50)
     .execute();
 
 /** What is wrong with the text of a document; undefined where it reads. */
@@ -98,7 +99,7 @@ export const checkup = async (
   { db, file, attachments }: CheckedUp,
   { thorough = false }: { readonly thorough?: boolean } = {},
 ): Promise<Health> => {
-  const faults = [...(await pageFaults(db, thorough)), ...(await linkFaults(db))];
+  const faults = [...(await pageFaults({ db, file, attachments }, thorough)), ...(await linkFaults(db))];
   if (thorough && faults.length === 0) {
     const words = await fullTextFault(db);
     faults.push(...(words === undefined ? [] : [words]));

@@ -7,6 +7,7 @@ import { migrate } from '../migrations/migrate.ts';
 import { pictureFolder } from '../photographs/attachments.ts';
 import { type DriverName, type OpenFile, openFile } from './driver.ts';
 import { settleJournal } from './journal.ts';
+import { quickFaults } from './quickCheck.ts';
 
 /** Larger files are looked over by `checkup` alone, not at every start, bytes. */
 const MOST_TO_LOOK_OVER = 256e6;
@@ -53,7 +54,7 @@ const makeFile = (path: string): Promise<void> =>
   });
 
 const looksSound = (file: OpenFile, bytes: number): boolean =>
-  bytes > MOST_TO_LOOK_OVER || file.scalar('pragma quick_check(1)') === 'ok';
+  bytes > MOST_TO_LOOK_OVER || quickFaults(file).length === 0;
 
 /** Both locks and both ways of writing are tried, so that what cannot be written is told at the start. */
 const prepare = (file: OpenFile, bytes: number): boolean => {
