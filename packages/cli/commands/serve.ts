@@ -21,9 +21,11 @@ interface ServeFlags extends CommonOptions, DataOptions {
 
 const originOf = (text: string): string => {
   const url = URL.canParse(text) ? new URL(text) : undefined;
-  if (url && /^https?:$/.test(url.protocol) && [url.origin, `${url.origin}/`].includes(text.toLowerCase()))
+  if (url && url.protocol === 'https:' && [url.origin, `${url.origin}/`].includes(text.toLowerCase()))
     return url.origin;
-  throw new InvalidArgumentError('An origin without a path is wanted, such as https://bench.example.');
+  throw new InvalidArgumentError(
+    'The address that the proxy serves is wanted, https and without a path, such as https://bench.example.',
+  );
 };
 
 const badCertificate = (says: string) =>
@@ -93,6 +95,7 @@ const tellReady = (
     (each) => each.startsWith('https:') && !/\/\/(?:127\.|localhost|\[::1\])/.test(each),
   );
   if (share && others.length > 0) output.write(wrap(`From other machines: ${others.join(' ')}`, 2));
+  for (const note of notes) output.write(wrap(note));
   for (const note of notes) output.write(wrap(note));
   output.write(wrap(`The records are in ${folder}. Ctrl-C stops it.`));
 };
