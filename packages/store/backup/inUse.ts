@@ -39,7 +39,7 @@ function isLocked(database: string): boolean {
   try {
     const file = openFile(database);
     try {
-      file.exec('pragma locking_mode = exclusive; begin exclusive; rollback');
+      file.exec('pragma busy_timeout = 0; pragma locking_mode = exclusive; begin exclusive; rollback');
       return false;
     } finally {
       file.close();

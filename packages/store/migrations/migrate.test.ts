@@ -5,7 +5,7 @@ import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { StoreFailure } from '../contract/failure.ts';
 import { openStore } from '../open.ts';
 import { openFile } from '../sqlite/driver.ts';
-import { currentEdition, editionOf, migrate } from './migrate.ts';
+import { currentEdition, editionOf, migrate, steps } from './migrate.ts';
 import { dumpOf, schemaOf } from './testing/dump.ts';
 
 const editions = Array.from({ length: currentEdition }, (_, index) => index + 1);
@@ -71,7 +71,7 @@ describe('every edition of the tables that was released', () => {
 
   it.each(editions)('edition %i has the tables that its steps made when it was released', (edition) => {
     const file = openFile(join(folder, 'steps.db'));
-    migrate(file, edition);
+    migrate(file, steps, edition);
     const stored = openFile(join(folder, 'stored.db'));
     stored.exec(storedEdition(edition));
     expect(schemaOf(file)).toEqual(schemaOf(stored));
@@ -99,6 +99,42 @@ describe('a step from one edition to the next', () => {
     file.exec('drop table reading');
     migrate(file);
     expect(editionOf(file)).toBe(currentEdition);
+    file.close();
+  });
+
+  it.each([
+    ['a statement that is none', 'create table extra (id text); create tabel more (id text)', 'tabel'],
+    [
+      'rows that do not fit',
+      'alter table reading add column extra text; insert into reading (id) values (1)',
+      'NOT NULL',
+    ],
+    [
+      'a disk that is full',
+      'pragma cache_size = 2; create table extra (id); insert into extra values (randomblob(1000000))',
+      'disk is full',
+    ],
+  ])('leaves the edition before as it was where it breaks by %s', (_how, broken, says) => {
+    const file = openFile(join(folder, 'fettle.db'));
+    file.exec(storedEdition(currentEdition));
+    const before = dumpOf(file);
+    file.exec(`pragma max_page_count = ${Number(file.scalar('pragma page_count')) + 8}`);
+    expect(() => migrate(file, [...steps, 'create table stage (id text)', broken])).toThrow(says);
+    expect(editionOf(file)).toBe(currentEdition + 1);
+    expect(() => migrate(file)).toThrow('knows');
+    file.exec(`drop table stage; pragma user_version = ${currentEdition}`);
+    expect(dumpOf(file)).toBe(before);
+    expect(file.scalar('pragma integrity_check')).toBe('ok');
+    file.close();
+  });
+
+  it('says that the disk is full where it was, though the step has undone itself by then', () => {
+    const file = openFile(join(folder, 'fettle.db'));
+    file.exec('pragma cache_size = 2; pragma max_page_count = 8');
+    const large = 'create table extra (id); insert into extra values (randomblob(1000000))';
+    expect(() => migrate(file, [large])).toThrow('The disk is full; nothing was written.');
+    expect(editionOf(file)).toBe(0);
+    expect(schemaOf(file)).toEqual([]);
     file.close();
   });
 

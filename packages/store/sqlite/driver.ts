@@ -19,6 +19,9 @@ export interface OpenFile extends SqliteDatabase {
 
 const require = createRequire(import.meta.url);
 
+/** How long a program waits for another one to let go of the file, milliseconds. */
+const LONGEST_WAIT = 5_000;
+
 /** The older driver; its package is optional, since a newer Node needs none. */
 const openLibsql = (path: string): RawDatabase => {
   const Database: new (path: string) => RawDatabase = require('libsql');
@@ -63,6 +66,8 @@ export function openFile(path: string, driver?: DriverName): OpenFile {
     throw new TypeError('this Node has no database of its own; its driver is libsql');
   const raw = builtin ?? guard(() => openLibsql(path));
   const used: DriverName = builtin === undefined ? 'libsql' : 'node:sqlite';
+  // Before anything is asked of the file: even the first question may have to wait.
+  guard(() => raw.exec(`pragma busy_timeout = ${LONGEST_WAIT}`));
   // The older driver takes a single array for the values of a statement, the newer one value after value.
   const bound = (values: readonly unknown[]): unknown[] => {
     const safe = values.map(safeValue);
