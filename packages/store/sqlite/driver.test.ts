@@ -1,6 +1,7 @@
 import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import { Kysely, SqliteDialect, sql } from 'kysely';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { StoreFailure } from '../contract/failure.ts';
 import { type DriverName, openFile } from './driver.ts';
@@ -77,6 +78,42 @@ describe.each(drivers)('a file opened by %s', (driver) => {
     other.prepare('rollback').run([]);
     one.close();
     other.close();
+  });
+
+  it('waits for another program from the first question on', () => {
+    const file = open();
+    expect(file.scalar('pragma busy_timeout')).toBe(5_000);
+    file.close();
+  });
+
+  it('reads rows one by one, and another time after it was left half way', () => {
+    const file = open();
+    file.exec("create table kept (a); insert into kept values ('a'), ('b'), ('c')");
+    const asked = file.prepare('select a from kept order by a');
+    for (const row of asked.iterate([])) {
+      expect(row).toEqual({ a: 'a' });
+      break;
+    }
+    expect([...asked.iterate([])]).toHaveLength(3);
+    // A reading that was left must not keep its lock.
+    file.exec('delete from kept');
+    file.close();
+  });
+
+  it('undoes a transaction that breaks, and goes on', async () => {
+    const file = open();
+    file.exec('create table kept (a)');
+    const db = new Kysely<object>({ dialect: new SqliteDialect({ database: file }) });
+    const insert = sql`insert into kept values (1)`;
+    const broken = db.transaction().execute(async (within) => {
+      await insert.execute(within);
+      throw new TypeError('changed its mind');
+    });
+    await expect(broken).rejects.toThrow('changed its mind');
+    expect(file.scalar('select count(*) from kept')).toBe(0);
+    await db.transaction().execute((within) => insert.execute(within));
+    expect(file.scalar('select count(*) from kept')).toBe(1);
+    await db.destroy();
   });
 
   it('leaves mistakes of our own as they are', () => {
