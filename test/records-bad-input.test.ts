@@ -141,12 +141,6 @@ const cases: readonly (readonly [
     'certificate',
     /cannot be read as a certificate/,
   ],
-  [
-    'sharing before anybody can sign in',
-    () => ['serve', '--share', '--port', '0'],
-    'no-accounts',
-    /fettle accounts add/,
-  ],
 ];
 
 function newFolderWithFile(): string {

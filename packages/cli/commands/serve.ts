@@ -7,7 +7,6 @@ import { readInput } from '../input.ts';
 import { type CommonOptions, type Output, outputFor } from '../output.ts';
 import { wrap } from '../print/layout.ts';
 import { type DataOptions, dataFolder, withDataOption } from '../records/dataFolder.ts';
-import { dataWords, withRecords } from '../records/records.ts';
 import { usualPort } from '../records/usualPort.ts';
 import { numberBetween, withCommonOptions } from './common.ts';
 
@@ -48,18 +47,6 @@ const certificateOf = ({ cert, key }: ServeFlags): StartOptions['certificate'] =
   throw badCertificate(`${shownName(key)} is not the key of the certificate ${shownName(cert)}.`);
 };
 
-/** Nobody could sign in: told before anybody tries. */
-const demandAccounts = (flags: ServeFlags): Promise<void> =>
-  withRecords(flags, { begin: true }, async ({ store }) => {
-    const accounts = await store.accounts.list();
-    if (accounts.some(({ role, closedAt }) => role === 'technician' && closedAt === undefined)) return;
-    throw badInput({
-      code: 'no-accounts',
-      path: '',
-      says: `Beyond this machine the records are open only to those who sign in, and nobody can yet. Make an account first: fettle accounts add NAME --role technician${dataWords(flags)}`,
-    });
-  });
-
 const started = async (options: StartOptions): Promise<Running> => {
   const { CannotStart, startServer } = await import('@fettle/server/start.ts');
   try {
@@ -96,7 +83,6 @@ const tellReady = (
   );
   if (share && others.length > 0) output.write(wrap(`From other machines: ${others.join(' ')}`, 2));
   for (const note of notes) output.write(wrap(note));
-  for (const note of notes) output.write(wrap(note));
   output.write(wrap(`The records are in ${folder}. Ctrl-C stops it.`));
 };
 
@@ -108,7 +94,6 @@ const askedToStop = (): Promise<void> =>
 
 const run = async (flags: ServeFlags): Promise<void> => {
   const options = optionsOf(flags);
-  if (options.share || options.origin !== undefined) await demandAccounts(flags);
   const stop = askedToStop();
   const running = await started(options);
   tellReady(running, options, outputFor(flags));
