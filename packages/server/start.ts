@@ -188,22 +188,26 @@ const keepRenewed = (options: StartOptions, listening: Listening): (() => void) 
  */
 export const startServer = async (options: StartOptions): Promise<Running> => {
   const parts = await startParts(options);
+  let listening: Listening | undefined;
   try {
-    const { listening, names, audience } = await listenAndServe(options, parts);
-    const stopRenewing = keepRenewed(options, listening);
+    // First, since it writes: records that can only be read are told before anybody is answered.
     await parts.works.recover();
+    const begun = await listenAndServe(options, parts);
+    const { names, audience } = begun;
+    listening = begun.listening;
+    const stopRenewing = keepRenewed(options, begun.listening);
     const addresses = [...names.origins];
     let stopped: Promise<void> | undefined;
     const stop = async (): Promise<void> => {
       stopRenewing();
-      const ended = listening.stop();
+      const ended = begun.listening.stop();
       // Streams of events would keep their connections open.
       await parts.works.close();
       await ended;
       await stopParts(parts);
     };
     return {
-      address: addresses[0] ?? `http://127.0.0.1:${listening.port}`,
+      address: addresses[0] ?? `http://127.0.0.1:${begun.listening.port}`,
       addresses,
       notes: await notesFor(options, parts, audience),
       stop: () => {
@@ -212,6 +216,7 @@ export const startServer = async (options: StartOptions): Promise<Running> => {
       },
     };
   } catch (error) {
+    await listening?.stop();
     await stopParts(parts);
     throw error;
   }

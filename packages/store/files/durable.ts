@@ -120,6 +120,17 @@ export async function syncFolder(folder: string): Promise<void> {
   }
 }
 
+/** The outermost folder that had to be made; undefined where all were there. */
+async function makeWithParents(folder: string): Promise<string | undefined> {
+  try {
+    return await mkdir(folder, { recursive: true, mode: 0o700 });
+  } catch (error) {
+    // Of a disk that can only be read Node says here that something is absent; asked for one folder, it says why.
+    if (systemCodeOf(error) === 'ENOENT') await mkdir(folder, { mode: 0o700 });
+    throw error;
+  }
+}
+
 /**
  * Makes a folder where it is absent, for its owner alone.
  *
@@ -127,7 +138,7 @@ export async function syncFolder(folder: string): Promise<void> {
  */
 export async function makeFolder(folder: string): Promise<void> {
   await onDisk(folder, async () => {
-    const made = await mkdir(folder, { recursive: true, mode: 0o700 });
+    const made = await makeWithParents(folder);
     if (made !== undefined) await syncFolder(dirname(made));
     else if (!(await lstat(folder)).isDirectory()) throw leadsAway(folder);
   });
