@@ -1,9 +1,9 @@
 import { existsSync } from 'node:fs';
-import { userInfo } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import type { OpenOptions, Store } from '@fettle/store/contract/store.ts';
 import { openStore } from '@fettle/store/open.ts';
+import { machineUser } from '@fettle/workflows/machineUser.ts';
 import { buildApp } from './app.ts';
 import { type Backups, startBackups } from './backups.ts';
 import { type Computation, startComputation } from './computation/computation.ts';
@@ -81,16 +81,6 @@ const workbenchFolder = (): string | undefined =>
     .map((place) => fileURLToPath(new URL(place, import.meta.url)))
     .find((folder) => existsSync(join(folder, 'index.html')));
 
-/** What this machine's user goes by in the history, in the letters of an account's name. */
-const userName = (): string => {
-  try {
-    return userInfo().username.slice(0, 40) || 'user';
-  } catch {
-    // A user without an entry on this machine, as in some containers.
-    return 'user';
-  }
-};
-
 interface Parts {
   readonly store: Store;
   readonly computation: Computation;
@@ -137,7 +127,7 @@ const servicesFor = (options: StartOptions, parts: Parts, names: Names): Service
       share: options.share === true || options.origin !== undefined,
       hosts: names.hosts,
       origins: names.origins,
-      user: userName(),
+      user: machineUser(),
       version: programVersion(),
       ...(workbench === undefined ? {} : { workbench }),
     },
