@@ -49,11 +49,12 @@ const askUnseen = (question: string): Promise<string> =>
         line = next;
       }
     };
-    stderr.write(question);
+    // Asked only once nothing is shown any more: who types at once must not see it either.
     stdin.setEncoding('utf8');
     stdin.setRawMode(true);
-    stdin.resume();
     stdin.on('data', hear);
+    stdin.resume();
+    stderr.write(question);
   });
 
 /** The first line of standard input. */
