@@ -14,12 +14,14 @@ describe("a driver's error", () => {
     ['no-access', 'ConnectionFailed("Unable to open connection to local database fettle.db: 14")'],
     ['not-a-database', 'file is not a database'],
     ['damaged', 'database disk image is malformed'],
+    ['damaged', 'unsupported file format'],
     ['busy', 'database is locked'],
     ['read-only', 'attempt to write a readonly database'],
     ['disk-full', 'database or disk is full'],
   ])('without a code of its own is %s by what it says: %s', (sort, message) => {
     expect(toStoreFailure(ofLibsql('SQLITE_ERROR', message))).toMatchObject({ code: sort });
-    expect(toStoreFailure(new Error(message))).toMatchObject({ code: sort });
+    for (const error of [new Error(message), Object.assign(new Error(message), { errcode: 1 })])
+      expect(toStoreFailure(error)).toMatchObject({ code: sort });
   });
 
   it('that is a mistake of the program stays what it is', () => {

@@ -53,7 +53,8 @@ const NAMES: Readonly<Record<number, string>> = {
 
 /** The primary result code's name: the built-in driver gives its number, the other one its name. */
 const nameOf = (error: Error): string | undefined => {
-  if ('errcode' in error && typeof error.errcode === 'number') return NAMES[error.errcode & 0xff];
+  if ('errcode' in error && typeof error.errcode === 'number' && error.errcode !== 1)
+    return NAMES[error.errcode & 0xff];
   if ('code' in error && typeof error.code === 'string') {
     const [, name] = /^SQLITE_([A-Z]+)/.exec(error.code) ?? [];
     if (name !== undefined && name !== 'ERROR') return name;
@@ -61,11 +62,11 @@ const nameOf = (error: Error): string | undefined => {
   return byMessage(error.message);
 };
 
-/** The older driver names no code for some errors of opening. */
+/** Some errors of opening have no code but that of errors in general. */
 const byMessage = (message: string): string | undefined => {
   if (/unable to open database|ConnectionFailed/i.test(message)) return 'CANTOPEN';
   if (/not a database/i.test(message)) return 'NOTADB';
-  if (/malformed/i.test(message)) return 'CORRUPT';
+  if (/malformed|unsupported file format/i.test(message)) return 'CORRUPT';
   if (/database is locked/i.test(message)) return 'BUSY';
   if (/readonly database/i.test(message)) return 'READONLY';
   if (/disk is full/i.test(message)) return 'FULL';

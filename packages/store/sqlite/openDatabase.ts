@@ -4,6 +4,7 @@ import { backups } from '../backup/list.ts';
 import { StoreFailure } from '../contract/failure.ts';
 import { onDisk, systemCodeOf } from '../files/durable.ts';
 import { migrate } from '../migrations/migrate.ts';
+import { hasItsTables } from '../migrations/shape.ts';
 import { pictureFolder } from '../photographs/attachments.ts';
 import { type DriverName, type OpenFile, openFile } from './driver.ts';
 import { settleJournal } from './journal.ts';
@@ -58,9 +59,12 @@ const looksSound = (file: OpenFile, bytes: number): boolean =>
 
 /** Both locks and both ways of writing are tried, so that what cannot be written is told at the start. */
 const prepare = (file: OpenFile, bytes: number): boolean => {
-  file.exec('pragma busy_timeout = 5000; pragma foreign_keys = on');
+  file.exec('pragma foreign_keys = on');
   if (!looksSound(file, bytes)) return false;
-  file.exec('begin immediate; rollback');
+  file.exec('begin immediate');
+  const isWhole = hasItsTables(file);
+  file.exec('rollback');
+  if (!isWhole) return false;
   settleJournal(file, bytes === 0);
   migrate(file);
   return true;
