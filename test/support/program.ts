@@ -53,6 +53,7 @@ export function fettleProcess(
       input: given.input,
       env: { ...process.env, ...given.environment },
       maxBuffer: 1 << 26,
+      timeout: 120_000,
     },
   );
   return { code: ended.status ?? -1, out: ended.stdout, err: ended.stderr };

@@ -1,0 +1,44 @@
+import { Agent, request as ask } from 'node:http';
+import type { Answer } from './oracle.ts';
+import type { FuzzRequest } from './requests.ts';
+
+/** An answer with the head that rules and targets need. */
+export interface Heard extends Answer {
+  readonly headers: Readonly<Record<string, string | readonly string[] | undefined>>;
+}
+
+const agent = new Agent({ keepAlive: true, maxSockets: 16 });
+
+/** Sends a request as it is written, without putting the path in order first. */
+export function send(server: string, asked: Omit<FuzzRequest, 'endpoint'>): Promise<Heard> {
+  const { hostname, port } = new URL(server);
+  const { method, address, headers, body } = asked;
+  const length = body === undefined ? {} : { 'Content-Length': Buffer.byteLength(body) };
+  return new Promise((settle, refuse) => {
+    const sent = ask(
+      { agent, hostname, port, method, path: address, headers: { ...headers, ...length }, timeout: 30_000 },
+      (response) => {
+        const pieces: Buffer[] = [];
+        const isStream = response.headers['content-type']?.startsWith('text/event-stream') === true;
+        const finish = (): void =>
+          settle({
+            status: response.statusCode ?? 0,
+            type: response.headers['content-type'] ?? '',
+            text: Buffer.concat(pieces).toString(),
+            mayBeEmpty: method === 'HEAD',
+            headers: response.headers,
+          });
+        response.on('data', (piece: Buffer) => pieces.push(piece));
+        response.on('end', finish);
+        response.on('error', refuse);
+        if (isStream) {
+          finish();
+          response.destroy();
+        }
+      },
+    );
+    sent.on('timeout', () => sent.destroy(new Error('no answer within 30 s')));
+    sent.on('error', refuse);
+    sent.end(body);
+  });
+}
