@@ -231,9 +231,11 @@ const deeds: readonly (readonly [share: number, deed: (client: Client) => Promis
   [0.03, askForPlans],
 ];
 
-/** A deed by chance; the first of all takes in a job, since the others need one. */
-function chosenDeed({ chance, desk }: Client): (client: Client) => Promise<void> {
-  let left = desk.jobs.size === 0 ? 0 : chance.share();
+/** A deed by chance; the first of all takes in a job, since the others need one, and the next adds a picture. */
+function chosenDeed({ chance, desk, ledger }: Client): (client: Client) => Promise<void> {
+  if (desk.jobs.size === 0) return takeIn;
+  if (ledger.pictures.length === 0) return attach;
+  let left = chance.share();
   for (const [share, deed] of deeds) {
     left -= share;
     if (left < 0) return deed;

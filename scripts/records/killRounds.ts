@@ -50,6 +50,8 @@ export async function killRounds({ rounds, seed, harm, onRound }: KillRun): Prom
         const found = await look(folder, ledger, round === last - 1 ? 'all' : 'touched');
         losses.push(...found.map((loss) => ({ ...loss, round })));
         onRound?.(round, found, ledger);
+        // Records with a loss are no ground for more rounds.
+        if (found.length > 0) break;
       }
     } finally {
       rmSync(folder, { recursive: true, force: true });
@@ -85,11 +87,14 @@ async function oneKill({ folder, ledger, desk, chance }: Round): Promise<void> {
   await Promise.all(writing);
 }
 
-/** Resolves as soon as one more write is acknowledged: a server that has just started takes its time. */
+/**
+ * Resolves as soon as one more write is acknowledged and there is a picture: a server that has just started takes
+ * its time.
+ */
 async function firstWrite(ledger: Ledger): Promise<void> {
   const before = ledger.acknowledged;
-  for (let tries = 0; tries < 6000 && ledger.acknowledged === before; tries++)
-    await new Promise((settle) => setTimeout(settle, 5));
+  const isMet = (): boolean => ledger.acknowledged > before && ledger.pictures.length > 0;
+  for (let tries = 0; tries < 6000 && !isMet(); tries++) await new Promise((settle) => setTimeout(settle, 5));
 }
 
 async function look(folder: string, ledger: Ledger, which: 'all' | 'touched'): Promise<readonly Loss[]> {
