@@ -33,6 +33,8 @@ const index = async (db: Db, number: number, document: JobDocument): Promise<voi
     await db
       .insertInto('job_tag')
       .values(tags.map((tag) => ({ job: number, tag })))
+      // Texts that no engine keeps, as half a character, can become the same one.
+      .onConflict((conflict) => conflict.doNothing())
       .execute();
   await indexWords(db, { job: number, words: wordsOf(document, number) });
 };

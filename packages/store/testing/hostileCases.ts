@@ -90,6 +90,24 @@ export const hostileCases: readonly Case[] = [
     },
   ],
   [
+    'tags that the engine cannot tell apart are one tag to the list, and stay two in the document',
+    async ({ store: { jobs } }) => {
+      for (const tags of [
+        ['\ud800', '\ud801'],
+        ['a\0', 'a\ufffd'],
+        ['same', 'same'],
+      ]) {
+        const { number } = await jobs.create({ document: jobOf({ job: { tags } }), by });
+        expect((await jobs.find(number))?.document.job?.tags).toEqual(tags);
+      }
+      expect(await jobs.tags()).toEqual([
+        { tag: 'a\ufffd', count: 1 },
+        { tag: 'same', count: 1 },
+        { tag: expect.stringMatching(/^\ufffd+$/), count: 1 },
+      ]);
+    },
+  ],
+  [
     'family, stage and tag are compared, never carried out',
     async ({ store: { jobs } }) => {
       await jobs.create({ document: jobOf(), by });
