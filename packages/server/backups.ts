@@ -1,5 +1,7 @@
 import { setTimeout } from 'node:timers/promises';
 import { backups, makeBackup } from '@fettle/store/backup/backup.ts';
+import { backupsFolder } from '@fettle/store/backup/list.ts';
+import { pruneBackups } from '@fettle/store/backup/prune.ts';
 import type { Store } from '@fettle/store/contract/store.ts';
 
 /** The backups that are made without being asked for. */
@@ -29,7 +31,20 @@ const LOOK_EVERY_MS = 15 * 60_000;
 /** One that is being made when the server stops gets so long to be whole, ms. */
 const LAST_MS = 5000;
 
-/** Keeps a backup that is no older than a day, as long as the server runs. A failure is told and never stops it. */
+/** Called once a new backup is whole, so that nothing goes where nothing can be written. */
+const clearAway = async ({ store, folder, clock, report }: BackupParts): Promise<void> => {
+  try {
+    await pruneBackups({ root: backupsFolder(folder), clock });
+    await store.attachments.sweep();
+  } catch (error) {
+    report('What is no longer needed could not be cleared away', error);
+  }
+};
+
+/**
+ * Keeps a backup that is no older than a day, as long as the server runs, and then clears away automatic backups that
+ * are no longer needed and files of photographs that were taken off. A failure is told and never stops it.
+ */
 export const startBackups = (parts: BackupParts): Backups => {
   const { store, folder, clock, report } = parts;
   let newest: string | undefined;
@@ -44,6 +59,7 @@ export const startBackups = (parts: BackupParts): Backups => {
       const made = await makeBackup({ store, folder, clock, automatic: true });
       newest = made.manifest.madeAt;
       failure = undefined;
+      await clearAway(parts);
     } catch (error) {
       failure = error instanceof Error ? error.message : String(error);
       report('The automatic backup failed', error);
