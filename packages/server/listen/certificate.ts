@@ -1,4 +1,4 @@
-import { createHash, X509Certificate } from 'node:crypto';
+import { createHash, createPrivateKey, X509Certificate } from 'node:crypto';
 import { chmod, mkdir, readFile, rename, writeFile } from 'node:fs/promises';
 import { isIP } from 'node:net';
 import { join } from 'node:path';
@@ -29,7 +29,12 @@ const stillGood = (
   try {
     const read = new X509Certificate(cert);
     const leftMs = Date.parse(read.validTo) - now.getTime();
-    return key.includes('PRIVATE KEY') && leftMs > renewMs && names.every((name) => covers(read, name));
+    // One of another certificate is what a crash between the two files leaves.
+    return (
+      read.checkPrivateKey(createPrivateKey(key)) &&
+      leftMs > renewMs &&
+      names.every((name) => covers(read, name))
+    );
   } catch {
     return false;
   }

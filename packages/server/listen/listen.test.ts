@@ -1,3 +1,5 @@
+import { createPrivateKey, X509Certificate } from 'node:crypto';
+import { EventEmitter } from 'node:events';
 import { mkdtemp, readFile, stat, writeFile } from 'node:fs/promises';
 import { request as httpRequest } from 'node:http';
 import { request as httpsRequest } from 'node:https';
@@ -7,8 +9,10 @@ import { join } from 'node:path';
 import { connect as connectTls } from 'node:tls';
 import { afterEach, describe, expect, it } from 'vitest';
 import { type Certificate, fingerprintOf, ownCertificate } from './certificate.ts';
+import { mostConnectionsOfOne } from './connectionLimits.ts';
 import { type Audience, type Listening, listenOn } from './listen.ts';
 import { machineNames, shared, sharedAddresses } from './names.ts';
+import { bySource } from './onePort.ts';
 
 const running: Listening[] = [];
 afterEach(async () => {
@@ -185,6 +189,17 @@ describe('a shared server', () => {
   });
 });
 
+it('gives one network its share of connections, whatever addresses it uses', () => {
+  const isAllowed = bySource();
+  const from = (remoteAddress: string) => Object.assign(new EventEmitter(), { remoteAddress });
+  for (let place = 0; place < mostConnectionsOfOne; place++)
+    expect(isAllowed(from(`2001:db8:1:2::${place.toString(16)}`))).toBe(true);
+  const late = from('2001:db8:1:2::ffff');
+  expect(isAllowed(late)).toBe(false);
+  expect(isAllowed(from('2001:db8:1:3::1'))).toBe(true);
+  expect(isAllowed(from('127.0.0.1'))).toBe(true);
+});
+
 describe('the certificate of a server', () => {
   it('is kept for its owner alone, and taken again at the next start', async () => {
     const folder = join(await tlsFolder(), 'tls');
@@ -206,6 +221,9 @@ describe('the certificate of a server', () => {
     expect(third.cert).not.toBe(second.cert);
     await writeFile(join(folder, 'certificate.pem'), 'broken');
     expect((await certificateIn(folder)).cert).toContain('BEGIN CERTIFICATE');
+    await writeFile(join(folder, 'key.pem'), first.key);
+    const { cert, key } = await certificateIn(folder);
+    expect(new X509Certificate(cert).checkPrivateKey(createPrivateKey(key))).toBe(true);
   });
 
   it('gives the names that a shared server goes by', async () => {

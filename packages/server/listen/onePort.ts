@@ -1,7 +1,7 @@
 import type { Server as HttpServer } from 'node:http';
 import type { Server as HttpsServer } from 'node:https';
 import { createServer, type Server, type Socket } from 'node:net';
-import { isLoopback } from '../guard/address.ts';
+import { countedAs, isLoopback } from '../guard/address.ts';
 import { mostConnections, mostConnectionsOfOne, mostSilenceMs } from './connectionLimits.ts';
 
 /** Who is given a connection. */
@@ -37,12 +37,18 @@ const sort = (socket: Socket, { encrypted, plain, turnedAway }: Takers): void =>
   });
 };
 
-/** Lets nobody elsewhere hold more than a share of all connections. */
-const bySource = () => {
+/** As much of a connection as tells whose it is and when it ends. */
+interface Peer {
+  readonly remoteAddress?: string | undefined;
+  once(event: 'close', ended: () => void): unknown;
+}
+
+/** Lets nobody elsewhere hold more than a share of all connections, from however many addresses of one network. */
+export const bySource = () => {
   const open = new Map<string, number>();
-  return (socket: Socket): boolean => {
-    const peer = socket.remoteAddress ?? '';
-    if (isLoopback(peer)) return true;
+  return (socket: Peer): boolean => {
+    if (isLoopback(socket.remoteAddress ?? '')) return true;
+    const peer = countedAs(socket.remoteAddress ?? '');
     const count = (open.get(peer) ?? 0) + 1;
     if (count > mostConnectionsOfOne) return false;
     open.set(peer, count);

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import type { OpenFile } from './driver.ts';
+import { type OpenFile, openFile } from './driver.ts';
 import { hasSoundLog, settleJournal } from './journal.ts';
 
 it.each(['3.51', '2.99.99', '', 'unknown'])('SQLite %j may not be trusted with a log', (version) => {
@@ -47,5 +47,12 @@ describe('how a file is written', () => {
     const { file, state } = fakeFile('3.45.1', 'wal', true);
     expect(() => settleJournal(file, false)).toThrow('Another program has the database open');
     expect(state.synchronous).toBe('');
+  });
+
+  it('asks for all that a disk can give, where a system has more than one way', () => {
+    const file = openFile(':memory:', 'libsql');
+    settleJournal(file, true);
+    expect([file.scalar('pragma fullfsync'), file.scalar('pragma checkpoint_fullfsync')]).toEqual([1, 1]);
+    file.close();
   });
 });

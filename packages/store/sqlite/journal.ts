@@ -50,5 +50,7 @@ export const settleJournal = (file: OpenFile, isNew: boolean): void => {
   if (mode === 'wal' && !isSound) leaveLog(file);
   if (isNew && isSound) file.exec('pragma journal_mode = wal');
   mode = file.scalar('pragma journal_mode');
+  // Apple's systems leave what they were told to write in the disk's own memory unless they are asked for more.
+  file.exec('pragma fullfsync = on; pragma checkpoint_fullfsync = on');
   file.exec(`pragma synchronous = ${mode === 'wal' ? 'full' : 'extra'}`);
 };
