@@ -1,7 +1,7 @@
 import { createHash, randomBytes } from 'node:crypto';
 import { constants } from 'node:fs';
 import { type FileHandle, lstat, mkdir, open, rename, stat, unlink } from 'node:fs/promises';
-import { dirname, join } from 'node:path';
+import { dirname, join, resolve } from 'node:path';
 import { pipeline } from 'node:stream/promises';
 import { StoreFailure } from '../contract/failure.ts';
 
@@ -139,9 +139,17 @@ async function makeWithParents(folder: string): Promise<string | undefined> {
 export async function makeFolder(folder: string): Promise<void> {
   await onDisk(folder, async () => {
     const made = await makeWithParents(folder);
-    if (made !== undefined) await syncFolder(dirname(made));
+    if (made !== undefined) await syncUpTo(folder, made);
     else if (!(await lstat(folder)).isDirectory()) throw leadsAway(folder);
   });
+}
+
+/** Gives to the disk that a folder is there, and each one above it up to the topmost that was made with it. */
+async function syncUpTo(folder: string, topmost: string): Promise<void> {
+  for (let made = resolve(folder); ; made = dirname(made)) {
+    await syncFolder(dirname(made));
+    if (made === resolve(topmost) || made === dirname(made)) return;
+  }
 }
 
 /** The same for a folder that a person named: that may be a link to another disk. */
