@@ -4,7 +4,7 @@ import type { Environment, Services } from '../services.ts';
 import { writeDown } from './deeds.ts';
 import { Refusal } from './refusal.ts';
 import { addRoute } from './route.ts';
-import { ClientLeft, mostZipFiles, zipStream } from './zipStream.ts';
+import { ClientLeft, mostZipBytes, mostZipFiles, zipStream } from './zipStream.ts';
 
 /** Files that a job has beside its revisions and photographs, at most. */
 const FILES_PER_JOB = 4;
@@ -14,7 +14,7 @@ const tooMany = (): Refusal =>
     status: 409,
     code: 'too-much-for-zip',
     title: 'Too much for one archive',
-    detail: `There are more than ${mostZipFiles} files, which no ZIP archive of the usual form holds; fettle export writes them into a folder.`,
+    detail: `There are more than ${mostZipFiles} files or ${mostZipBytes / 1e9} GB, which no ZIP archive of the usual form holds; fettle export writes them into a folder.`,
   });
 
 const send = async (services: Services, zip: ReturnType<typeof zipStream>): Promise<void> => {
@@ -51,8 +51,9 @@ export const addExport = (app: OpenAPIHono<Environment>, services: Services): vo
       problems: [409],
     },
     async ({ context }) => {
-      const { jobs, revisions, attachments } = await services.store.checkup();
-      if (FILES_PER_JOB * jobs + revisions + attachments > mostZipFiles) throw tooMany();
+      const { jobs, revisions, attachments, attachmentBytes, databaseBytes } = await services.store.checkup();
+      const files = FILES_PER_JOB * jobs + revisions + attachments;
+      if (files > mostZipFiles || attachmentBytes + databaseBytes > mostZipBytes) throw tooMany();
       await writeDown(context, services, { what: 'all-exported' });
       const now = services.clock();
       const zip = zipStream(now);

@@ -4,6 +4,15 @@ import { Zip, ZipDeflate, ZipPassThrough } from 'fflate';
 /** More files than this have no place in a ZIP archive of the usual form. */
 export const mostZipFiles = 65_000;
 
+/**
+ * Nor have more bytes: places in the archive are numbers of 32 bits, and what lies beyond would be written down under
+ * a wrong one without a word. A little is left for the list of files.
+ */
+export const mostZipBytes = 4.2e9;
+
+/** The archive came to more than its form can hold. */
+export class TooLarge extends Error {}
+
 /** The client left before the archive was whole. */
 export class ClientLeft extends Error {}
 
@@ -20,7 +29,8 @@ export interface ZipStream {
   fail(error: unknown): void;
 }
 
-export const zipStream = (at: Date): ZipStream => {
+export const zipStream = (at: Date, mostBytes = mostZipBytes): ZipStream => {
+  let written = 0;
   let goOn = (): void => undefined;
   let left = false;
   let controller: ReadableStreamDefaultController<Uint8Array> | undefined;
@@ -35,6 +45,7 @@ export const zipStream = (at: Date): ZipStream => {
     },
   });
   const zip = new Zip((error, data, isLast) => {
+    written += data.length;
     if (error !== null) controller?.error(error);
     else if (!left) controller?.enqueue(data);
     if (isLast && !left) controller?.close();
@@ -50,6 +61,8 @@ export const zipStream = (at: Date): ZipStream => {
     stream,
     writer: {
       async put(path, bytes) {
+        if (written + bytes.length > mostBytes)
+          throw new TooLarge(`The archive would have more than ${mostBytes / 1e9} GB.`);
         const file = isPacked(path) ? new ZipPassThrough(path) : new ZipDeflate(path, { level: 6 });
         file.mtime = at;
         zip.add(file);

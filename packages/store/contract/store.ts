@@ -18,6 +18,8 @@ export interface Health {
   readonly jobs: number;
   readonly revisions: number;
   readonly attachments: number;
+  /** Of all photographs on jobs together, as an export holds them: equal ones as often as they are there. */
+  readonly attachmentBytes: number;
   readonly databaseBytes: number;
 }
 

@@ -94,6 +94,14 @@ const count = async (db: Kysely<Tables>, table: 'job' | 'revision' | 'attachment
   return Number((await asked.executeTakeFirstOrThrow()).rows);
 };
 
+const bytesOfPictures = async (db: Kysely<Tables>): Promise<number> => {
+  const asked = db
+    .selectFrom('attachment')
+    .select((from) => from.fn.sum<number>('bytes').as('bytes'))
+    .where('removed_at', 'is', null);
+  return Number((await asked.executeTakeFirstOrThrow()).bytes ?? 0);
+};
+
 /** Looks the records over; `thorough` reads every page, every document and every picture. */
 export const checkup = async (
   { db, file, attachments }: CheckedUp,
@@ -114,6 +122,7 @@ export const checkup = async (
     jobs: await count(db, 'job'),
     revisions: await count(db, 'revision'),
     attachments: await count(db, 'attachment'),
+    attachmentBytes: await bytesOfPictures(db),
     databaseBytes: pages,
   };
 };
