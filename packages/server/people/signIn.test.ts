@@ -2,6 +2,8 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { clientOf, cookieIn, freshAddress } from '../testing/client.ts';
 import { type TestServer, testPassword, testServer } from '../testing/testServer.ts';
 import { addAccount, closeAccount } from './accounts.ts';
+import { signIn } from './signIn.ts';
+import { throttle } from './throttle.ts';
 
 let server: TestServer;
 const { send, get, tryToSignIn, log } = clientOf(() => server);
@@ -88,6 +90,23 @@ describe('signing in', () => {
     expect(answers.map(({ status }) => status)).toEqual([401, 401, 401, 401, 401]);
     expect(texts.size).toBe(1);
     expect(answers.every(({ headers }) => headers.get('set-cookie') === null)).toBe(true);
+  });
+
+  it('is refused where the password was changed while it was looked at', async () => {
+    const { store, clock } = server.services;
+    await addAccount(store, { name: 'hasty', role: 'reader', password: testPassword });
+    let looks = 0;
+    const find: typeof store.accounts.find = async (name) => {
+      const found = await store.accounts.find(name);
+      if (++looks === 1) await store.accounts.change(name, { passwordHash: 'another' });
+      return found;
+    };
+    const racing = { ...store, accounts: { ...store.accounts, find } };
+    const done = await signIn(
+      { store: racing, clock, throttle: throttle() },
+      { name: 'hasty', password: testPassword, from: '198.51.100.9' },
+    );
+    expect(done).toEqual({ ok: false, reason: 'wrong' });
   });
 
   it('ends by signing out, on the server and in the browser', async () => {

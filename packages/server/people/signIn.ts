@@ -23,6 +23,10 @@ type Needed = Pick<Services, 'store' | 'clock'>;
 /** Under what name a try stands in the log: one that no account has may be a password typed in the wrong field. */
 const loggedName = (account: Account | undefined): string => account?.name ?? 'unknown';
 
+/** Looking at a password takes its time: one that was changed meanwhile, to keep somebody out, lets in no more. */
+const standsStill = async ({ store }: Needed, { name, passwordHash }: Account): Promise<boolean> =>
+  (await store.accounts.find(name))?.passwordHash === passwordHash;
+
 /** Signs somebody in: a new session with a new token, whatever token was there before. */
 export async function signIn(
   services: Needed & { readonly throttle: Throttle },
@@ -41,7 +45,7 @@ export async function signIn(
   const open = account?.closedAt === undefined ? account : undefined;
   const matches = await isPassword(password, open?.passwordHash);
   if (matches === 'too-many-at-once') return { ok: false, reason: 'too-many', waitS: 5 };
-  if (!matches || open === undefined) {
+  if (!matches || open === undefined || !(await standsStill(services, open))) {
     const about =
       account === undefined ? 'no such account' : open === undefined ? 'account closed' : 'wrong password';
     await store.deeds.add({ who, what: 'sign-in-refused', about, from });
