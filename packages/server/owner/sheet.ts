@@ -11,6 +11,7 @@ import type { Sheet } from './schemas.ts';
 
 /** Common practice, no source: what holds for every filter that bacteria live in. */
 const usualCautions: readonly string[] = [
+  'Before a hand goes in, pull the plug of everything in the tank; a switch is not enough. Leave wiring to a licensed electrician.',
   'Rinse what is in it in water that was taken from the tank, not under the tap.',
   'Never replace everything in it at once: most of the bacteria go with it.',
   'After a power cut of some hours, open and rinse it before it runs again.',
@@ -99,7 +100,7 @@ export async function sheetOf(
     filter: document.filter.name ?? family?.name ?? document.filter.family,
     family: family?.name ?? document.filter.family,
     ...(result === undefined ? {} : { figures: figuresOf(result) }),
-    cautions: [...(family?.forbidden ?? []), ...usualCautions],
+    cautions: [...usualCautions, ...(family?.forbidden ?? [])],
     ...quoteOf(document),
     readings: readings.map(shownReading),
   };

@@ -16,8 +16,9 @@ const severities: readonly Finding['severity'][] = ['grave', 'marked', 'slight',
 const shown = ({ value, unit }: { readonly value: number; readonly unit: string }): string =>
   `${Number(value.toPrecision(3))}${unit === '1' ? '' : ` ${unit}`}`;
 
+/** A share with two figures; below a thousandth the models know no more than that it is small. */
 const percent = ({ value }: { readonly value: number }): string =>
-  `${Number((100 * value).toPrecision(2))} %`;
+  value > 0 && value < 0.001 ? 'less than 0.1 %' : `${Number((100 * value).toPrecision(2))} %`;
 
 const fact = (term: string, says: string | undefined): Markup | '' =>
   says === undefined || says === '' ? '' : html`<div><dt>${term}</dt><dd>${says}</dd></div>`;
