@@ -4,6 +4,7 @@ import { join } from 'node:path';
 import { StoreFailure } from '../contract/failure.ts';
 import { copyDurably, onDisk } from '../files/durable.ts';
 import { type OpenFile, openFile } from '../sqlite/driver.ts';
+import { wholeFaults } from '../sqlite/quickCheck.ts';
 import type { Manifest } from './manifest.ts';
 
 /** What is in a database file. */
@@ -17,14 +18,14 @@ export interface Inspected {
 }
 
 /**
- * Restores a database file into a folder of its own, opens it there, and looks it over page by page. The file itself
- * is only read.
+ * Restores a database file into a folder of its own, opens it there, and looks it over table by table, while
+ * others work on. The file itself is only read.
  *
  * @throws StoreFailure where it is no database
  */
 export async function inspectDatabase(path: string): Promise<Inspected> {
-  return onCopy(path, (file) => {
-    const faults = [...textsOf(file, 'pragma integrity_check(20)'), ...brokenKeys(file)];
+  return onCopy(path, async (file) => {
+    const faults = [...(await wholeFaults(file)), ...brokenKeys(file)];
     return {
       tables: Number(file.scalar('pragma user_version')),
       counts: {
@@ -37,19 +38,19 @@ export async function inspectDatabase(path: string): Promise<Inspected> {
         `select distinct hash || case media_type when 'image/png' then '.png' else '.jpg' end as name
           from attachment where removed_at is null order by name`,
       ),
-      faults: faults.filter((fault) => fault !== 'ok'),
+      faults,
     };
   });
 }
 
-async function onCopy<Result>(path: string, look: (file: OpenFile) => Result): Promise<Result> {
+async function onCopy<Result>(path: string, look: (file: OpenFile) => Promise<Result>): Promise<Result> {
   const folder = await onDisk(tmpdir(), () => mkdtemp(join(tmpdir(), 'fettle-restored-')));
   try {
     const copy = join(folder, 'fettle.db');
     await copyDurably(path, copy);
     const file = openFile(copy);
     try {
-      return look(file);
+      return await look(file);
     } catch (error) {
       if (error instanceof StoreFailure) throw error;
       // A database that has not our tables, or not our columns in them.

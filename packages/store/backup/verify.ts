@@ -11,7 +11,7 @@ export interface Verified {
 }
 
 /**
- * Restores a backup on trial: the database into a folder of its own, opened and looked over page by page, its counts
+ * Restores a backup on trial: the database into a folder of its own, opened and looked over table by table, its counts
  * and the hash of every picture held against the manifest.
  */
 export async function verifyBackup(backup: Backup): Promise<Verified> {
