@@ -13,13 +13,51 @@ interface Trial {
   readonly shows: string;
   readonly folder: string;
   readonly arguments: readonly string[];
+  /** What must be found in what it prints; anything at all where left out. */
+  readonly prints?: RegExp;
 }
 
-const engineTests: Trial = {
-  shows: "the engine's tests",
+const unitTests = (shows: string, paths: readonly string[]): Trial => ({
+  shows,
   folder: projectRoot,
-  arguments: ['node_modules/vitest/vitest.mjs', 'run', '--project', 'unit', 'packages/engine'],
-};
+  arguments: ['node_modules/vitest/vitest.mjs', 'run', '--project', 'unit', ...paths],
+});
+
+/** The records' own tests: each Node has another database in it, or none. */
+const storeTests = [
+  'contract.test.ts',
+  'open.test.ts',
+  'flipped.test.ts',
+  'twoPrograms.test.ts',
+  'migrations',
+  'sqlite',
+].map((name) => `packages/store/${name}`);
+
+const tests: readonly Trial[] = [
+  unitTests("the engine's tests", ['packages/engine']),
+  unitTests("the records' tests", storeTests),
+];
+
+const fromSources = ['--import', import.meta.resolve('tsx'), resolve(projectRoot, 'packages/cli/main.ts')];
+
+/** One data folder goes from Node to Node: each takes a job in and finds those of all before it. */
+function recordsTrials(folder: string, count: number): Trial[] {
+  const data = ['--data', join(folder, 'records')];
+  const job = resolve(projectRoot, 'demo/corner-box.yaml');
+  return [
+    {
+      shows: 'fettle import, on records that other Nodes wrote',
+      folder,
+      arguments: [...fromSources, 'import', job, '--new', ...data],
+    },
+    {
+      shows: 'fettle jobs, with those that other Nodes wrote',
+      folder,
+      arguments: [...fromSources, 'jobs', '--json', ...data],
+      prints: new RegExp(`"total": ${count}\\b`),
+    },
+  ];
+}
 
 /**
  * The commands from their sources, and from a copy of the bundle that has nothing else beside it. All run in
@@ -27,10 +65,7 @@ const engineTests: Trial = {
  */
 function commandTrials(folder: string): Trial[] {
   const forms = [
-    {
-      form: 'the sources',
-      program: ['--import', import.meta.resolve('tsx'), resolve(projectRoot, 'packages/cli/main.ts')],
-    },
+    { form: 'the sources', program: fromSources },
     { form: 'the bundle', program: [join(folder, 'fettle', 'fettle.js')] },
   ];
   const commands = [['--version'], ['--help'], ['demo'], ['demo', '--json']];
@@ -45,7 +80,7 @@ function commandTrials(folder: string): Trial[] {
 
 function passes(node: string, trial: Trial): boolean {
   const run = spawnSync(node, trial.arguments, { cwd: trial.folder, encoding: 'utf8' });
-  const passed = run.status === 0 && run.stdout !== '';
+  const passed = run.status === 0 && (trial.prints ?? /./).test(run.stdout);
   console.log(`  ${passed ? 'passes' : 'FAILS '} ${trial.shows}`);
   if (!passed) console.error(run.error?.message ?? `${run.stdout}\n${run.stderr}`);
   return passed;
@@ -77,10 +112,10 @@ async function tryAll(folder: string): Promise<string[]> {
   cpSync(dirname(bundlePath), join(folder, 'fettle'), { recursive: true });
   writeFileSync(join(folder, 'fettle', 'package.json'), '{ "type": "module" }');
   const commands = commandTrials(folder);
-  const failed = tryNode(process.execPath, commands);
-  for (const version of promised) {
+  const failed = tryNode(process.execPath, [...commands, ...recordsTrials(folder, 1)]);
+  for (const [index, version] of promised.entries()) {
     const node = fetchNode(join(folder, version), version);
-    failed.push(...tryNode(node, [...commands, engineTests]));
+    failed.push(...tryNode(node, [...commands, ...recordsTrials(folder, index + 2), ...tests]));
   }
   return failed;
 }
