@@ -1,5 +1,5 @@
-import { mkdirSync, writeFileSync } from 'node:fs';
-import { dirname } from 'node:path';
+import { existsSync, mkdirSync, writeFileSync } from 'node:fs';
+import { dirname, resolve } from 'node:path';
 import { badInput } from './exits.ts';
 import { fileErrorCode, fileReason, shownName } from './fileReasons.ts';
 
@@ -19,9 +19,19 @@ const attempt = (file: string, work: () => void, codes: Readonly<Record<string, 
   }
 };
 
+/**
+ * Folder by folder, since Node's own way of making several never ends where the system will have no folder, as in
+ * /proc on Linux.
+ */
+const makeFolder = (folder: string): void => {
+  if (existsSync(folder)) return;
+  if (dirname(folder) !== folder) makeFolder(dirname(folder));
+  mkdirSync(folder);
+};
+
 /** A file that stands where a folder is needed is told as already there, or as no folder. */
 const makeFolders = (file: string): void =>
-  attempt(file, () => mkdirSync(dirname(file), { recursive: true }), { EEXIST: 'ENOTDIR' });
+  attempt(file, () => makeFolder(resolve(dirname(file))), { EEXIST: 'ENOTDIR' });
 
 /** Writes a file that must not be there yet, with the folders it stands in. */
 export const writeNewFile = (file: string, content: string | Uint8Array): void => {

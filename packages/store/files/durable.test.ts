@@ -32,3 +32,10 @@ it('gives every folder that was made on the way to the disk, not the topmost alo
   await makeFolder(folder);
   expect(new Set(synced)).toEqual(new Set([dirname(folder), join(top, 'records'), top]));
 });
+
+it.skipIf(process.platform !== 'linux')(
+  'ends with a sentence where the system will have no folder',
+  async () => {
+    await expect(makeFolder('/proc/records/attachments')).rejects.toThrow('/proc takes no folders');
+  },
+);

@@ -120,15 +120,35 @@ export async function syncFolder(folder: string): Promise<void> {
   }
 }
 
-/** The outermost folder that had to be made; undefined where all were there. */
+/**
+ * The outermost folder that had to be made; undefined where all were there. Folder by folder, since Node's own
+ * way of making several never ends where the system will have no folder, as in /proc on Linux.
+ */
 async function makeWithParents(folder: string): Promise<string | undefined> {
   try {
-    return await mkdir(folder, { recursive: true, mode: 0o700 });
+    await mkdir(folder, { mode: 0o700 });
+    return folder;
   } catch (error) {
-    // Of a disk that can only be read Node says here that something is absent; asked for one folder, it says why.
-    if (systemCodeOf(error) === 'ENOENT') await mkdir(folder, { mode: 0o700 });
-    throw error;
+    if (systemCodeOf(error) === 'EEXIST') return undefined;
+    if (systemCodeOf(error) !== 'ENOENT' || dirname(folder) === folder) throw error;
   }
+  const topmost = await makeWithParents(dirname(folder));
+  await makeOne(folder).catch((error: unknown) => {
+    throw systemCodeOf(error) === 'ENOENT' ? cannotHold(folder) : error;
+  });
+  return topmost ?? folder;
+}
+
+/** Another program may have made it meanwhile. */
+async function makeOne(folder: string): Promise<void> {
+  await mkdir(folder, { mode: 0o700 }).catch((error: unknown) => {
+    if (systemCodeOf(error) !== 'EEXIST') throw error;
+  });
+}
+
+function cannotHold(folder: string): StoreFailure {
+  const says = `${folder} cannot be made: ${dirname(folder)} takes no folders.`;
+  return new StoreFailure('no-access', says, 'Name a folder on a disk.');
 }
 
 /**
