@@ -6,11 +6,15 @@ const replacements: readonly (readonly [RegExp, string])[] = [
   [/(\d)?\s*([¼½¾⅓⅔⅛⅜⅝⅞])/g, '$1 $2'],
 ];
 
+/** What plain text never has: signs that are not ASCII, two apostrophes for inches, spaces to be taken off. */
+const notPlain = /[^ -~]|''|^ | $| {2}/;
+
 /**
  * Brings typed text to one spelling: typographic quotes, minus, degree and fraction signs, raised digits and
  * odd spaces become their plain forms.
  */
 export function plainText(text: string): string {
+  if (!notPlain.test(text)) return text;
   let plain = text;
   for (const [pattern, by] of replacements) plain = plain.replace(pattern, by);
   return plain.normalize('NFKC').replace(/⁄/g, '/').replace(/−/g, '-').replace(/\s+/g, ' ').trim();
