@@ -145,13 +145,21 @@ function outOfBounds(value: number, unit: Unit, setting: Bounded): QuantityProbl
       `${shown(value)} is below absolute zero`,
       `above ${shown(0)}`,
     );
-  const meant = otherUnit(value, unit, setting);
+  const meant = (): string => otherUnit(value, unit, setting);
   if (least !== undefined && value < least)
-    return quantityProblem('below-least', `${shown(value)} is too small${meant}`, `${shown(least)} or more`);
+    return quantityProblem(
+      'below-least',
+      `${shown(value)} is too small${meant()}`,
+      `${shown(least)} or more`,
+    );
   if (above !== undefined && !(value > above))
-    return quantityProblem('not-above', `${shown(value)} is too small${meant}`, `more than ${shown(above)}`);
+    return quantityProblem(
+      'not-above',
+      `${shown(value)} is too small${meant()}`,
+      `more than ${shown(above)}`,
+    );
   if (most !== undefined && value > most)
-    return quantityProblem('above-most', `${shown(value)} is too large${meant}`, `${shown(most)} or less`);
+    return quantityProblem('above-most', `${shown(value)} is too large${meant()}`, `${shown(most)} or less`);
   return undefined;
 }
 
