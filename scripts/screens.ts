@@ -41,8 +41,10 @@ async function ownerPath(address: string): Promise<string> {
     headers: { 'Content-Type': 'application/json' },
     body: '{}',
   });
-  const { url }: { url: string } = await made.json();
-  return new URL(url, address).pathname;
+  const link: unknown = await made.json();
+  if (typeof link !== 'object' || link === null || !('url' in link))
+    throw new Error('the server made no link');
+  return new URL(String(link.url), address).pathname;
 }
 
 async function take(browser: Browser, address: string, screen: Screen): Promise<void> {

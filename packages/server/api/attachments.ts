@@ -11,6 +11,7 @@ import { oneOf, shortText } from './query.ts';
 import { notFound, Refusal } from './refusal.ts';
 import { addRoute } from './route.ts';
 import { attachedSchema, attachmentsSchema, captionSchema } from './schemas.ts';
+import { newSlots } from './slots.ts';
 
 const nothing = z.strictObject({});
 
@@ -35,7 +36,9 @@ const refusedPicture = ({ code, says, allowed }: Extract<Attached, { ok: false }
     detail: `${says.replace(/\.$/, '')}; allowed: ${allowed.replace(/\.$/, '')}.`,
   });
 
-const addAttach = (app: OpenAPIHono<Environment>, services: Services): void =>
+const addAttach = (app: OpenAPIHono<Environment>, services: Services): void => {
+  // Each may take 25 MB here and a hundred or more while it is decoded.
+  const slots = newSlots({ atOnce: 4, inLine: 100 });
   addRoute(
     app,
     {
@@ -60,19 +63,20 @@ const addAttach = (app: OpenAPIHono<Environment>, services: Services): void =>
         ),
       },
       answers: { 201: json(attachedSchema, 'Attached.') },
-      problems: [404, 409, 413, 415, 507],
+      problems: [404, 409, 413, 415, 503, 507],
     },
     async ({ context, path: { number }, query: { name, caption, keepPlace } }) => {
       await jobNumbered(services, number);
-      const bytes = await readBody(context, pictureBody);
-      const attached = await services.store.attachments.add({
-        job: number,
-        bytes,
-        name: name ?? '',
-        ...(caption === undefined ? {} : { caption }),
-        keepPlace: keepPlace === 'true',
-        by: context.get('visitor').name,
-      });
+      const attached = await slots.within(async () =>
+        services.store.attachments.add({
+          job: number,
+          bytes: await readBody(context, pictureBody),
+          name: name ?? '',
+          ...(caption === undefined ? {} : { caption }),
+          keepPlace: keepPlace === 'true',
+          by: context.get('visitor').name,
+        }),
+      );
       if (!attached.ok) throw refusedPicture(attached);
       const { id } = attached.attachment;
       await writeDown(context, services, { what: 'picture-attached', job: number, about: id });
@@ -80,6 +84,7 @@ const addAttach = (app: OpenAPIHono<Environment>, services: Services): void =>
       return context.json(shown(attached.attachment), 201, headers);
     },
   );
+};
 
 const addList = (app: OpenAPIHono<Environment>, services: Services): void =>
   addRoute(

@@ -26,7 +26,7 @@ export interface RevisionSummary {
   readonly at: string;
   readonly by: string;
   readonly kind: RevisionKind;
-  /** Fields that differ from the revision before; empty in the first. */
+  /** Fields that differ from the revision before, 100 at most, long values cut; empty in the first. */
   readonly changes: readonly FieldChange[];
   /** The revision whose document was taken up again, of kind `went-back`. */
   readonly wentBackTo?: number;

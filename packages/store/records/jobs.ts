@@ -17,6 +17,7 @@ import { asStored, numbered, toRevision, toStoredJob, toSummary } from './jobRow
 import { listJobs } from './listJobs.ts';
 import { insertReadings } from './readings.ts';
 import type { RecordsIn } from './recordsIn.ts';
+import { shownChanges } from './shownChanges.ts';
 import { appendRevision, insertJob } from './writeJob.ts';
 
 type Db = Kysely<Tables>;
@@ -110,7 +111,8 @@ const change = async <Other>(
     const revision = current.revision + 1;
     const at = now();
     const back = wentBackTo === undefined ? {} : { wentBackTo };
-    await appendRevision(within, number, { revision, at, by, kind, changes, document, ...back });
+    const shown = shownChanges(changes);
+    await appendRevision(within, number, { revision, at, by, kind, changes: shown, document, ...back });
     return { ok: true, revision, at };
   });
 
