@@ -1,3 +1,4 @@
+import type { Store } from '@fettle/store/contract/store.ts';
 import type { Context } from 'hono';
 import type { Environment, Services } from '../services.ts';
 
@@ -10,19 +11,25 @@ export interface Done {
 }
 
 /**
- * Writes down who did what. What was done stands already: where the log cannot be written the answer is the same,
- * and the fault goes to the error output.
+ * Notes a deed of anybody in the log. What was done stands already: where the log cannot be written the answer is
+ * the same, and the fault goes to the error output.
  */
-export const writeDown = async (
-  context: Context<Environment>,
-  services: Services,
-  done: Done,
+export const noteDown = async (
+  { deeds }: Pick<Store, 'deeds'>,
+  deed: Parameters<Store['deeds']['add']>[0],
 ): Promise<void> => {
-  const { name, from } = context.get('visitor');
   try {
-    await services.store.deeds.add({ who: name, from, ...done });
+    await deeds.add(deed);
   } catch (error) {
-    const what = error instanceof Error ? error.message : String(error);
-    process.stderr.write(`The log of who did what could not be written (${done.what} by ${name}): ${what}\n`);
+    const why = error instanceof Error ? error.message : String(error);
+    process.stderr.write(
+      `The log of who did what could not be written (${deed.what} by ${deed.who}): ${why}\n`,
+    );
   }
+};
+
+/** Writes down what the visitor did. */
+export const writeDown = (context: Context<Environment>, { store }: Services, done: Done): Promise<void> => {
+  const { name, from } = context.get('visitor');
+  return noteDown(store, { who: name, from, ...done });
 };

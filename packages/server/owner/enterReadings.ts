@@ -1,5 +1,6 @@
 import type { OwnerLink } from '@fettle/store/contract/people.ts';
 import type { Reading } from '@fettle/store/contract/readings.ts';
+import { noteDown } from '../api/deeds.ts';
 import type { FieldProblem } from '../problems.ts';
 import type { Services } from '../services.ts';
 import { readReading, type WrittenReading } from './readReading.ts';
@@ -36,11 +37,10 @@ export async function enterReadings(
     const says = `At most ${mostADay} readings are taken for one filter within a day; come back tomorrow.`;
     return { ok: false, problems: [{ code: 'too-many', path: '', says }] };
   }
-  const readings: Reading[] = [];
-  for (const each of read) {
-    if (each.ok) readings.push(await store.readings.add({ job: link.job, by: 'owner', ...each.reading }));
-  }
+  const readings = await store.readings.addTogether(
+    read.flatMap((each) => (each.ok ? [{ job: link.job, by: 'owner', ...each.reading }] : [])),
+  );
   const about = `by link ${link.id}: ${readings.map(({ kind }) => kind).join(', ')}`;
-  await store.deeds.add({ who: 'owner', what: 'readings-entered', job: link.job, about, from });
+  await noteDown(store, { who: 'owner', what: 'readings-entered', job: link.job, about, from });
   return { ok: true, readings };
 }

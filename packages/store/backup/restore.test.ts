@@ -55,6 +55,24 @@ describe('what is restored', () => {
     expect(second.setAside).toBe(`${first.setAside}-2`);
   });
 
+  test('opens no door again that was shut since the backup', async () => {
+    const { store, folder } = await workshop();
+    await store.accounts.add({ name: 'orlinde', role: 'technician', passwordHash: 'x' });
+    await store.accounts.add({ name: 'tamsel', role: 'helper', passwordHash: 'y' });
+    const kept = await store.ownerLinks.add({ job: 1, tokenHash: 'b'.repeat(64), by: 'orlinde' });
+    const shut = await store.ownerLinks.add({ job: 1, tokenHash: 'c'.repeat(64), by: 'orlinde' });
+    const backup = await makeBackup({ store, folder, clock });
+    await store.ownerLinks.withdraw({ job: 1, id: shut.id, by: 'orlinde' });
+    await store.accounts.change('tamsel', { close: true });
+    await store.close();
+    await restoreBackup({ from: backup.folder, to: folder, clock });
+    const again = await newStore(folder);
+    expect(await again.ownerLinks.find('b'.repeat(64))).toMatchObject({ id: kept.id });
+    expect(await again.ownerLinks.find('c'.repeat(64))).toBeUndefined();
+    expect((await again.accounts.find('tamsel'))?.closedAt).toBeDefined();
+    expect((await again.accounts.find('orlinde'))?.closedAt).toBeUndefined();
+  });
+
   test('signs everybody out', async () => {
     const { store, folder } = await workshop();
     await store.accounts.add({ name: 'orlinde', role: 'technician', passwordHash: 'x' });

@@ -10,7 +10,7 @@ import {
   syncFolder,
 } from '../files/durable.ts';
 import { pictureFolder } from '../photographs/attachments.ts';
-import { openFile } from '../sqlite/driver.ts';
+import { keepDoorsShut } from './carryOver.ts';
 import { refuseInUse } from './inUse.ts';
 import { backupAt } from './list.ts';
 import { type Backup, databaseOf, otherBackup } from './manifest.ts';
@@ -31,7 +31,8 @@ const companions = ['-wal', '-journal', '-shm'];
 
 /**
  * Restores a backup into a data folder. A database that is there is set aside under another name, pictures that are
- * there stay: nothing is deleted. Whoever was signed in must sign in anew.
+ * there stay: nothing is deleted. Whoever was signed in must sign in anew; links and accounts that were shut since the
+ * backup stay shut.
  *
  * @param asked.from folder of a backup, or a folder of backups, of which the newest is taken
  * @param asked.to data folder; made where it is absent
@@ -56,23 +57,13 @@ export async function restoreBackup(asked: {
   try {
     const restored = databaseOf(part);
     await copyDurably(databaseOf(backup.folder), restored);
-    endSessions(restored);
+    await keepDoorsShut({ restored, before: database, part });
     const setAside = await setAsideOld(database, clock());
     await onDisk(database, () => rename(restored, database));
     await syncFolder(to);
     return { backup, ...(setAside === undefined ? {} : { setAside }), missing };
   } finally {
     await rm(part, { recursive: true, force: true });
-  }
-}
-
-/** A sign-in that was ended since the backup must not come to life again. */
-function endSessions(database: string): void {
-  const file = openFile(database);
-  try {
-    file.exec('delete from session');
-  } finally {
-    file.close();
   }
 }
 

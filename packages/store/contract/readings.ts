@@ -18,10 +18,13 @@ export interface Reading {
   readonly enteredBy: string;
 }
 
+/** A reading to be entered. */
+export type NewReading = Pick<Reading, 'job' | 'kind' | 'day' | 'value' | 'note'> & { readonly by: string };
+
 export interface Readings {
-  add(
-    reading: Pick<Reading, 'job' | 'kind' | 'day' | 'value' | 'note'> & { readonly by: string },
-  ): Promise<Reading>;
+  add(reading: NewReading): Promise<Reading>;
+  /** Enters all of them or, where one cannot be, none. */
+  addTogether(readings: readonly NewReading[]): Promise<readonly Reading[]>;
   /** By day, then as entered. */
   list(job: number): Promise<readonly Reading[]>;
   lay(readings: readonly Reading[]): Promise<void>;

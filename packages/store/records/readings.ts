@@ -1,5 +1,5 @@
 import type { Kysely, Selectable } from 'kysely';
-import { type Reading, type Readings, readingKinds } from '../contract/readings.ts';
+import { type NewReading, type Reading, type Readings, readingKinds } from '../contract/readings.ts';
 import type { ReadingTable, Tables } from '../sqlite/tables.ts';
 import { newId } from './ids.ts';
 import type { RecordsIn } from './recordsIn.ts';
@@ -22,12 +22,25 @@ export const insertReadings = async (db: Kysely<Tables>, readings: readonly Read
   for (const reading of readings) await db.insertInto('reading').values(toRow(reading)).execute();
 };
 
+const entered = ({ by, ...reading }: NewReading, at: string): Reading => ({
+  id: newId(),
+  ...reading,
+  enteredAt: at,
+  enteredBy: by,
+});
+
 /** Follow-up readings in a database. */
 export const readingsIn = ({ db, now }: RecordsIn): Readings => ({
-  add: async ({ by, ...reading }) => {
-    const entered: Reading = { id: newId(), ...reading, enteredAt: now(), enteredBy: by };
-    await db.insertInto('reading').values(toRow(entered)).execute();
-    return entered;
+  add: async (reading) => {
+    const added = entered(reading, now());
+    await insertReadings(db, [added]);
+    return added;
+  },
+  addTogether: async (readings) => {
+    const at = now();
+    const added = readings.map((reading) => entered(reading, at));
+    await db.transaction().execute((within) => insertReadings(within, added));
+    return added;
   },
   list: async (job) => {
     const rows = await db

@@ -164,6 +164,25 @@ export const aroundCases: readonly Case[] = [
     },
   ],
   [
+    'readings entered together are all there, or none is',
+    async ({ store }) => {
+      await addJobs(store);
+      const { readings } = store;
+      const one = {
+        job: 1,
+        kind: 'nitrite',
+        day: '2026-11-22',
+        value: '0.1 mg/L',
+        note: '',
+        by: 'owner',
+      } as const;
+      const both = await readings.addTogether([one, { ...one, value: '0.2 mg/L' }]);
+      expect(both.map(({ value }) => value)).toEqual(['0.1 mg/L', '0.2 mg/L']);
+      await expect(readings.addTogether([one, { ...one, job: 999_999 }])).rejects.toThrow();
+      expect(await readings.list(1)).toHaveLength(2);
+    },
+  ],
+  [
     'the log is newest first, by job, and page after page',
     async ({ store: { deeds }, wait }) => {
       await deeds.add({ who: by, what: 'signed-in', from: '127.0.0.1' });
