@@ -120,6 +120,14 @@ async function run(folder: string): Promise<boolean> {
     : await layManyJobs(folder, jobs, chance);
   console.log(`${standing.size} jobs stand after ${Math.round((performance.now() - began) / 1000)} s`);
   const server = await startServerProcess(folder);
+  try {
+    return await tryServer(server, standing);
+  } finally {
+    await stopServerProcess(server);
+  }
+}
+
+async function tryServer(server: ServerProcess, standing: Standing): Promise<boolean> {
   const { address } = server;
   const plans: string[] = [];
   for (let count = Number(values.plans); count > 0; count--) plans.push(await startPlan(address, count));
@@ -128,7 +136,6 @@ async function run(folder: string): Promise<boolean> {
   const states = await Promise.all(plans.map((path) => stateOf(address, path)));
   console.log(`plans afterwards: ${states.join(', ') || 'none asked for'}`);
   console.log(`memory ${before} MiB before, ${residentMiB(server.process.pid)} MiB after`);
-  await stopServerProcess(server);
   return met && states.every((state) => state === 'running' || state === 'waiting');
 }
 
