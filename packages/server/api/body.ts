@@ -111,6 +111,33 @@ const parse = (bytes: Uint8Array): unknown => {
   }
 };
 
+const list = (values: readonly unknown[]): string => values.map(String).join(', ');
+
+const KINDS: Readonly<Record<string, string>> = {
+  array: 'a list',
+  boolean: 'true or false',
+  int: 'a whole number',
+  number: 'a number',
+  object: 'a group of fields',
+  string: 'text',
+};
+
+/** What a schema wants of a field, as the end of a sentence that begins with the field. */
+const wantedBy = (issue: z.core.$ZodIssue): string => {
+  switch (issue.code) {
+    case 'too_small':
+      return `must be at least ${issue.minimum}${issue.origin === 'string' ? ' characters long' : ''}`;
+    case 'too_big':
+      return `must be at most ${issue.maximum}${issue.origin === 'string' ? ' characters long' : ''}`;
+    case 'invalid_value':
+      return `must be one of: ${list(issue.values)}`;
+    case 'invalid_type':
+      return `must be ${KINDS[issue.expected] ?? `of the kind ${issue.expected}`}`;
+    default:
+      return `is not as it must be (${issue.message})`;
+  }
+};
+
 /** Field problems of what a schema refuses, in a sentence each. */
 const fieldProblems = (error: z.ZodError) =>
   error.issues.flatMap((issue) => {
@@ -121,7 +148,7 @@ const fieldProblems = (error: z.ZodError) =>
         path: [...issue.path, key].join('.'),
         says: `${[...issue.path, key].join('.').slice(0, 100)} is not a known field.`,
       }));
-    return [{ code: 'bad-field', path: place, says: `${place || 'The content'}: ${issue.message}.` }];
+    return [{ code: 'bad-field', path: place, says: `${place || 'The content'} ${wantedBy(issue)}.` }];
   });
 
 /** 422 with the fields that are wrong. */

@@ -15,7 +15,7 @@ const hostsNamed = (context: Context<Environment>): readonly string[] => {
  * otherwise be of one origin with the workbench.
  */
 export const hostCheck =
-  ({ hosts }: Pick<ServerConfig, 'hosts'>): MiddlewareHandler<Environment> =>
+  ({ hosts, share }: Pick<ServerConfig, 'hosts' | 'share'>): MiddlewareHandler<Environment> =>
   async (context, next) => {
     const named = hostsNamed(context);
     if (named.length !== 1) {
@@ -33,9 +33,13 @@ export const hostCheck =
       status: 421,
       code: 'host-not-ours',
       title: 'Not the name of this server',
-      detail: `The Host header must be one of the names that this server goes by: ${[...hosts].join(', ')}.`,
+      detail: `The Host header must be one of the names that this server goes by: ${toldTo(share, hosts)}.`,
     });
   };
+
+/** Names and addresses of a shared server are no business of whoever does not know them. */
+const toldTo = (share: boolean, hosts: ReadonlySet<string>): string =>
+  share ? 'it printed them when it started' : [...hosts].join(', ');
 
 const isAllowed = (host: string, hosts: ReadonlySet<string>): boolean =>
   hosts.has(host) || hosts.has(`${host}:80`) || hosts.has(`${host}:443`);

@@ -33,7 +33,7 @@ const mayRead = (request: HonoRequest, origins: ReadonlySet<string>): boolean =>
 
 /** Refuses what a page of another origin sends. There are no CORS headers, so it can read nothing either. */
 export const originCheck =
-  ({ origins }: Pick<ServerConfig, 'origins'>): MiddlewareHandler<Environment> =>
+  ({ origins, share }: Pick<ServerConfig, 'origins' | 'share'>): MiddlewareHandler<Environment> =>
   async (context, next) => {
     const { req } = context;
     const isRead = safeMethods.includes(req.method);
@@ -43,6 +43,6 @@ export const originCheck =
       status: 403,
       code: 'foreign-origin',
       title: 'Sent from another site',
-      detail: `Requests from pages elsewhere are not taken; allowed are pages of ${[...origins].join(', ')}.`,
+      detail: `Requests from pages elsewhere are not taken; allowed are pages of ${share ? 'this server' : [...origins].join(', ')}.`,
     });
   };
