@@ -67,7 +67,7 @@ const usage: readonly (readonly [string, readonly string[], string, RegExp])[] =
   ['an unknown command', ['asess', tallDrum], 'command-line-unknown-command', /asess.*assess/],
   ['an unknown option', ['assess', tallDrum, '--jsn'], 'command-line-unknown-option', /--jsn/],
   ['a misspelt option', ['plan', tallDrum, '--budgt', '3'], 'command-line-unknown-option', /--budget/],
-  ['no file', ['assess'], 'command-line-missing-argument', /file/],
+  ['no file and no number', ['assess'], 'command-line-missing-argument', /'job'/],
   ['two files', ['check', tallDrum, clean], 'command-line-excess-arguments', /too many/i],
   ['unknown units', ['assess', tallDrum, '--units', 'uk'], 'command-line-invalid-argument', /metric, us/],
   [
