@@ -31,7 +31,7 @@ console.table(
       ]),
   ),
 );
-const imports = await fuzzImports({ cases: Math.ceil(cases / 10), seed });
+const imports = await fuzzImports({ cases: Math.ceil(cases / 20), seed });
 console.table(Object.fromEntries(imports.outcomes));
 
 const faults = [...server.faults, ...imports.faults];

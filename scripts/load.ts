@@ -1,6 +1,6 @@
 /**
  * Puts a server with many jobs under load while it searches plans, and shows how long answers took:
- * `npm run load -- [--jobs 20000] [--seconds 60] [--rate 200] [--plans 1] [--folder DIR]`.
+ * `npm run load -- [--jobs 20000] [--seconds 60] [--rate 200] [--plans 3] [--folder DIR]`.
  * Latencies count from the moment at which a request was due, not from when it was sent. A few seconds at the same
  * rate come first and are not counted. Ends with 1 where a target is missed: 99 of 100 reads under 50 ms, 99 of 100
  * writes under 100 ms, no errors. `--folder` keeps the records for the next run.
@@ -21,7 +21,7 @@ const { values } = parseArgs({
     jobs: { type: 'string', default: '20000' },
     seconds: { type: 'string', default: '60' },
     rate: { type: 'string', default: '200' },
-    plans: { type: 'string', default: '1' },
+    plans: { type: 'string', default: '3' },
     folder: { type: 'string' },
     seed: { type: 'string', default: '1' },
   },
@@ -136,7 +136,7 @@ async function tryServer(server: ServerProcess, standing: Standing): Promise<boo
   const states = await Promise.all(plans.map((path) => stateOf(address, path)));
   console.log(`plans afterwards: ${states.join(', ') || 'none asked for'}`);
   console.log(`memory ${before} MiB before, ${residentMiB(server.process.pid)} MiB after`);
-  return met && states.every((state) => state === 'running' || state === 'waiting');
+  return met && states.includes('running');
 }
 
 const folder = values.folder ?? mkdtempSync(join(tmpdir(), 'fettle-load-'));
