@@ -2,6 +2,8 @@ import { defineConfig } from 'vitest/config';
 
 export default defineConfig({
   test: {
+    // The usual is one fewer, which leaves a machine with two cores half idle while servers start.
+    maxWorkers: '100%',
     projects: [
       {
         test: {
@@ -9,9 +11,12 @@ export default defineConfig({
           include: ['packages/**/*.test.ts', 'references/**/*.test.ts', 'scripts/**/*.test.ts'],
           exclude: ['**/node_modules/**'],
           testTimeout: 60_000,
+          hookTimeout: 60_000,
         },
       },
-      { test: { name: 'program', include: ['test/**/*.test.ts'], testTimeout: 120_000 } },
+      {
+        test: { name: 'program', include: ['test/**/*.test.ts'], testTimeout: 120_000, hookTimeout: 120_000 },
+      },
     ],
     coverage: {
       provider: 'v8',
