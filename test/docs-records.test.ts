@@ -1,5 +1,5 @@
 import { spawn, spawnSync } from 'node:child_process';
-import { copyFileSync, readFileSync, writeFileSync } from 'node:fs';
+import { cpSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { afterEach, describe, expect, test } from 'vitest';
 import { inventedPicture } from '../scripts/records/inventedPictures.ts';
@@ -62,7 +62,7 @@ describe.runIf(process.platform === 'linux' && has('bash'))('what the pages tell
 
   test.runIf(has('curl'))('docs/api.md, line by line, with the answers that it promises', async () => {
     const folder = newFolder();
-    copyFileSync(demo('tall-drum'), join(folder, 'job.yaml'));
+    cpSync(demo('tall-drum'), join(folder, 'demo', 'tall-drum.yaml'));
     writeFileSync(join(folder, 'gap.png'), inventedPicture(6));
     const server = await startServerProcess(join(folder, 'data'));
     running.push(server);

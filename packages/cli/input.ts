@@ -31,7 +31,7 @@ const tooLarge = (file: string, { mostBytes, kind }: InputRules) =>
   badInput({
     code: 'file-too-large',
     path: '',
-    says: `${file === '-' ? 'Standard input' : `The file ${shownName(file)}`} is larger than ${mostBytes / 1e6} MB, which no ${kind} is.`,
+    says: `${file === '-' ? 'Standard input' : `The file ${shownName(file)}`} is larger than ${mostBytes / 1e6} MB, the most that a ${kind} may have.`,
     allowed: `at most ${mostBytes / 1e6} MB`,
   });
 

@@ -1,3 +1,4 @@
+import { statSync } from 'node:fs';
 import { basename } from 'node:path';
 import type { Attachment } from '@fettle/store/contract/attachments.ts';
 import type { Command } from 'commander';
@@ -16,19 +17,53 @@ interface AttachFlags extends CommonOptions, DataOptions {
   readonly keepPlace?: boolean;
 }
 
-/** More than a picture may have; the records tell how much is allowed. */
-const MOST_BYTES = 30_000_000;
+/** The most that the records and the server take of one picture. */
+const photograph = { mostBytes: 25_000_000, kind: 'photograph' };
+
+/** A picture that can be read and is not too large; gives its bytes. */
+interface Picture {
+  readonly file: string;
+  readonly bytes: () => Uint8Array;
+}
+
+/** Many pictures together may be more than memory holds, so each is read anew when its turn comes. */
+const readAgain = (file: string): Picture => ({ file, bytes: () => readInput(file, photograph) });
+
+const readFirst = (file: string): Picture => {
+  const bytes = readInput(file, photograph);
+  // A pipe can be read only once.
+  const isPipe = file === '-' || statSync(file, { throwIfNoEntry: false })?.isFile() !== true;
+  return isPipe ? { file, bytes: () => bytes } : readAgain(file);
+};
+
+/**
+ * Looks at every file before any is attached.
+ * @throws BadInput with the problems of all of them
+ */
+const lookFirst = (files: readonly string[]): readonly Picture[] => {
+  const pictures: Picture[] = [];
+  const problems: InputProblem[] = [];
+  for (const file of files) {
+    try {
+      pictures.push(readFirst(file));
+    } catch (error) {
+      if (!(error instanceof BadInput)) throw error;
+      problems.push(...error.problems);
+    }
+  }
+  if (problems.length > 0) throw new BadInput(problems);
+  return pictures;
+};
 
 const attachOne = async (
   { store, by }: Records,
   job: number,
-  { file, flags }: { file: string; flags: AttachFlags },
+  { picture: { file, bytes }, flags }: { picture: Picture; flags: AttachFlags },
 ): Promise<Attachment | InputProblem> => {
   const { caption, keepPlace = false } = flags;
-  const bytes = readInput(file, { mostBytes: MOST_BYTES, kind: 'photograph' });
   const attached = await store.attachments.add({
     job,
-    bytes,
+    bytes: bytes(),
     name: basename(file),
     keepPlace,
     by,
@@ -45,9 +80,9 @@ const run = async (number: number, files: readonly string[], flags: AttachFlags)
   const problems: InputProblem[] = [];
   await withRecords(flags, { begin: false }, async (records) => {
     await jobNumbered(records, number);
-    for (const file of files) {
+    for (const picture of lookFirst(files)) {
       try {
-        const one = await attachOne(records, number, { file, flags });
+        const one = await attachOne(records, number, { picture, flags });
         if ('says' in one) problems.push(one);
         else {
           attached.push(one);
@@ -63,7 +98,7 @@ const run = async (number: number, files: readonly string[], flags: AttachFlags)
   else if (!output.json && attached.length > 0)
     output.write(
       wrap(
-        `Attached ${countText(attached.length, 'photograph')} to job ${number}, without what the camera wrote into them.`,
+        `Attached ${countText(attached.length, 'photograph')} to job ${number}, without what the camera wrote into ${attached.length === 1 ? 'it' : 'them'}.`,
       ),
     );
   if (problems.length > 0) throw new BadInput(problems);
