@@ -9,8 +9,19 @@ export interface Heard extends Answer {
 
 const agent = new Agent({ keepAlive: true, maxSockets: 16 });
 
-/** Sends a request as it is written, without putting the path in order first. */
-export function send(server: string, asked: Omit<FuzzRequest, 'endpoint'>): Promise<Heard> {
+/**
+ * Sends a request as it is written, without putting the path in order first. A connection that the server closes as
+ * idle at the very moment of sending is no answer: then it is sent once more.
+ */
+export const send = (server: string, asked: Omit<FuzzRequest, 'endpoint'>): Promise<Heard> =>
+  sendOnce(server, asked).catch((error: unknown) => {
+    if (error instanceof ClosedAsIdle) return sendOnce(server, asked);
+    throw error;
+  });
+
+class ClosedAsIdle extends Error {}
+
+function sendOnce(server: string, asked: Omit<FuzzRequest, 'endpoint'>): Promise<Heard> {
   const { hostname, port } = new URL(server);
   const { method, address, headers, body } = asked;
   const length = body === undefined ? {} : { 'Content-Length': Buffer.byteLength(body) };
@@ -38,7 +49,9 @@ export function send(server: string, asked: Omit<FuzzRequest, 'endpoint'>): Prom
       },
     );
     sent.on('timeout', () => sent.destroy(new Error('no answer within 30 s')));
-    sent.on('error', refuse);
+    sent.on('error', (error: NodeJS.ErrnoException) => {
+      refuse(sent.reusedSocket && error.code === 'ECONNRESET' ? new ClosedAsIdle(error.message) : error);
+    });
     sent.end(body);
   });
 }
