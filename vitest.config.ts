@@ -15,7 +15,13 @@ export default defineConfig({
         },
       },
       {
-        test: { name: 'program', include: ['test/**/*.test.ts'], testTimeout: 120_000, hookTimeout: 120_000 },
+        test: {
+          name: 'program',
+          include: ['test/**/*.test.ts'],
+          globalSetup: 'test/support/bundledProgram.ts',
+          testTimeout: 120_000,
+          hookTimeout: 120_000,
+        },
       },
     ],
     coverage: {

@@ -78,6 +78,12 @@ function publishedPackage(): string {
   return `${JSON.stringify(published, null, 2)}\n`;
 }
 
+/** Bundles, and lets whatever starts the program from here on (`commandLineOf`) start the bundle: it is at once there. */
+export async function runFromBundle(): Promise<void> {
+  await bundleCommandLine();
+  process.env.FETTLE_PROGRAM = bundlePath;
+}
+
 if (isMain(import.meta.url)) {
   await bundleCommandLine();
   const files = readdirSync(dirname(bundlePath), { recursive: true, withFileTypes: true });

@@ -4,6 +4,7 @@
  * against the rules, or has changed anything that was acknowledged.
  */
 import { parseArgs } from 'node:util';
+import { runFromBundle } from './bundle.ts';
 import { fuzzImports } from './records/fuzz/fuzzImports.ts';
 import { tryServer } from './records/fuzz/tryServer.ts';
 
@@ -15,6 +16,7 @@ const cases = Number(positionals[0] ?? 20_000);
 const seed = Number(values.seed);
 const began = performance.now();
 
+await runFromBundle();
 const server = await tryServer({
   cases,
   seed,

@@ -5,6 +5,7 @@
  * older-database, cut-picture, lost-picture or scratched-database.
  */
 import { parseArgs } from 'node:util';
+import { runFromBundle } from './bundle.ts';
 import { harms } from './records/harms.ts';
 import { killCommands } from './records/killedCommands.ts';
 import { killRounds } from './records/killRounds.ts';
@@ -19,6 +20,7 @@ const harm = values.harm === undefined ? undefined : harms[values.harm]?.();
 if (values.harm !== undefined && harm === undefined)
   throw new Error(`--harm is one of ${Object.keys(harms).join(', ')}`);
 
+await runFromBundle();
 const tally = await killRounds({
   rounds,
   seed,

@@ -10,6 +10,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { parseArgs } from 'node:util';
 import autocannon, { type LoadResult, type RawResult } from 'autocannon';
+import { runFromBundle } from './bundle.ts';
 import { chanceFrom } from './records/chance.ts';
 import { type LoadKind, loadKinds, type Standing } from './records/loadMix.ts';
 import { layManyJobs, standingIn } from './records/manyJobs.ts';
@@ -139,6 +140,7 @@ async function tryServer(server: ServerProcess, standing: Standing): Promise<boo
   return met && states.includes('running');
 }
 
+await runFromBundle();
 const folder = values.folder ?? mkdtempSync(join(tmpdir(), 'fettle-load-'));
 try {
   const met = await run(folder);

@@ -12,7 +12,7 @@ import { fillWorkshop } from '../scripts/records/inventedWorkshop.ts';
 import { newLedger } from '../scripts/records/ledger.ts';
 import { lossesIn } from '../scripts/records/losses.ts';
 import {
-  fromSources,
+  commandLineOf,
   type ServerProcess,
   startServerProcess,
   stopServerProcess,
@@ -218,7 +218,7 @@ describe('two programs on one data folder', () => {
   /** Imports in a process of its own while this one goes on; gives its exit code. */
   const importProcess = (files: readonly string[], data: string): Promise<number | null> => {
     const words = ['import', ...files, '--data', data];
-    const started = spawn(process.execPath, [...fromSources(words)], { stdio: 'ignore' });
+    const started = spawn(process.execPath, [...commandLineOf(words)], { stdio: 'ignore' });
     return new Promise((settle) => started.once('exit', settle));
   };
 

@@ -4,7 +4,7 @@ import { join } from 'node:path';
 import { afterEach, describe, expect, test } from 'vitest';
 import { inventedPicture } from '../scripts/records/inventedPictures.ts';
 import {
-  fromSources,
+  commandLineOf,
   type ServerProcess,
   startServerProcess,
   stopServerProcess,
@@ -28,7 +28,7 @@ async function typed(
   lines: string,
   folder: string,
 ): Promise<{ readonly code: number | null; readonly told: string }> {
-  const fettle = [process.execPath, ...fromSources([])].map((word) => `'${word}'`).join(' ');
+  const fettle = [process.execPath, ...commandLineOf([])].map((word) => `'${word}'`).join(' ');
   const script = `set -eu\nfettle() { ${fettle} "$@"; }\nset -x\n${lines}`;
   const environment = { ...process.env, FETTLE_DATA: join(folder, 'data') };
   const shell = spawn('bash', ['-c', script], {

@@ -3,7 +3,7 @@ import { chmodSync, copyFileSync, cpSync, readFileSync, rmSync, truncateSync, wr
 import { join } from 'node:path';
 import { openFile } from '@fettle/store/sqlite/driver.ts';
 import { describe, expect, test } from 'vitest';
-import { fromSources } from '../scripts/records/serverProcess.ts';
+import { commandLineOf } from '../scripts/records/serverProcess.ts';
 import { demo, demos, inProject } from './support/program.ts';
 import { edit, newWorkshop, unwrapped, type Workshop, workshopWithDrum } from './support/workshop.ts';
 
@@ -143,7 +143,7 @@ describe.skipIf(process.platform !== 'linux' || process.getuid?.() !== 0)(
     const asNobody = (words: readonly string[]) =>
       spawnSync(
         'setpriv',
-        ['--reuid=65534', '--regid=65534', '--clear-groups', process.execPath, ...fromSources(words)],
+        ['--reuid=65534', '--regid=65534', '--clear-groups', process.execPath, ...commandLineOf(words)],
         {
           cwd: inProject(''),
           encoding: 'utf8',
@@ -171,7 +171,7 @@ describe.skipIf(process.platform !== 'linux' || process.getuid?.() !== 0)(
 describe('two commands at once', () => {
   const started = (words: readonly string[]): Promise<{ code: number | null; err: string }> =>
     new Promise((resolve) => {
-      const command = spawn(process.execPath, [...fromSources(words)], {
+      const command = spawn(process.execPath, [...commandLineOf(words)], {
         stdio: ['ignore', 'ignore', 'pipe'],
       });
       let err = '';

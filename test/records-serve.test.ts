@@ -3,7 +3,7 @@ import { writeFileSync } from 'node:fs';
 import { ownCertificate } from '@fettle/server/listen/certificate.ts';
 import { afterEach, describe, expect, test } from 'vitest';
 import {
-  fromSources,
+  commandLineOf,
   type ServerProcess,
   startServerProcess,
   stopServerProcess,
@@ -124,7 +124,7 @@ describe('fettle accounts', () => {
       const { data, json } = newWorkshop();
       const words = [
         process.execPath,
-        ...fromSources(['accounts', 'add', 'anna', '--role', 'technician', '--data', data]),
+        ...commandLineOf(['accounts', 'add', 'anna', '--role', 'technician', '--data', data]),
       ];
       const terminal = spawn('script', ['-qec', words.map((word) => `'${word}'`).join(' '), '/dev/null'], {
         stdio: ['pipe', 'pipe', 'inherit'],

@@ -7,7 +7,7 @@ import { exportAll } from '@fettle/store/plainFiles/exportAll.ts';
 import { digestOf } from './canonical.ts';
 import { type Chance, chanceFrom } from './chance.ts';
 import { fillWorkshop } from './inventedWorkshop.ts';
-import { fromSources } from './serverProcess.ts';
+import { commandLineOf } from './serverProcess.ts';
 import { differing, lookAt, withStore } from './wholeRecords.ts';
 
 /** What the kills of one command came to. */
@@ -30,7 +30,7 @@ interface Trial {
 
 /** Runs a command; killed after the given milliseconds unless it has ended before. */
 function runKilled(words: readonly string[], afterMs: number): Promise<'killed' | number> {
-  const started = spawn(process.execPath, fromSources(words), { stdio: 'ignore' });
+  const started = spawn(process.execPath, commandLineOf(words), { stdio: 'ignore' });
   const timer = setTimeout(() => started.kill('SIGKILL'), afterMs);
   return new Promise((settle) => {
     started.once('exit', (code) => {

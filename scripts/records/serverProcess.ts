@@ -15,18 +15,21 @@ export interface ServerProcess {
 
 const commandLine = resolve(projectRoot, 'packages', 'cli', 'main.ts');
 
-/** Arguments for Node that run the command line from its sources. */
-export const fromSources = (words: readonly string[]): readonly string[] => [
-  '--import',
-  import.meta.resolve('tsx'),
-  commandLine,
-  ...words,
-];
+/**
+ * Arguments for Node that run the command line: from the bundle that `FETTLE_PROGRAM` names, which starts in a
+ * fraction of the time, else from its sources.
+ */
+export const commandLineOf = (words: readonly string[]): readonly string[] => {
+  const bundle = process.env.FETTLE_PROGRAM;
+  return bundle === undefined
+    ? ['--import', import.meta.resolve('tsx'), commandLine, ...words]
+    : [bundle, ...words];
+};
 
 /** Starts `fettle serve` on a free port over a data folder, and waits until it has said where it listens. */
 export function startServerProcess(folder: string, more: readonly string[] = []): Promise<ServerProcess> {
   const words = ['serve', '--port', '0', '--data', folder, ...more];
-  const started = spawn(process.execPath, fromSources(words), { stdio: ['ignore', 'pipe', 'pipe'] });
+  const started = spawn(process.execPath, commandLineOf(words), { stdio: ['ignore', 'pipe', 'pipe'] });
   let text = '';
   const ended = new Promise<number | NodeJS.Signals>((settle) => {
     started.once('exit', (code, signal) => settle(signal ?? code ?? 1));

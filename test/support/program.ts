@@ -5,6 +5,7 @@ import { join, resolve } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { run } from 'fettle/run.ts';
 import { afterEach, vi } from 'vitest';
+import { commandLineOf } from '../../scripts/records/serverProcess.ts';
 
 const root = resolve(fileURLToPath(new URL('../..', import.meta.url)));
 
@@ -44,18 +45,14 @@ export function fettleProcess(
   words: readonly string[],
   given: { readonly input?: string | Uint8Array; readonly environment?: NodeJS.ProcessEnv } = {},
 ): Ended {
-  const ended = spawnSync(
-    process.execPath,
-    ['--import', 'tsx', join(root, 'packages', 'cli', 'main.ts'), ...words],
-    {
-      cwd: root,
-      encoding: 'utf8',
-      input: given.input,
-      env: { ...process.env, ...given.environment },
-      maxBuffer: 1 << 26,
-      timeout: 120_000,
-    },
-  );
+  const ended = spawnSync(process.execPath, commandLineOf(words), {
+    cwd: root,
+    encoding: 'utf8',
+    input: given.input,
+    env: { ...process.env, ...given.environment },
+    maxBuffer: 1 << 26,
+    timeout: 120_000,
+  });
   return { code: ended.status ?? -1, out: ended.stdout, err: ended.stderr };
 }
 
