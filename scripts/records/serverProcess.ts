@@ -37,7 +37,7 @@ export function startServerProcess(folder: string, more: readonly string[] = [])
   return new Promise((settle, refuse) => {
     const hear = (piece: Buffer): void => {
       text += piece.toString();
-      const address = /https?:\/\/(?:127\.0\.0\.1|localhost):\d+(?=\s)/.exec(text)?.[0];
+      const address = /https?:\/\/(?:127\.0\.0\.1|localhost):\d+(?=[\s"].*\n)/s.exec(text)?.[0];
       if (address !== undefined) settle({ address, process: started, written: () => text, ended });
     };
     started.stdout.on('data', hear);
