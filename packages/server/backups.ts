@@ -3,6 +3,7 @@ import { backups, makeBackup } from '@fettle/store/backup/backup.ts';
 import { backupsFolder } from '@fettle/store/backup/list.ts';
 import { pruneBackups } from '@fettle/store/backup/prune.ts';
 import type { Store } from '@fettle/store/contract/store.ts';
+import { dayMs } from './durations.ts';
 
 /** The backups that are made without being asked for. */
 export interface Backups {
@@ -25,7 +26,7 @@ export interface BackupParts {
 }
 
 /** One is made when the newest is this old, ms. */
-const LASTS_MS = 24 * 3_600_000;
+const LASTS_MS = dayMs;
 /** It is looked after the newest one this often, ms. */
 const LOOK_EVERY_MS = 15 * 60_000;
 /** One that is being made when the server stops gets so long to be whole, ms. */

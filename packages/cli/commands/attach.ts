@@ -1,6 +1,6 @@
 import { statSync } from 'node:fs';
 import { basename } from 'node:path';
-import type { Attachment } from '@fettle/store/contract/attachments.ts';
+import { type Attachment, mostPictureBytes } from '@fettle/store/contract/attachments.ts';
 import type { Command } from 'commander';
 import { BadInput, type InputProblem } from '../exits.ts';
 import { shownName } from '../fileReasons.ts';
@@ -18,7 +18,7 @@ interface AttachFlags extends CommonOptions, DataOptions {
 }
 
 /** The most that the records and the server take of one picture. */
-const photograph = { mostBytes: 25_000_000, kind: 'photograph' };
+const photograph = { mostBytes: mostPictureBytes, kind: 'photograph' };
 
 /** A picture that can be read and is not too large; gives its bytes. */
 interface Picture {

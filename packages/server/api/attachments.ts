@@ -1,4 +1,4 @@
-import type { Attached, Attachment } from '@fettle/store/contract/attachments.ts';
+import { type Attached, type Attachment, mostPictureBytes } from '@fettle/store/contract/attachments.ts';
 import { type OpenAPIHono, z } from '@hono/zod-openapi';
 import type { Context } from 'hono';
 import type { Environment, Services } from '../services.ts';
@@ -15,7 +15,7 @@ import { newSlots } from './slots.ts';
 
 const nothing = z.strictObject({});
 
-const pictureBody: BodyRules = { types: ['image/*'], mostBytes: 25_000_000 };
+const pictureBody: BodyRules = { types: ['image/*'], mostBytes: mostPictureBytes };
 
 const shown = ({ removedAt: _, ...attachment }: Attachment) => attachment;
 

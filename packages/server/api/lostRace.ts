@@ -1,7 +1,6 @@
-import { mergeByField } from '@fettle/job/changes/merge.ts';
 import type { JobDocument } from '@fettle/job/schema/job.ts';
 import type { StoredJob } from '@fettle/store/contract/jobs.ts';
-import { openJob } from '@fettle/workflows/openJob.ts';
+import { mergeChanges } from '@fettle/workflows/mergeChanges.ts';
 import type { Services } from '../services.ts';
 import type { BaseWanted } from './conditions.ts';
 import { Refusal } from './refusal.ts';
@@ -34,15 +33,11 @@ const baseOf = async ({ store }: Services, { current, wanted }: Racing): Promise
 export const bothChanges = async (services: Services, racing: Racing): Promise<BothChanges> => {
   const base = await baseOf(services, racing);
   if (base === undefined || racing.yours === undefined) return { members: {} };
-  const { merged, conflicts, theirs } = mergeByField({
-    base,
-    theirs: racing.current.document,
-    yours: racing.yours,
-  });
-  const reading = openJob({ document: merged });
-  const together = reading.ok ? { merged } : { mergedProblems: reading.problems };
+  const both = mergeChanges({ base, theirs: racing.current.document, yours: racing.yours });
+  const { merged, conflicts, theirs, problems, document } = both;
+  const together = problems.length === 0 ? { merged } : { mergedProblems: problems };
   const members = { changes: theirs, conflicts, ...together };
-  return reading.ok && conflicts.length === 0 ? { members, document: reading.document } : { members };
+  return document === undefined ? { members } : { members, document };
 };
 
 /** 412: nothing was written, with what is needed to go on. */

@@ -3,6 +3,7 @@ import { chmod, mkdir, readFile, rename, writeFile } from 'node:fs/promises';
 import { isIP } from 'node:net';
 import { join } from 'node:path';
 import { generate } from 'selfsigned';
+import { dayMs } from '../durations.ts';
 
 /** A certificate with its key, PEM. */
 export interface Certificate {
@@ -10,7 +11,6 @@ export interface Certificate {
   readonly key: string;
 }
 
-const dayMs = 24 * 3600 * 1000;
 /** About the longest that browsers take. */
 const lastsMs = 397 * dayMs;
 /** Made anew when less than this is left. */

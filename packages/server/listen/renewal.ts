@@ -1,7 +1,6 @@
+import { dayMs } from '../durations.ts';
 import { type Certificate, fingerprintOf } from './certificate.ts';
 import type { Listening } from './listen.ts';
-
-const dayMs = 24 * 3600 * 1000;
 
 /**
  * Looks once a day whether the certificate must be made anew, for servers that run for a year.

@@ -1,13 +1,13 @@
 import type { OwnerLink } from '@fettle/store/contract/people.ts';
 import type { Reading } from '@fettle/store/contract/readings.ts';
 import { noteDown } from '../api/deeds.ts';
+import { dayMs } from '../durations.ts';
 import type { FieldProblem } from '../problems.ts';
 import type { Services } from '../services.ts';
 import { readReading, type WrittenReading } from './readReading.ts';
 
 /** Readings that owners may enter for one job within a day; far more than anybody measures. */
 const mostADay = 50;
-const dayMs = 24 * 3600 * 1000;
 
 export type Entered =
   | { readonly ok: true; readonly readings: readonly Reading[] }

@@ -1,6 +1,7 @@
 import type { Dimension } from '@fettle/engine/quantities/dimensions.ts';
 import { type Allowed, readQuantity } from '@fettle/engine/quantities/readQuantity.ts';
 import { type Reading, type ReadingKind, readingKinds } from '@fettle/store/contract/readings.ts';
+import { dayMs } from '../durations.ts';
 import type { FieldProblem } from '../problems.ts';
 
 /** What each reading is, its bounds and what a person calls it. The bounds are of our own and wide. */
@@ -37,7 +38,6 @@ export const readingFacts: Readonly<
 
 /** Longest note, characters. */
 export const mostNote = 500;
-const dayMs = 24 * 3600 * 1000;
 const firstDay = '2000-01-01';
 
 /** A reading as somebody wrote it down. */

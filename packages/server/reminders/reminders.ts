@@ -1,4 +1,5 @@
 import type { RevisionSummary, StoredJob } from '@fettle/store/contract/jobs.ts';
+import { dayMs } from '../durations.ts';
 
 /** One day to be reminded of. */
 export interface Reminder {
@@ -9,8 +10,6 @@ export interface Reminder {
   readonly says: string;
   readonly more: string;
 }
-
-const dayMs = 24 * 3600 * 1000;
 
 const daysAfter = (day: string, days: number): string =>
   new Date(Date.parse(`${day}T00:00:00Z`) + days * dayMs).toISOString().slice(0, 10);

@@ -1,5 +1,6 @@
 import sharp, { type ResizeOptions, type Sharp } from 'sharp';
 import type { Attachment, PictureProblemCode } from '../contract/attachments.ts';
+import { mostPictureBytes } from '../contract/attachments.ts';
 import { type CameraNotes, readCameraNotes } from './cameraNotes.ts';
 import { pictureKindOf } from './pictureKind.ts';
 
@@ -15,7 +16,7 @@ sharp.concurrency(1);
 
 /** What a picture may be when it comes. */
 export const pictureLimits = {
-  bytes: 25_000_000,
+  bytes: mostPictureBytes,
   pixels: 100_000_000,
   /** AVIF is decoded as a whole, in about 18 bytes a pixel (measured). */
   avifPixels: 50_000_000,

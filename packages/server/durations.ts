@@ -1,0 +1,2 @@
+/** A day, ms. */
+export const dayMs = 24 * 3600 * 1000;
