@@ -194,6 +194,11 @@ describe('properties', () => {
     );
   });
 
+  it.each(['0', '1.5', '', 'a.b', 'x[0]'])('a chamber called “%s” is refused by its name', (name) => {
+    const reading = readDocument(changed(fullJob, ['packing'], { [name]: '' }));
+    expect(reading.ok ? [] : reading.problems.map(({ code }) => code)).toContain('bad-id');
+  });
+
   it('the order of fields changes nothing in the model', () => {
     const straight = readDocument(structuredClone(fullJob));
     expect(straight.ok).toBe(true);
