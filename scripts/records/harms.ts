@@ -10,15 +10,21 @@ import {
 } from 'node:fs';
 import { join } from 'node:path';
 import type { Harm } from './killRounds.ts';
+import type { Ledger } from './ledger.ts';
 
 const database = (folder: string): string => join(folder, 'fettle.db');
 
-function pictures(folder: string): string[] {
+/**
+ * File of a picture that was acknowledged and never asked to be removed; undefined where there is none yet. One that
+ * the kill overtook may be missing or cut without anything being lost.
+ */
+function acknowledgedPicture(folder: string, { pictures, removalsAsked }: Ledger): string | undefined {
   const root = join(folder, 'attachments');
-  if (!existsSync(root)) return [];
-  return readdirSync(root, { recursive: true, encoding: 'utf8' })
-    .filter((name) => /\.(?:jpg|png)$/.test(name) && !name.includes('.thumb.'))
-    .map((name) => join(root, name));
+  const kept = pictures.find(({ id }) => !removalsAsked.has(id));
+  if (kept === undefined) return undefined;
+  const names = readdirSync(root, { recursive: true, encoding: 'utf8' });
+  const name = names.find((each) => each.includes(kept.hash) && !each.includes('.thumb.'));
+  return name === undefined ? undefined : join(root, name);
 }
 
 /** Puts the database back as it was after an earlier look: what was acknowledged since is lost. */
@@ -33,14 +39,14 @@ function olderDatabase(): Harm {
   };
 }
 
-const cutPicture: Harm = (folder) => {
-  const [first] = pictures(folder);
-  if (first !== undefined) truncateSync(first, Math.floor(statSync(first).size / 2));
+const cutPicture: Harm = (folder, ledger) => {
+  const file = acknowledgedPicture(folder, ledger);
+  if (file !== undefined) truncateSync(file, Math.floor(statSync(file).size / 2));
 };
 
-const lostPicture: Harm = (folder) => {
-  const [first] = pictures(folder);
-  if (first !== undefined) rmSync(first);
+const lostPicture: Harm = (folder, ledger) => {
+  const file = acknowledgedPicture(folder, ledger);
+  if (file !== undefined) rmSync(file);
 };
 
 /** Writes over the middle of the database. */

@@ -22,8 +22,8 @@ export const insertReadings = async (db: Kysely<Tables>, readings: readonly Read
   for (const reading of readings) await db.insertInto('reading').values(toRow(reading)).execute();
 };
 
-const entered = ({ by, ...reading }: NewReading, at: string): Reading => ({
-  id: newId(),
+const entered = ({ by, ...reading }: NewReading, { id, at }: { id: string; at: string }): Reading => ({
+  id,
   ...reading,
   enteredAt: at,
   enteredBy: by,
@@ -32,13 +32,15 @@ const entered = ({ by, ...reading }: NewReading, at: string): Reading => ({
 /** Follow-up readings in a database. */
 export const readingsIn = ({ db, now }: RecordsIn): Readings => ({
   add: async (reading) => {
-    const added = entered(reading, now());
+    const added = entered(reading, { id: newId(), at: now() });
     await insertReadings(db, [added]);
     return added;
   },
   addTogether: async (readings) => {
     const at = now();
-    const added = readings.map((reading) => entered(reading, at));
+    // Of one moment they are listed by their ids, which so keep the order in which they were entered.
+    const ids = readings.map(newId).toSorted();
+    const added = readings.map((reading, place) => entered(reading, { id: ids[place] ?? newId(), at }));
     await db.transaction().execute((within) => insertReadings(within, added));
     return added;
   },

@@ -179,7 +179,7 @@ export const aroundCases: readonly Case[] = [
       const both = await readings.addTogether([one, { ...one, value: '0.2 mg/L' }]);
       expect(both.map(({ value }) => value)).toEqual(['0.1 mg/L', '0.2 mg/L']);
       await expect(readings.addTogether([one, { ...one, job: 999_999 }])).rejects.toThrow();
-      expect(await readings.list(1)).toHaveLength(2);
+      expect(await readings.list(1)).toEqual(both);
     },
   ],
   [
