@@ -1,3 +1,4 @@
+import { StoreFailure } from '@fettle/store/contract/failure.ts';
 import type { Account } from '@fettle/store/contract/people.ts';
 import type { Services } from '../services.ts';
 import { hashOfToken, looksLikeToken, newToken } from './token.ts';
@@ -21,6 +22,18 @@ export async function startSession({ store, clock }: Needed, account: string): P
   return token;
 }
 
+/** Puts a session's end off. Where that cannot be written, the session stays as it is: whoever only reads is answered. */
+async function putOff(
+  { store }: Pick<Services, 'store'>,
+  end: { readonly tokenHash: string; readonly endsAt: string },
+): Promise<void> {
+  try {
+    await store.accounts.extendSession(end);
+  } catch (error) {
+    if (!(error instanceof StoreFailure)) throw error;
+  }
+}
+
 /** The open account whose session a token is, and puts off the session's end. */
 export async function accountOfToken({ store, clock }: Needed, token: string): Promise<Account | undefined> {
   if (!looksLikeToken(token)) return undefined;
@@ -33,7 +46,7 @@ export async function accountOfToken({ store, clock }: Needed, token: string): P
   const leftS = (Date.parse(found.session.endsAt) - now.getTime()) / 1000;
   if (leftS < idleS - renewAfterS) {
     const endsAt = new Date(Math.min(after(now, idleS).getTime(), last.getTime())).toISOString();
-    if (endsAt > found.session.endsAt) await store.accounts.extendSession({ tokenHash, endsAt });
+    if (endsAt > found.session.endsAt) await putOff({ store }, { tokenHash, endsAt });
   }
   return found.account;
 }

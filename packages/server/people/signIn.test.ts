@@ -1,4 +1,5 @@
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { StoreFailure } from '@fettle/store/contract/failure.ts';
+import { afterAll, beforeAll, describe, expect, it, vi } from 'vitest';
 import { clientOf, cookieIn, freshAddress } from '../testing/client.ts';
 import { type TestServer, testPassword, testServer } from '../testing/testServer.ts';
 import { addAccount, closeAccount } from './accounts.ts';
@@ -129,6 +130,20 @@ describe('signing in', () => {
       expect((await get('/api/jobs', cookie)).status).toBe(200);
       server.pass(11 * hour);
     }
+    expect((await get('/api/jobs', cookie)).status).toBe(401);
+  });
+
+  it('goes on where its end cannot be put off, since the disk is full', async () => {
+    const { accounts } = server.services.store;
+    const cookie = cookieIn(await tryToSignIn({ name: 'lou' }));
+    server.pass(2 * 3_600_000);
+    const putOff = vi
+      .spyOn(accounts, 'extendSession')
+      .mockRejectedValue(new StoreFailure('disk-full', 'Full.'));
+    expect((await get('/api/jobs', cookie)).status).toBe(200);
+    expect(putOff).toHaveBeenCalledOnce();
+    putOff.mockRestore();
+    server.pass(11 * 3_600_000);
     expect((await get('/api/jobs', cookie)).status).toBe(401);
   });
 

@@ -72,6 +72,7 @@ export interface Attachments {
   /** Oldest first, without those removed. */
   list(job: number): Promise<readonly Attachment[]>;
   find(job: number, id: string): Promise<Attachment | undefined>;
+  /** A thumbnail that is lost is made anew, and kept where the disk lets it. */
   read(attachment: Attachment, size: 'whole' | 'thumbnail'): Promise<PictureFile>;
   caption(change: { readonly job: number; readonly id: string; readonly caption: string }): Promise<boolean>;
   /** Takes it off the job's list; the file stays until `sweep`. */

@@ -181,7 +181,10 @@ async function read(pictures: string, of: PictureOf, size: 'whole' | 'thumbnail'
   }
   if (size === 'whole') return { bytes, mediaType: of.mediaType };
   const thumbnail = await thumbnailOf(bytes);
-  await keepThumbnail(pictures, of, thumbnail);
+  // On a full disk, or one that can only be read, it is made anew each time.
+  await keepThumbnail(pictures, of, thumbnail).catch((error: unknown) => {
+    if (!(error instanceof StoreFailure)) throw error;
+  });
   return { bytes: thumbnail, mediaType: 'image/jpeg' };
 }
 
