@@ -6,7 +6,7 @@ import type { StoredRevision } from '../contract/jobs.ts';
 import type { Reading } from '../contract/readings.ts';
 import { type Row, readTable } from './csv.ts';
 import { columns, jobFolder, photographFile, revisionFile } from './layout.ts';
-import { attachmentIn, readingIn, revisionIn } from './rows.ts';
+import { attachmentIn, doubledIn, readingIn, revisionIn } from './rows.ts';
 import { type ExportSource, NotWhole } from './source.ts';
 
 /** A job as an export holds it, checked, photographs' files aside. */
@@ -63,18 +63,28 @@ async function photographsIn(source: ExportSource, number: number): Promise<read
   return attachments;
 }
 
-async function listed<Record>(
+/** The records of a table of an export, none where it is not listed; each has an id of its own. */
+export async function listed<Record extends { readonly id: string | number }>(
   source: ExportSource,
   path: string,
   table: { readonly head: readonly string[]; readonly recordIn: (row: Row) => Record | undefined },
 ): Promise<readonly Record[]> {
   if (!source.has(path)) return [];
   const rows = await rowsIn(source, path, table.head);
-  return rows.map((row, index) => {
+  const records = rows.map((row, index) => {
     const record = table.recordIn(row);
     if (record === undefined) throw badRow(path, index);
     return record;
   });
+  refuseDoubled(path, records);
+  return records;
+}
+
+function refuseDoubled(path: string, records: readonly { readonly id: string | number }[]): void {
+  const place = doubledIn(records);
+  if (place === undefined) return;
+  const [row, id] = [place + 1, records[place]?.id];
+  throw new NotWhole(path, `row ${row} has the id ${id} of a row before it; each row must have its own`);
 }
 
 /** The rows of a table of an export. */

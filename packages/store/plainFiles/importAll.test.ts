@@ -156,6 +156,19 @@ describe('an export that is not whole is refused, and nothing is written', () =>
     await refused(/revisions\.csv row 4/);
   });
 
+  test.each([
+    ['log.csv', '"2"', '"1"'],
+    ['jobs/004711/readings.csv', undefined, undefined],
+    ['jobs/004711/photographs.csv', undefined, undefined],
+  ])('two rows of %s have one id', async (path, second, first) => {
+    const text = readFileSync(join(from, path), 'utf8');
+    const ids = [...text.matchAll(/"[a-z0-9]{16}"/g)].map(([id]) => id);
+    const forged = text.replace(second ?? ids[1] ?? '', first ?? ids[0] ?? '');
+    expect(forged).not.toBe(text);
+    forge(path, forged);
+    await refused(/\.csv row 2 has the id \w+ of a row before it; each row must have its own/);
+  });
+
   test('settings that are none', async () => {
     forge('settings/0001.yaml', 'workshop: [1]\n');
     await refused(/settings\/0001\.yaml /);

@@ -3,7 +3,7 @@ import { readShelf } from '@fettle/job/books/shelf.ts';
 import type { BookName, StoredBook } from '../contract/books.ts';
 import type { Deed } from '../contract/deeds.ts';
 import type { Store } from '../contract/store.ts';
-import { badRow, numbersIn, readExportedJob, rowsIn, yamlIn } from './exportedJob.ts';
+import { badRow, listed, numbersIn, readExportedJob, rowsIn, yamlIn } from './exportedJob.ts';
 import { type ImportedJob, layJob } from './layJob.ts';
 import { columns, type ExportCounts, revisionFile } from './layout.ts';
 import { bookRevisionIn, deedIn } from './rows.ts';
@@ -138,12 +138,6 @@ function historyOf(books: readonly StoredBook[]): string {
   );
 }
 
-async function logIn(source: ExportSource): Promise<readonly Deed[]> {
-  if (!source.has('log.csv')) return [];
-  const rows = await rowsIn(source, 'log.csv', columns.log);
-  return rows.map((row, index) => {
-    const deed = deedIn(row);
-    if (deed === undefined) throw badRow('log.csv', index);
-    return deed;
-  });
+function logIn(source: ExportSource): Promise<readonly Deed[]> {
+  return listed(source, 'log.csv', { head: columns.log, recordIn: deedIn });
 }

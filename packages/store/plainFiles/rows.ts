@@ -127,6 +127,16 @@ export function deedIn(row: Row): Deed | undefined {
   };
 }
 
+/** The place of the first record that has the id of one before it; undefined where each has its own. */
+export function doubledIn(records: readonly { readonly id: string | number }[]): number | undefined {
+  const ids = new Set<string | number>();
+  for (const [place, { id }] of records.entries()) {
+    if (ids.has(id)) return place;
+    ids.add(id);
+  }
+  return undefined;
+}
+
 /** A revision of a book, its body aside, from its row; undefined where the row holds none. */
 export function bookRevisionIn(row: Row): z.infer<typeof bookRow> | undefined {
   return bookRow.safeParse(row).data;
