@@ -28,6 +28,7 @@ const storeTests = [
   'contract.test.ts',
   'open.test.ts',
   'flipped.test.ts',
+  'backup/restore.test.ts',
   'twoPrograms.test.ts',
   'migrations',
   'sqlite',

@@ -2,6 +2,7 @@ import { join } from 'node:path';
 import { StoreFailure } from '../contract/failure.ts';
 import { copyDurably } from '../files/durable.ts';
 import { type OpenFile, openFile } from '../sqlite/driver.ts';
+import { settleJournal } from '../sqlite/journal.ts';
 import { isThere } from './pool.ts';
 
 /** Files without which a database may lack what was written last. */
@@ -22,7 +23,7 @@ where closed_at is null
 /**
  * Lets no door open again by a restore: in the restored database every session ends, and links and accounts stay
  * shut that are shut in the database that it takes the place of, as far as that can still be read. That one is
- * only copied, never opened.
+ * only copied, never opened. The restored one gets the journal of a new file.
  *
  * @param part folder for the copy
  */
@@ -38,6 +39,8 @@ export async function keepDoorsShut(of: {
   try {
     file.exec('delete from session');
     if (await isThere(copy)) shut(file, copy);
+    // Nobody else has it open yet, as with a new file. Last, so that all that was written is in the file itself.
+    settleJournal(file, true);
   } finally {
     file.close();
   }

@@ -90,6 +90,14 @@ describe('what is restored', () => {
     expect(await again.accounts.find('orlinde')).toBeDefined();
   });
 
+  test('has the journal that new records have with this SQLite', async () => {
+    const { backup } = await backedUp();
+    const fresh = await (await newStore()).checkup();
+    const to = join(newFolder(), 'data');
+    await restoreBackup({ from: backup.folder, to });
+    expect((await (await newStore(to)).checkup()).journal).toBe(fresh.journal);
+  });
+
   test('is told where pictures are lost, and all else is there', async () => {
     const { backup } = await backedUp();
     rmSync(backup.pool, { recursive: true });
