@@ -202,6 +202,22 @@ describe.skipIf(process.platform === 'win32')('records that this user may not wr
   });
 });
 
+it('a letter that changed on the disk is found, though the document still reads', async () => {
+  await newRecords();
+  const file = openFile(database, 'libsql');
+  file.exec("update revision set document = replace(document, 'title', 'titlf') where job = 3");
+  file.exec("update revision set document = '{' where job = 4");
+  file.close();
+  const store = await openStore({ folder: data, driver: 'libsql' });
+  expect((await store.checkup()).faults).toEqual([]);
+  const { faults } = await store.checkup({ thorough: true });
+  expect(faults).toEqual([
+    'Revision 1 of job 3 is not what was written.',
+    'Revision 1 of job 4 is not what was written.',
+  ]);
+  await store.close();
+});
+
 /** Copies the database as it lies there, with what belongs to it, into a folder of its own. */
 const copied = (ends: readonly string[]): string => {
   const died = join(folder, 'died');

@@ -1,3 +1,4 @@
+import type { DeedBeside } from '@fettle/store/contract/deeds.ts';
 import type { Store } from '@fettle/store/contract/store.ts';
 import type { Context } from 'hono';
 import type { Environment, Services } from '../services.ts';
@@ -27,6 +28,12 @@ export const noteDown = async (
     );
   }
 };
+
+/** What the visitor does, to be written down with the change itself. */
+export const beside = (context: Context<Environment>, done: Pick<Done, 'what' | 'about'>): DeedBeside => ({
+  ...done,
+  from: context.get('visitor').from,
+});
 
 /** Writes down what the visitor did. */
 export const writeDown = (context: Context<Environment>, { store }: Services, done: Done): Promise<void> => {

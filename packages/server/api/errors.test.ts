@@ -11,7 +11,7 @@ beforeAll(async () => {
 afterAll(() => server.end());
 afterEach(() => vi.restoreAllMocks());
 
-const { send, takeIn } = jobClientOf(() => server);
+const { send, post, takeIn } = jobClientOf(() => server);
 
 describe('what goes wrong inside', () => {
   test.each([
@@ -59,8 +59,10 @@ describe('what goes wrong inside', () => {
     );
     const written = vi.spyOn(process.stderr, 'write').mockReturnValue(true);
     const number = await takeIn();
-    expect((await send('GET', `/api/jobs/${number}`)).status).toBe(200);
-    expect(String(written.mock.calls[0]?.[0])).toContain('job-taken-in by bench');
+    const reading = { kind: 'nitrite', day: '2026-11-02', value: '0.1 mg/L' };
+    const entered = await post(`/api/jobs/${number}/readings`, reading);
+    expect(entered.status).toBe(201);
+    expect(String(written.mock.calls[0]?.[0])).toContain('reading-entered by bench');
   });
 
   test('people get a page, programs problem details', async () => {

@@ -75,13 +75,12 @@ const addGoBack = (app: OpenAPIHono<Environment>, services: Services): void =>
     async ({ context, path: { number } }) => {
       const wanted = readIfMatch(context);
       const { to } = await readJson(context, goBackSchema);
-      const by = context.get('visitor').name;
       return changeJob(context, services, {
         number,
         wanted,
-        done: { what: 'job-went-back', job: number, about: `to revision ${to}` },
-        make: async (base) => {
-          const revised = await services.store.jobs.goBack({ number, base, by, to });
+        done: { what: 'job-went-back', about: `to revision ${to}` },
+        make: async (change) => {
+          const revised = await services.store.jobs.goBack({ ...change, to });
           if (!revised.ok && revised.reason === 'no-such-revision')
             throw notFound(`Job ${number} has no revision ${to}.`);
           return revised;
@@ -110,15 +109,13 @@ const addPutAway = (app: OpenAPIHono<Environment>, services: Services): void =>
       description:
         'It is kept with all its revisions, is in no list unless asked for, and can be brought back.',
     },
-    ({ context, path: { number } }) => {
-      const by = context.get('visitor').name;
-      return changeJob(context, services, {
+    ({ context, path: { number } }) =>
+      changeJob(context, services, {
         number,
         wanted: readIfMatch(context),
-        done: { what: 'job-put-away', job: number },
-        make: (base) => services.store.jobs.putAway({ number, base, by }),
-      });
-    },
+        done: { what: 'job-put-away' },
+        make: (change) => services.store.jobs.putAway(change),
+      }),
   );
 
 const addBringBack = (app: OpenAPIHono<Environment>, services: Services): void =>
@@ -131,15 +128,13 @@ const addBringBack = (app: OpenAPIHono<Environment>, services: Services): void =
       operationId: 'bringBackJob',
       summary: 'Bring a job back that was put away',
     },
-    ({ context, path: { number } }) => {
-      const by = context.get('visitor').name;
-      return changeJob(context, services, {
+    ({ context, path: { number } }) =>
+      changeJob(context, services, {
         number,
         wanted: readIfMatch(context),
-        done: { what: 'job-brought-back', job: number },
-        make: (base) => services.store.jobs.bringBack({ number, base, by }),
-      });
-    },
+        done: { what: 'job-brought-back' },
+        make: (change) => services.store.jobs.bringBack(change),
+      }),
   );
 
 /** Revisions of jobs, and changes that are no new document. */

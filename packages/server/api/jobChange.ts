@@ -1,8 +1,8 @@
-import type { Revised, StoredJob } from '@fettle/store/contract/jobs.ts';
+import type { JobChange, Revised, StoredJob } from '@fettle/store/contract/jobs.ts';
 import type { Context } from 'hono';
 import type { Environment, Services } from '../services.ts';
 import { type BaseWanted, beginsFrom, revisionTag } from './conditions.ts';
-import { type Done, writeDown } from './deeds.ts';
+import { beside, type Done } from './deeds.ts';
 import { lostRace } from './lostRace.ts';
 import { notFound } from './refusal.ts';
 
@@ -23,8 +23,8 @@ const MOST_TRIES = 5;
 export interface PlainChange {
   readonly number: number;
   readonly wanted: BaseWanted;
-  readonly done: Done;
-  readonly make: (base: number) => Promise<Revised>;
+  readonly done: Pick<Done, 'what' | 'about'>;
+  readonly make: (change: JobChange) => Promise<Revised>;
 }
 
 /**
@@ -38,11 +38,9 @@ export const changeJob = async (
 ): Promise<Response> => {
   let current = await jobNumbered(services, number);
   for (let tries = 0; tries < MOST_TRIES && beginsFrom(wanted, current.revision); tries++) {
-    const revised = await make(current.revision);
-    if (revised.ok) {
-      await writeDown(context, services, done);
-      return answerWritten(context, { number, revision: revised.revision });
-    }
+    const by = context.get('visitor').name;
+    const revised = await make({ number, base: current.revision, by, log: beside(context, done) });
+    if (revised.ok) return answerWritten(context, { number, revision: revised.revision });
     if (revised.reason === 'no-such-job') throw notFound(`There is no job ${number}.`);
     current = revised.current;
   }

@@ -3,12 +3,13 @@ import { readSettings } from '@fettle/job/books/settings.ts';
 import { readShelf } from '@fettle/job/books/shelf.ts';
 import type { JobDocument } from '@fettle/job/schema/job.ts';
 import { writeJob } from '@fettle/job/write.ts';
+import type { DeedBeside } from '@fettle/store/contract/deeds.ts';
 import type { StoredJob } from '@fettle/store/contract/jobs.ts';
 import { type OpenAPIHono, z } from '@hono/zod-openapi';
 import type { Context } from 'hono';
 import type { Environment, Services } from '../services.ts';
 import { beginsFrom, hasAlready, readIfMatch, revisionTag } from './conditions.ts';
-import { writeDown } from './deeds.ts';
+import { beside } from './deeds.ts';
 import { numberedFor, readDocumentBody } from './documents.ts';
 import { answerWritten, jobNumbered } from './jobChange.ts';
 import { bothChanges, lostRace } from './lostRace.ts';
@@ -94,8 +95,8 @@ const addCreate = (app: OpenAPIHono<Environment>, services: Services): void =>
       const taken = await services.store.jobs.create({
         document: whole?.document ?? read.document,
         by: name,
+        log: beside(context, { what: 'job-taken-in' }),
       });
-      await writeDown(context, services, { what: 'job-taken-in', job: taken.number });
       const { number, revision } = taken;
       const body = { number, revision, notes: read.notes, ...(whole && { filled: whole.filled }) };
       return context.json(body, 201, { Location: `/api/jobs/${number}`, ETag: revisionTag(revision) });
@@ -171,8 +172,8 @@ const addReplace = (app: OpenAPIHono<Environment>, services: Services): void =>
         racing: { current, wanted, yours },
         merge: query.merge === 'fields',
         by: context.get('visitor').name,
+        log: beside(context, { what: 'job-revised' }),
       });
-      await writeDown(context, services, { what: 'job-revised', job: path.number });
       return answerWritten(context, { number: path.number, ...written });
     },
   );
@@ -185,6 +186,7 @@ interface Revision {
   };
   readonly merge: boolean;
   readonly by: string;
+  readonly log: DeedBeside;
 }
 
 /** Somebody may be quicker again and again. */
@@ -193,7 +195,7 @@ const MOST_TRIES = 5;
 /** Writes the document where the change began from what stands; else both together, where that is asked for. */
 const reviseJob = async (
   services: Services,
-  { racing, merge, by }: Revision,
+  { racing, merge, by, log }: Revision,
 ): Promise<{ readonly revision: number; readonly merged?: boolean }> => {
   let { current } = racing;
   const { wanted, yours } = racing;
@@ -208,6 +210,7 @@ const reviseJob = async (
       base: current.revision,
       document,
       by,
+      log,
     });
     if (revised.ok) return { revision: revised.revision, ...(direct ? {} : { merged: true }) };
     current = revised.reason === 'stale' ? revised.current : await jobNumbered(services, current.number);

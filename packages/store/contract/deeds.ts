@@ -13,6 +13,9 @@ export interface Deed {
   readonly from?: string;
 }
 
+/** A line that is written together with what it tells of, or not at all. */
+export type DeedBeside = Pick<Deed, 'what' | 'about' | 'from'>;
+
 export interface Deeds {
   /**
    * Lays lines down as they were elsewhere, oldest first, with their ids where the log is empty. Where it is not,

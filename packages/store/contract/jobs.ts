@@ -1,6 +1,7 @@
 import type { FieldChange } from '@fettle/job/changes/changes.ts';
 import type { JobDocument } from '@fettle/job/schema/job.ts';
 import type { Attachment } from './attachments.ts';
+import type { DeedBeside } from './deeds.ts';
 import type { Reading } from './readings.ts';
 
 /** A job as it stands now. */
@@ -92,6 +93,8 @@ export interface NewJob {
   readonly document: JobDocument;
   readonly by: string;
   readonly kind?: 'taken-in' | 'imported';
+  /** For the log of who did what. */
+  readonly log?: DeedBeside;
 }
 
 export interface JobChange {
@@ -99,6 +102,8 @@ export interface JobChange {
   /** The revision that the change began from. */
   readonly base: number;
   readonly by: string;
+  /** For the log of who did what; not written where nothing changed. */
+  readonly log?: DeedBeside;
 }
 
 /** The jobs with all their revisions. Every method that writes has written to the disk when it returns. */

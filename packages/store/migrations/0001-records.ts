@@ -38,6 +38,7 @@ create table revision (
   changes text not null,
   went_back_to integer,
   document text not null,
+  hash text not null,
   primary key (job, revision)
 );
 

@@ -8,6 +8,7 @@ import type { OpenFile } from '../sqlite/driver.ts';
 import { fullTextFault } from '../sqlite/fullText.ts';
 import { quickFaults } from '../sqlite/quickCheck.ts';
 import type { Tables } from '../sqlite/tables.ts';
+import { hashOf } from './writeJob.ts';
 
 /** What a checkup looks at. */
 export interface CheckedUp {
@@ -47,7 +48,7 @@ const linkFaults = async (db: Kysely<Tables>): Promise<string[]> => {
 const someRevisions = (db: Kysely<Tables>, behind: { readonly job: number; readonly revision: number }) =>
   db
     .selectFrom('revision')
-    .select(['job', 'revision', 'document'])
+    .select(['job', 'revision', 'document', 'hash'])
     .where(({ eb, refTuple, tuple }) =>
       eb(refTuple('job', 'revision'), '>', tuple(behind.job, behind.revision)),
     )
@@ -56,13 +57,14 @@ const someRevisions = (db: Kysely<Tables>, behind: { readonly job: number; reado
     .limit(50)
     .execute();
 
-/** What is wrong with the text of a document; undefined where it reads. */
-const documentFault = (text: string): string | undefined => {
+/** What is wrong with the text of a document, after its name; undefined where it reads, and is what was written. */
+const documentFault = (text: string, hash: string): string | undefined => {
+  if (hashOf(text) !== hash) return 'is not what was written.';
   try {
     const reading = readDocument(JSON.parse(text));
-    return reading.ok ? undefined : (reading.problems[0]?.says ?? 'it is no job.');
+    return reading.ok ? undefined : `does not read: ${reading.problems[0]?.says ?? 'it is no job.'}`;
   } catch {
-    return 'it is no JSON.';
+    return 'does not read: it is no JSON.';
   }
 };
 
@@ -71,10 +73,9 @@ const documentFaults = async (db: Kysely<Tables>): Promise<string[]> => {
   let behind = { job: -1, revision: -1 };
   for (;;) {
     const rows = await someRevisions(db, behind);
-    for (const { job, revision, document } of rows) {
-      const says = documentFault(document);
-      if (says !== undefined && faults.length < 20)
-        faults.push(`Revision ${revision} of job ${job} does not read: ${says}`);
+    for (const { job, revision, document, hash } of rows) {
+      const says = documentFault(document, hash);
+      if (says !== undefined && faults.length < 20) faults.push(`Revision ${revision} of job ${job} ${says}`);
     }
     const last = rows.at(-1);
     if (last === undefined) return faults;

@@ -1,6 +1,6 @@
-import type { Selectable } from 'kysely';
+import type { Kysely, Selectable } from 'kysely';
 import type { Deed, Deeds } from '../contract/deeds.ts';
-import type { DeedTable } from '../sqlite/tables.ts';
+import type { DeedTable, Tables } from '../sqlite/tables.ts';
 import { present } from './plain.ts';
 import type { RecordsIn } from './recordsIn.ts';
 
@@ -24,6 +24,11 @@ const toRow = ({ at, who, what, job, about, from }: Omit<Deed, 'id'>) => ({
   from_address: from ?? null,
 });
 
+/** Adds a line to the log, within a transaction where it belongs to what else is written in it. */
+export const insertDeed = async (db: Kysely<Tables>, deed: Omit<Deed, 'id'>): Promise<void> => {
+  await db.insertInto('deed').values(toRow(deed)).execute();
+};
+
 const lay = async ({ db }: RecordsIn, deeds: readonly Deed[]): Promise<number> =>
   db.transaction().execute(async (within) => {
     const rows = await within.selectFrom('deed').selectAll().execute();
@@ -46,12 +51,7 @@ const MOST = 1_000;
 
 /** The log in a database. */
 export const deedsIn = (records: RecordsIn): Deeds => ({
-  add: async (deed) => {
-    await records.db
-      .insertInto('deed')
-      .values(toRow({ ...deed, at: records.now() }))
-      .execute();
-  },
+  add: (deed) => insertDeed(records.db, { ...deed, at: records.now() }),
   lay: (deeds) => lay(records, deeds),
   list: async ({ job, count, before }) => {
     let asked = records.db.selectFrom('deed').selectAll();

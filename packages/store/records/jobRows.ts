@@ -56,7 +56,7 @@ const kindOf = (text: string): RevisionKind => {
   return kind;
 };
 
-export const toSummary = (row: Omit<Selectable<RevisionTable>, 'document'>): RevisionSummary => ({
+export const toSummary = (row: Omit<Selectable<RevisionTable>, 'document' | 'hash'>): RevisionSummary => ({
   revision: row.revision,
   at: row.at,
   by: row.by,
@@ -65,7 +65,7 @@ export const toSummary = (row: Omit<Selectable<RevisionTable>, 'document'>): Rev
   ...present('wentBackTo', row.went_back_to),
 });
 
-export const toRevision = (row: Selectable<RevisionTable>): StoredRevision => ({
+export const toRevision = (row: Omit<Selectable<RevisionTable>, 'hash'>): StoredRevision => ({
   ...toSummary(row),
   document: JSON.parse(row.document),
 });

@@ -13,6 +13,7 @@ import type {
 import { attachmentRow } from '../photographs/attachmentRows.ts';
 import { isTaken } from '../sqlite/failures.ts';
 import type { Tables } from '../sqlite/tables.ts';
+import { insertDeed } from './deeds.ts';
 import { asStored, numbered, toRevision, toStoredJob, toSummary } from './jobRows.ts';
 import { listJobs } from './listJobs.ts';
 import { insertReadings } from './readings.ts';
@@ -93,7 +94,7 @@ interface Next {
 /** Carries out a change in one transaction, if nobody was quicker. */
 const change = async <Other>(
   { db, now }: RecordsIn,
-  { number, base, by }: JobChange,
+  { number, base, by, log }: JobChange,
   nextOf: (db: Transaction<Tables>, current: StoredJob) => Promise<Next | Other | undefined>,
 ): Promise<Revised | Other> =>
   db.transaction().execute(async (within) => {
@@ -112,18 +113,28 @@ const change = async <Other>(
     const at = now();
     const back = wentBackTo === undefined ? {} : { wentBackTo };
     const shown = shownChanges(changes);
-    await appendRevision(within, number, { revision, at, by, kind, changes: shown, document, ...back });
+    const appended = { revision, at, by, kind, changes: shown, document, ...back };
+    await appendRevision(within, { number, document: current.document }, appended);
+    if (log !== undefined) await insertDeed(within, { ...log, job: number, who: by, at });
     return { ok: true, revision, at };
   });
 
 const isNext = <Other>(next: Next | Other): next is Next =>
   typeof next === 'object' && next !== null && 'document' in next;
 
-const create = ({ db, now }: RecordsIn, { document, by, kind = 'taken-in' }: NewJob) =>
+const create = ({ db, now }: RecordsIn, { document, by, kind = 'taken-in', log }: NewJob) =>
   db.transaction().execute(async (within) => {
     const number = await numberFor(within, document);
-    const first = { revision: 1, at: now(), by, kind, changes: [], document: numbered(document, number) };
-    await insertJob(within, number, first);
+    const at = now();
+    await insertJob(within, number, {
+      revision: 1,
+      at,
+      by,
+      kind,
+      changes: [],
+      document: numbered(document, number),
+    });
+    if (log !== undefined) await insertDeed(within, { ...log, job: number, who: by, at });
     return { number, revision: 1 };
   });
 
@@ -154,7 +165,8 @@ const lay = async ({ db }: RecordsIn, job: Parameters<Jobs['lay']>[0]) => {
     return await db.transaction().execute(async (within) => {
       if (!(await isFree(within, number))) return { ok: false };
       await insertJob(within, number, first);
-      for (const next of later) await appendRevision(within, number, next);
+      for (const [place, next] of later.entries())
+        await appendRevision(within, { number, document: revisions[place]!.document }, next);
       await insertReadings(within, readings);
       for (const attachment of attachments)
         await within.insertInto('attachment').values(attachmentRow(attachment)).execute();

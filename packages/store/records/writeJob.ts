@@ -1,3 +1,4 @@
+import { createHash } from 'node:crypto';
 import type { JobDocument } from '@fettle/job/schema/job.ts';
 import type { Transaction } from 'kysely';
 import type { RevisionKind, StoredRevision } from '../contract/jobs.ts';
@@ -8,8 +9,12 @@ import { wordsOf } from './jobWords.ts';
 
 type Db = Transaction<Tables>;
 
+/** What is written of a document beside it, so that a letter that changed on the disk is found. */
+export const hashOf = (text: string): string => createHash('sha256').update(text).digest('hex');
+
 /** Lays down one revision; the pair of job and revision may not be there yet. */
 export const insertRevision = async (db: Db, job: number, revision: StoredRevision): Promise<void> => {
+  const document = JSON.stringify(revision.document);
   await db
     .insertInto('revision')
     .values({
@@ -20,15 +25,16 @@ export const insertRevision = async (db: Db, job: number, revision: StoredRevisi
       kind: revision.kind,
       changes: JSON.stringify(revision.changes),
       went_back_to: revision.wentBackTo ?? null,
-      document: JSON.stringify(revision.document),
+      document,
+      hash: hashOf(document),
     })
     .execute();
 };
 
-/** Tags and words by which a job is found. */
-const index = async (db: Db, number: number, document: JobDocument): Promise<void> => {
+const tagsOf = (document: JobDocument): readonly string[] => [...new Set(document.job?.tags ?? [])];
+
+const writeTags = async (db: Db, number: number, tags: readonly string[]): Promise<void> => {
   await db.deleteFrom('job_tag').where('job', '=', number).execute();
-  const tags = [...new Set(document.job?.tags ?? [])];
   if (tags.length > 0)
     await db
       .insertInto('job_tag')
@@ -36,7 +42,22 @@ const index = async (db: Db, number: number, document: JobDocument): Promise<voi
       // Texts that no engine keeps, as half a character, can become the same one.
       .onConflict((conflict) => conflict.doNothing())
       .execute();
-  await indexWords(db, { job: number, words: wordsOf(document, number) });
+};
+
+/** A job, and what its document says so far. */
+interface Standing {
+  readonly number: number;
+  /** Absent where the job is new. */
+  readonly document?: JobDocument;
+}
+
+/** Tags and words by which a job is found, written where they are not what they were. */
+const index = async (db: Db, { number, document: before }: Standing, after: JobDocument): Promise<void> => {
+  const tags = tagsOf(after);
+  if (before === undefined || JSON.stringify(tagsOf(before)) !== JSON.stringify(tags))
+    await writeTags(db, number, tags);
+  const words = wordsOf(after, number);
+  if (before === undefined || wordsOf(before, number) !== words) await indexWords(db, { job: number, words });
 };
 
 /** A new job with its first revision. */
@@ -53,7 +74,7 @@ export const insertJob = async (db: Db, number: number, first: StoredRevision): 
     })
     .execute();
   await insertRevision(db, number, first);
-  await index(db, number, first.document);
+  await index(db, { number }, first.document);
 };
 
 /** What a kind of revision does to a job's being put away. */
@@ -62,8 +83,13 @@ const putAwayAt = (kind: RevisionKind, at: string): { readonly put_away_at?: str
   return kind === 'brought-back' ? { put_away_at: null } : {};
 };
 
-/** One more revision of a job. */
-export const appendRevision = async (db: Db, number: number, next: StoredRevision): Promise<void> => {
+/** One more revision of a job, of which `standing` says the newest document so far. */
+export const appendRevision = async (
+  db: Db,
+  standing: Required<Standing>,
+  next: StoredRevision,
+): Promise<void> => {
+  const { number } = standing;
   await insertRevision(db, number, next);
   await db
     .updateTable('job')
@@ -76,5 +102,5 @@ export const appendRevision = async (db: Db, number: number, next: StoredRevisio
     })
     .where('number', '=', number)
     .execute();
-  await index(db, number, next.document);
+  await index(db, standing, next.document);
 };

@@ -39,6 +39,8 @@ export interface RevisionTable {
   readonly went_back_to: Optional<number>;
   /** The job document as JSON, in the edition of the format in which it was written. */
   readonly document: string;
+  /** SHA-256 of `document`, hexadecimal. */
+  readonly hash: string;
 }
 
 export interface AttachmentTable {

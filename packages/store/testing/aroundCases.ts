@@ -1,6 +1,6 @@
 import { expect } from 'vitest';
 import type { Store } from '../contract/store.ts';
-import { by, type Case, firstMoment, jobOf } from './bench.ts';
+import { by, type Case, firstMoment, jobOf, titled } from './bench.ts';
 
 const addJobs = async ({ jobs }: Store): Promise<void> => {
   await jobs.create({ document: jobOf(), by });
@@ -201,6 +201,23 @@ export const aroundCases: readonly Case[] = [
       expect(await deeds.list({ job: 4 })).toEqual([all[1]]);
       expect(await deeds.list({ count: 1 })).toEqual([all[0]]);
       expect(await deeds.list({ before: all[0]!.id, count: 1 })).toEqual([all[1]]);
+    },
+  ],
+  [
+    'a change and its line in the log are written together, and no line where nothing changed',
+    async ({ store: { deeds, jobs } }) => {
+      const log = { what: 'job-revised', from: '127.0.0.1' };
+      const change = { number: 1, base: 1, by, log };
+      await jobs.create({ document: titled('Drum'), by, log: { what: 'job-taken-in' } });
+      await jobs.revise({ ...change, document: titled('Drum') });
+      await jobs.revise({ ...change, document: titled('Tall drum') });
+      await jobs.revise({ ...change, document: titled('Too late') });
+      await jobs.revise({ ...change, number: 2, document: titled('Of no job') });
+      const lines = (await deeds.list({})).map(({ id: _, ...line }) => line);
+      expect(lines).toEqual([
+        { at: firstMoment, who: by, job: 1, ...log },
+        { at: firstMoment, who: by, job: 1, what: 'job-taken-in' },
+      ]);
     },
   ],
   [
