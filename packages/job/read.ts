@@ -10,6 +10,7 @@ import { kindOfValue, problemsOf } from './schema/issues.ts';
 import { currentEdition, type JobDocument, jobSchema } from './schema/job.ts';
 import { isFields } from './schema/walk.ts';
 import { parseText, type TextPlace } from './text/parse.ts';
+import { plainJson } from './text/plainJson.ts';
 import { withTidyNames } from './tidyNames.ts';
 import { toModel } from './toModel/toModel.ts';
 
@@ -30,6 +31,10 @@ export type JobReading =
  *   order of the text, each with its line
  */
 export function readJob(source: string | Uint8Array): JobReading {
+  const quick = plainJson(source);
+  const quickly = quick === undefined ? undefined : readValue(quick);
+  // Where something is wrong, the text is read once more for the lines on which it stands.
+  if (quickly?.ok) return quickly;
   const { value, places, problems } = parseText(source);
   if (value === undefined) return { ok: false, problems };
   const reading = readValue(value);
