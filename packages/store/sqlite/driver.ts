@@ -1,6 +1,7 @@
 import { createRequire } from 'node:module';
 import type { SqliteDatabase, SqliteStatement } from 'kysely';
 import { toStoreFailure } from './failures.ts';
+import { keptStatements } from './keptStatements.ts';
 import { openBuiltin } from './openBuiltin.ts';
 import type { RawDatabase } from './rawDatabase.ts';
 import { safeValue } from './values.ts';
@@ -21,6 +22,9 @@ const require = createRequire(import.meta.url);
 
 /** How long a program waits for another one to let go of the file, milliseconds. */
 const LONGEST_WAIT = 5_000;
+
+/** Pages of the file that are held in memory: the indexes of some ten thousand jobs, KiB. */
+const MOST_CACHE_KIB = 32_768;
 
 /** The older driver; its package is optional, since a newer Node needs none. */
 const openLibsql = (path: string): RawDatabase => {
@@ -47,34 +51,25 @@ const hasEndedItself = (sql: string, error: unknown): boolean =>
 /** Every transaction here writes: taking the lock at once, two of them wait for each other instead of failing. */
 const begun = (sql: string): string => (sql === 'begin' ? 'begin immediate' : sql);
 
-/**
- * Opens a database file.
- *
- * @param driver which one; the built-in where this Node has it, where left out
- * @throws StoreFailure where the file cannot be opened
- */
-export function openFile(path: string, driver?: DriverName): OpenFile {
-  const guard = <Result>(work: () => Result): Result => {
-    try {
-      return work();
-    } catch (error) {
-      throw toStoreFailure(error);
-    }
-  };
-  const builtin = driver === 'libsql' ? undefined : guard(() => openBuiltin(path));
-  if (builtin === undefined && driver === 'node:sqlite')
-    throw new TypeError('this Node has no database of its own; its driver is libsql');
-  const raw = builtin ?? guard(() => openLibsql(path));
-  const used: DriverName = builtin === undefined ? 'libsql' : 'node:sqlite';
-  // Before anything is asked of the file: even the first question may have to wait.
-  guard(() => raw.exec(`pragma busy_timeout = ${LONGEST_WAIT}`));
+/** What a driver throws, thrown as a failure of the store where it is one. */
+const guard = <Result>(work: () => Result): Result => {
+  try {
+    return work();
+  } catch (error) {
+    throw toStoreFailure(error);
+  }
+};
+
+/** Statements of a file, with what each is given looked at before and what it gives afterwards. */
+const statementsOf = (raw: RawDatabase, driver: DriverName) => {
+  const kept = keptStatements((sql) => raw.prepare(sql));
   // The older driver takes a single array for the values of a statement, the newer one value after value.
   const bound = (values: readonly unknown[]): unknown[] => {
     const safe = values.map(safeValue);
-    return used === 'libsql' ? [safe] : safe;
+    return driver === 'libsql' ? [safe] : safe;
   };
   const prepare = (sql: string): SqliteStatement => {
-    const statement = guard(() => raw.prepare(begun(sql)));
+    const statement = guard(() => kept.of(begun(sql)));
     return {
       reader: givesRows(sql),
       all: (values) => guard(() => statement.all(...bound(values)).map(plainRow)),
@@ -87,10 +82,31 @@ export function openFile(path: string, driver?: DriverName): OpenFile {
         }
       },
       *iterate(values) {
-        for (const row of guard(() => statement.iterate(...bound(values)))) yield plainRow(row);
+        // One of its own: another reading may begin before this one has ended.
+        const own = guard(() => raw.prepare(sql));
+        for (const row of guard(() => own.iterate(...bound(values)))) yield plainRow(row);
       },
     };
   };
+  return { prepare, clear: kept.clear };
+};
+
+/**
+ * Opens a database file.
+ *
+ * @param driver which one; the built-in where this Node has it, where left out
+ * @throws StoreFailure where the file cannot be opened
+ */
+export function openFile(path: string, driver?: DriverName): OpenFile {
+  const builtin = driver === 'libsql' ? undefined : guard(() => openBuiltin(path));
+  if (builtin === undefined && driver === 'node:sqlite')
+    throw new TypeError('this Node has no database of its own; its driver is libsql');
+  const raw = builtin ?? guard(() => openLibsql(path));
+  const used: DriverName = builtin === undefined ? 'libsql' : 'node:sqlite';
+  // Before anything is asked of the file: even the first question may have to wait.
+  guard(() => raw.exec(`pragma busy_timeout = ${LONGEST_WAIT}`));
+  guard(() => raw.exec(`pragma cache_size = -${MOST_CACHE_KIB}`));
+  const { prepare, clear } = statementsOf(raw, used);
   const scalar = (sql: string): unknown => {
     const [row] = prepare(sql).all([]);
     return typeof row === 'object' && row !== null ? Object.values(row)[0] : undefined;
@@ -103,6 +119,9 @@ export function openFile(path: string, driver?: DriverName): OpenFile {
     exec: (sql) => {
       guard(() => raw.exec(sql));
     },
-    close: () => raw.close(),
+    close: () => {
+      clear();
+      raw.close();
+    },
   };
 }
