@@ -1,13 +1,15 @@
 /**
  * Puts a server with many jobs under load while it searches plans, and shows how long answers took:
  * `npm run load -- [--jobs 20000] [--seconds 60] [--rate 200] [--plans 3] [--folder DIR]`.
- * Latencies count from the moment at which a request was due, not from when it was sent. A few seconds at the same
- * rate come first and are not counted. Ends with 1 where a target is missed: 99 of 100 reads under 50 ms, 99 of 100
+ * Requests come as those of many people do: each of as many connections as there are requests in a second asks once a
+ * second, at a moment of its own that chance chose, and does not wait for others. A few seconds at the same rate come
+ * first and are not counted. Ends with 1 where a target is missed: 99 of 100 reads under 50 ms, 99 of 100
  * writes under 100 ms, no errors. `--folder` keeps the records for the next run.
  */
 import { existsSync, mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import { setTimeout } from 'node:timers/promises';
 import { parseArgs } from 'node:util';
 import autocannon, { type LoadResult, type RawResult } from 'autocannon';
 import { runFromBundle } from './bundle.ts';
@@ -49,24 +51,39 @@ async function stateOf(address: string, path: string): Promise<string> {
   return String(Reflect.get(Object(work), 'state'));
 }
 
-/** Runs every kind at its share of the rate, all at once. */
+/** Asks once a second over one connection, beginning at a moment within the first second. */
+const askEachSecond = async (
+  address: string,
+  { requests }: LoadKind,
+  times: { readonly beginsAfterMs: number; readonly duration: number },
+): Promise<RawResult> => {
+  await setTimeout(times.beginsAfterMs);
+  return autocannon({
+    url: address,
+    duration: times.duration,
+    connections: 1,
+    overallRate: 1,
+    requests,
+    skipAggregateResult: true,
+    // It takes the time between two requests of a connection for 1 ms, and invents a slow request for each of those.
+    ignoreCoordinatedOmission: true,
+  });
+};
+
+/** Runs every kind at its share of the rate, all at once; gives the results of each kind. */
 const underLoad = (
   address: string,
   kinds: readonly LoadKind[],
   duration: number,
-): Promise<readonly RawResult[]> =>
+): Promise<readonly (readonly RawResult[])[]> =>
   Promise.all(
-    kinds.map(({ share, connections, requests }) => {
-      const overallRate = Math.max(connections, Math.round(rate * share));
-      return autocannon({
-        url: address,
-        duration,
-        connections,
-        overallRate,
-        requests,
-        skipAggregateResult: true,
-      });
-    }),
+    kinds.map((kind) =>
+      Promise.all(
+        Array.from({ length: Math.max(1, Math.round(rate * kind.share)) }, () =>
+          askEachSecond(address, kind, { beginsAfterMs: chance.below(1000), duration }),
+        ),
+      ),
+    ),
   );
 
 const row = ({ latency, requests, errors, timeouts, statusCodeStats }: LoadResult) => ({
@@ -91,16 +108,12 @@ async function measure({ address, process: { pid } }: ServerProcess, standing: S
   const results = await underLoad(address, kinds, seconds);
   const busyS = busySeconds(pid) - busyBefore;
   // Putting together adds into the first of them.
-  const together = (isWrite: boolean): LoadResult =>
-    autocannon.aggregateResult(
-      structuredClone(results.filter((_, index) => kinds[index]?.isWrite === isWrite)),
-      { url: address },
-    );
-  const [reads, writes] = [together(false), together(true)];
-  const each = results.map((result, index) => [
-    kinds[index]?.name,
-    row(autocannon.aggregateResult([structuredClone(result)], { url: address })),
-  ]);
+  const together = (some: readonly RawResult[]): LoadResult =>
+    autocannon.aggregateResult(structuredClone(some), { url: address });
+  const allOf = (isWrite: boolean): LoadResult =>
+    together(results.filter((_, index) => kinds[index]?.isWrite === isWrite).flat());
+  const [reads, writes] = [allOf(false), allOf(true)];
+  const each = results.map((result, index) => [kinds[index]?.name, row(together(result))]);
   console.table({ ...Object.fromEntries(each), 'all reads': row(reads), 'all writes': row(writes) });
   const answered = reads.requests.total + writes.requests.total;
   console.log(

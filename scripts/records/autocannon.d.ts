@@ -18,6 +18,7 @@ declare module 'autocannon' {
     readonly duration: number;
     /** Requests a second over all connections. */
     readonly overallRate: number;
+    readonly ignoreCoordinatedOmission: boolean;
     readonly timeout?: number;
     readonly requests: readonly {
       readonly setupRequest: (request: LoadRequest, context: LoadContext) => LoadRequest;

@@ -12,7 +12,6 @@ export interface LoadKind {
   readonly isWrite: boolean;
   /** Share of all requests, 0 to 1. */
   readonly share: number;
-  readonly connections: number;
   readonly requests: LoadOptions['requests'];
 }
 
@@ -37,7 +36,7 @@ function readKinds(numbers: readonly number[], chance: Chance): readonly LoadKin
   let next = 0;
   const kind = (name: string, share: number, path: () => string): LoadKind => {
     const setupRequest = (request: LoadRequest): LoadRequest => ({ ...request, method: 'GET', path: path() });
-    return { name, share, isWrite: false, connections: share > 0.05 ? 2 : 1, requests: [{ setupRequest }] };
+    return { name, share, isWrite: false, requests: [{ setupRequest }] };
   };
   const page = (): string => `count=50&skip=${50 * chance.below(40)}&order=${chance.among(orders)}`;
   return [
@@ -57,12 +56,11 @@ export function loadKinds(standing: Standing, chance: Chance): readonly LoadKind
   const next = (): JobDocument => lookedAtAgain(chance.among(documents), chance);
   return [
     ...readKinds([...standing.keys()], chance),
-    { name: 'a new job', share: 0.1, isWrite: true, connections: 1, requests: [takeIn(next)] },
+    { name: 'a new job', share: 0.1, isWrite: true, requests: [takeIn(next)] },
     {
       name: 'a change',
       share: 0.2,
       isWrite: true,
-      connections: 3,
       requests: [change(standing, next, chance)],
     },
   ];
