@@ -1,4 +1,5 @@
 import { z } from '@hono/zod-openapi';
+import { readingFields } from '../owner/readingFields.ts';
 
 /** What the API answers with and takes, beside the job document and the results of computing. */
 
@@ -128,24 +129,21 @@ export const attachmentsSchema = z
 
 export const captionSchema = z.strictObject({ caption: z.string().max(500) }).openapi('Caption');
 
-const readingShape = {
-  kind: z.enum(['jug-flow', 'ammonia', 'nitrite']),
-  day: z.iso
-    .date()
-    .openapi({ description: 'Day on which it was taken; not in the future.', example: '2026-11-02' }),
-  value: z.string().min(1).max(100).openapi({
-    description: 'With its unit; ammonia and nitrite say as what they are counted.',
-    example: '480 L/h',
-  }),
-  note: z.string().max(1000).default(''),
-};
-
-export const newReadingSchema = z.strictObject(readingShape).openapi('NewReading');
+export const newReadingSchema = z
+  .strictObject({
+    ...readingFields,
+    day: z.iso
+      .date()
+      .openapi({ description: 'Day on which it was taken; not in the future.', example: '2026-11-02' }),
+  })
+  .openapi('NewReading');
 
 // No extension of the one before: that would be described as all of both, and each allows nothing else.
 export const readingSchema = z
   .strictObject({
-    ...readingShape,
+    kind: readingFields.kind,
+    day: z.string(),
+    value: z.string(),
     id: z.string(),
     job: z.int(),
     note: z.string(),

@@ -52,7 +52,7 @@ const addReading = (app: OpenAPIHono<Environment>, services: Services, open: Ope
       const { link } = await open(context, token);
       const { kind, value, day, note } = await readJson(context, newReadingSchema);
       const today = services.clock().toISOString().slice(0, 10);
-      const written = [{ kind, value, day: day ?? today, note: note ?? '' }];
+      const written = [{ kind, value, day: day ?? today, note }];
       const entered = await enterReadings(services, { link, written, from: addressOf(context) });
       if (!entered.ok) {
         throw fieldsRefused(

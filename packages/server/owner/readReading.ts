@@ -3,6 +3,7 @@ import { type Allowed, readQuantity } from '@fettle/engine/quantities/readQuanti
 import { type Reading, type ReadingKind, readingKinds } from '@fettle/store/contract/readings.ts';
 import { dayMs } from '../durations.ts';
 import type { FieldProblem } from '../problems.ts';
+import { mostIn } from './readingFields.ts';
 
 /** What each reading is, its bounds and what a person calls it. The bounds are of our own and wide. */
 export const readingFacts: Readonly<
@@ -36,8 +37,6 @@ export const readingFacts: Readonly<
   },
 };
 
-/** Longest note, characters. */
-export const mostNote = 500;
 const firstDay = '2000-01-01';
 
 /** A reading as somebody wrote it down. */
@@ -72,16 +71,22 @@ const dayFault = (day: string, now: Date): FieldProblem[] => {
 /** One line without characters that only steer a screen. */
 const oneLine = (text: string): string => text.replace(/[\p{Cc}\p{Cf}\p{Zl}\p{Zp}]+/gu, ' ').trim();
 
-const noteFault = (note: string): FieldProblem[] =>
-  [...note].length <= mostNote
+const lengthFault = (field: keyof typeof mostIn, text: string): FieldProblem[] => {
+  const { length } = [...text];
+  const most = mostIn[field];
+  if (length <= most) return [];
+  return [fault(field, 'too-long', `The ${field} has ${length} characters; at most ${most} are allowed.`)];
+};
+
+const valueFault = (kind: ReadingKind, written: string): FieldProblem[] => {
+  const tooLong = lengthFault('value', written);
+  if (tooLong.length > 0) return tooLong;
+  const { dimension, allowed, label } = readingFacts[kind];
+  const value = readQuantity(written, dimension, allowed);
+  return value.ok
     ? []
-    : [
-        fault(
-          'note',
-          'too-long',
-          `The note has ${[...note].length} characters; at most ${mostNote} are allowed.`,
-        ),
-      ];
+    : [{ ...fault('value', value.code, `${label}: ${value.says}`), allowed: value.allowed }];
+};
 
 const isKind = (text: string): text is ReadingKind => readingKinds.some((kind) => kind === text);
 
@@ -93,15 +98,7 @@ export function readReading(written: WrittenReading, now: Date): ReadingRead {
     const says = `The kind of reading must be one of ${readingKinds.join(', ')}.`;
     return { ok: false, problems: [fault('kind', 'kind-not-known', says)] };
   }
-  const { dimension, allowed, label } = readingFacts[kind];
-  const value = readQuantity(written.value, dimension, allowed);
-  const problems = [
-    ...(value.ok
-      ? []
-      : [{ ...fault('value', value.code, `${label}: ${value.says}`), allowed: value.allowed }]),
-    ...dayFault(day, now),
-    ...noteFault(note),
-  ];
+  const problems = [...valueFault(kind, written.value), ...dayFault(day, now), ...lengthFault('note', note)];
   if (problems.length > 0) return { ok: false, problems };
   return { ok: true, reading: { kind, day, value: oneLine(written.value), note } };
 }

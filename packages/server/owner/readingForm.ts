@@ -2,7 +2,8 @@ import { type ReadingKind, readingKinds } from '@fettle/store/contract/readings.
 import { html } from 'hono/html';
 import type { Markup } from '../pages/page.ts';
 import type { FieldProblem } from '../problems.ts';
-import { mostNote, readingFacts } from './readReading.ts';
+import { mostIn } from './readingFields.ts';
+import { readingFacts } from './readReading.ts';
 
 /** Fields of the form as they were filled in, and what is wrong with them. */
 export interface FormState {
@@ -51,7 +52,7 @@ const valueField = (state: FormState) => (kind: ReadingKind) =>
     hint: hints[kind],
     faults: faultsOf(state, kind),
     input: (tied) =>
-      html`<input id="${kind}" name="${kind}" value="${state.typed[kind] ?? ''}" maxlength="200" autocomplete="off" ${tied}>`,
+      html`<input id="${kind}" name="${kind}" value="${state.typed[kind] ?? ''}" maxlength="${mostIn.value}" autocomplete="off" ${tied}>`,
   });
 
 /** The form by which an owner enters readings. */
@@ -79,7 +80,7 @@ ${field({
   hint: 'Anything that you saw; may stay empty.',
   faults: faultsOf(state, 'note'),
   input: (tied) =>
-    html`<textarea id="note" name="note" rows="3" maxlength="${mostNote}" ${tied}>${note}</textarea>`,
+    html`<textarea id="note" name="note" rows="3" maxlength="${mostIn.note}" ${tied}>${note}</textarea>`,
 })}
 <p><button type="submit">Take them down</button></p>
 </form></section>`;

@@ -89,6 +89,34 @@ describe('readings of an owner', () => {
     expect((await owners.server.services.store.readings.list(other)).length).toBe(1);
   });
 
+  it('are as long as may be by the form, as data and from the workshop alike', async () => {
+    const number = await owners.takeIn(jobCalled('Long words'));
+    const { at } = await owners.linkTo(number);
+    const value = `0.1${'0'.repeat(192)} mg/L`;
+    const most = { ammonia: value, note: '🫧'.repeat(500), day: owners.today() };
+    expect((await owners.enter(at, most)).status).toBe(303);
+    const overlong = [
+      ['value', { value: `0${value}` }],
+      ['note', { note: '🫧'.repeat(501) }],
+    ] as const;
+    for (const path of [`/api${at}/readings`, `/api/jobs/${number}/readings`]) {
+      const body = { kind: 'ammonia', value, note: most.note, day: owners.today() };
+      expect((await owners.send('POST', path, { cookie: owners.technician, body })).status).toBe(201);
+      for (const [field, change] of overlong) {
+        const answer = await owners.send('POST', path, {
+          cookie: owners.technician,
+          body: { ...body, ...change },
+        });
+        expect(await answer.json()).toMatchObject({
+          status: 422,
+          problems: [{ path: field, code: 'too-long' }],
+        });
+      }
+    }
+    const page = await owners.enter(at, { ...most, note: '🫧'.repeat(501) });
+    expect(await page.text()).toContain('The note has 501 characters; at most 500 are allowed.');
+  });
+
   it('are bounded within a day', async () => {
     const number = await owners.takeIn(jobCalled('Bounded'));
     const { at } = await owners.linkTo(number);

@@ -1,6 +1,7 @@
 import { readingKinds } from '@fettle/store/contract/readings.ts';
 import { figureSchema } from '@fettle/workflows/results/figures.ts';
 import { z } from '@hono/zod-openapi';
+import { readingFields } from './readingFields.ts';
 
 export const newLinkSchema = z
   .strictObject({
@@ -80,10 +81,8 @@ export type Sheet = z.infer<typeof sheetSchema>;
 
 export const newReadingSchema = z
   .strictObject({
-    kind: z.string().max(40),
-    value: z.string().max(300),
+    ...readingFields,
     day: z.string().max(40).optional().openapi({ description: 'Today where left out.' }),
-    note: z.string().max(2000).optional(),
   })
   .openapi('NewOwnerReading');
 
