@@ -1,10 +1,10 @@
 import type { Context, MiddlewareHandler } from 'hono';
 import { matchedRoutes } from 'hono/route';
+import { answerAsked } from '../pages/problemPage.ts';
 import { sessionToken } from '../people/cookie.ts';
 import { accountOfToken } from '../people/sessions.ts';
 import type { Environment, Services, Visitor } from '../services.ts';
 import { addressOf } from './address.ts';
-import { refuse } from './refuse.ts';
 import { isEnough, type Least, rules } from './rules.ts';
 
 /**
@@ -28,11 +28,11 @@ const visitorOf = async (context: Context<Environment>, services: Services): Pro
 };
 
 /** Somebody without a name may know that the server stands, and nothing about it. */
-const answerNobody = (context: Context<Environment>): Response => {
+const answerNobody = async (context: Context<Environment>): Promise<Response> => {
   const { path, method } = context.req;
   if (path === '/api/health' && method === 'GET') return context.json({ ready: true });
   if (!path.startsWith('/api') && method === 'GET') return context.redirect('/sign-in', 303);
-  return refuse(context, {
+  return answerAsked(context, {
     status: 401,
     code: 'not-signed-in',
     title: 'Not signed in',
@@ -50,7 +50,7 @@ export const admission =
     if (least === 'anyone') return next();
     if (visitor === undefined) return answerNobody(context);
     if (isEnough(visitor.role, least)) return next();
-    return refuse(context, {
+    return answerAsked(context, {
       status: 403,
       code: 'role-not-enough',
       title: 'Not allowed in your role',

@@ -1,6 +1,6 @@
 import type { Context, MiddlewareHandler } from 'hono';
+import { answerAsked } from '../pages/problemPage.ts';
 import type { Environment, ServerConfig } from '../services.ts';
-import { refuse } from './refuse.ts';
 
 /** Every Host that the request names. The web's Headers join several into one, so the raw ones are counted. */
 const hostsNamed = (context: Context<Environment>): readonly string[] => {
@@ -19,7 +19,7 @@ export const hostCheck =
   async (context, next) => {
     const named = hostsNamed(context);
     if (named.length !== 1) {
-      return refuse(context, {
+      return answerAsked(context, {
         status: 400,
         code: 'host-not-clear',
         title: 'Host header missing or doubled',
@@ -29,7 +29,7 @@ export const hostCheck =
     // A request line with a whole address in it must name this server too.
     const asked = new URL(context.req.url).host.toLowerCase();
     if ([named[0]?.toLowerCase() ?? '', asked].every((host) => isAllowed(host, hosts))) return next();
-    return refuse(context, {
+    return answerAsked(context, {
       status: 421,
       code: 'host-not-ours',
       title: 'Not the name of this server',

@@ -1,8 +1,8 @@
 import type { MiddlewareHandler } from 'hono';
 import { RateLimiterMemory, RateLimiterRes } from 'rate-limiter-flexible';
+import { answerAsked } from '../pages/problemPage.ts';
 import type { Environment } from '../services.ts';
 import { addressOf, countedAs, isLoopback } from './address.ts';
-import { refuse } from './refuse.ts';
 
 /** Requests in a window of so many seconds. */
 export interface Limit {
@@ -69,7 +69,7 @@ export function rateLimits(): MiddlewareHandler<Environment> {
     const waitS = await counter.count(countedAs(address));
     if (waitS === undefined) return next();
     context.header('Retry-After', String(waitS));
-    return refuse(context, {
+    return answerAsked(context, {
       status: 429,
       code: 'too-many-requests',
       title: 'Too many requests',

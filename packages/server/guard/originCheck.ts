@@ -1,6 +1,6 @@
 import type { HonoRequest, MiddlewareHandler } from 'hono';
+import { answerAsked } from '../pages/problemPage.ts';
 import type { Environment, ServerConfig } from '../services.ts';
-import { refuse } from './refuse.ts';
 
 const safeMethods: readonly string[] = ['GET', 'HEAD', 'OPTIONS'];
 
@@ -39,7 +39,7 @@ export const originCheck =
     const isRead = safeMethods.includes(req.method);
     const isData = req.path === '/api' || req.path.startsWith('/api/');
     if (isRead ? !isData || mayRead(req, origins) : mayWrite(req, origins)) return next();
-    return refuse(context, {
+    return answerAsked(context, {
       status: 403,
       code: 'foreign-origin',
       title: 'Sent from another site',

@@ -1,16 +1,39 @@
 import type { Context } from 'hono';
 import { html } from 'hono/html';
 import { answerProblem, type ProblemDetails } from '../problems.ts';
-import { page } from './page.ts';
+import { type Markup, page } from './page.ts';
 
-/** Answers a problem as it was asked for: problem details for the API, a page for people. */
+interface Way {
+  readonly to: string;
+  readonly says: string;
+}
+
+/** Where a person goes on from here; undefined where the server was asked by a name that is not its own. */
+const wayBack = (path: string, { status, code }: ProblemDetails): Way | undefined => {
+  if (status === 421 || code === 'host-not-clear') return undefined;
+  // Whoever has an owner's link sees nothing but the sheet.
+  const [, token] = /^\/owner\/([\w-]+)/.exec(path) ?? [];
+  if (token !== undefined) return { to: `/owner/${token}`, says: 'To the sheet' };
+  if (status === 401 || path.startsWith('/sign-')) return { to: '/sign-in', says: 'To the sign-in' };
+  return { to: '/bench', says: 'To the bench' };
+};
+
+const problemPage = ({ title, detail }: ProblemDetails, way: Way | undefined): Markup => {
+  const isBench = way?.to === '/bench';
+  const link = way === undefined ? '' : html`<p><a href="${way.to}">${way.says}</a></p>`;
+  return page({
+    title,
+    body: html`<header class="top"><p class="name">${isBench ? html`<a href="/bench">Fettle</a>` : 'Fettle'}</p></header>
+<main class="narrow"><h1>${title}</h1>
+<p>${detail}</p>
+${link}</main>`,
+  });
+};
+
+/** Answers a problem as it was asked for: a page for whoever looks at pages, problem details for all others. */
 export const answerAsked = async (context: Context, problem: ProblemDetails): Promise<Response> => {
   const { path } = context.req;
   const forPeople = !path.startsWith('/api') && context.req.header('Accept')?.includes('text/html');
   if (!forPeople) return answerProblem(context, problem);
-  const { title, detail, status } = problem;
-  const body = html`
-<header class="top"><p class="name"><a href="/bench">Fettle</a></p></header>
-<main><h1>${title}</h1><p>${detail}</p><p><a href="/bench">To the bench</a></p></main>`;
-  return context.html(page({ title, body }), status);
+  return context.html(problemPage(problem, wayBack(path, problem)), problem.status);
 };
