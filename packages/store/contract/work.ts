@@ -24,6 +24,10 @@ export interface Work {
 }
 
 export interface WorkRecords {
+  /**
+   * Puts work in line. What ended more than 30 days ago goes then, with its result, but for the 20 of each job that
+   * ended last.
+   */
   add(work: Pick<Work, 'kind' | 'job' | 'revision' | 'request' | 'by'>): Promise<Work>;
   find(id: string): Promise<Work | undefined>;
   /** Newest first. */

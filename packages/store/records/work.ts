@@ -54,22 +54,58 @@ const find = async ({ db }: RecordsIn, id: string): Promise<Work | undefined> =>
   return row === undefined ? undefined : toWork(row);
 };
 
+/** Of each job so many stay of those that ended last, however long ago. */
+const KEPT_OF_A_JOB = 20;
+
+/** Whatever ended within so long stays, milliseconds: 30 days. */
+const KEPT_FOR = 30 * 24 * 3_600_000;
+
+/** Results are large, and can be had again by asking again; so those that nobody is likely to look at go. */
+const deleteOld = async (db: RecordsIn['db'], now: string): Promise<void> => {
+  const before = new Date(Date.parse(now) - KEPT_FOR).toISOString();
+  await db
+    .deleteFrom('work')
+    .where('ended_at', '<', before)
+    .where('id', 'in', (from) =>
+      from
+        .selectFrom((work) =>
+          work
+            .selectFrom('work')
+            .select('id')
+            .select(({ fn }) =>
+              fn
+                .agg<number>('row_number')
+                .over((over) => over.partitionBy('job').orderBy('ended_at', 'desc').orderBy('id'))
+                .as('place'),
+            )
+            .where('ended_at', 'is not', null)
+            .as('ended'),
+        )
+        .select('ended.id')
+        .where('ended.place', '>', KEPT_OF_A_JOB),
+    )
+    .execute();
+};
+
 const add = async ({ db, now }: RecordsIn, work: Parameters<WorkRecords['add']>[0]): Promise<Work> => {
   const id = newId();
   const asked: Work = { id, ...work, state: 'waiting', askedAt: now() };
-  await db
-    .insertInto('work')
-    .values({
-      id,
-      kind: work.kind,
-      job: work.job,
-      revision: work.revision,
-      request: JSON.stringify(work.request),
-      state: 'waiting',
-      by: work.by,
-      asked_at: asked.askedAt,
-    })
-    .execute();
+  await db.transaction().execute(async (within) => {
+    await deleteOld(within, asked.askedAt);
+    await within
+      .insertInto('work')
+      .values({
+        id,
+        kind: work.kind,
+        job: work.job,
+        revision: work.revision,
+        request: JSON.stringify(work.request),
+        state: 'waiting',
+        by: work.by,
+        asked_at: asked.askedAt,
+      })
+      .execute();
+  });
   return asked;
 };
 

@@ -87,6 +87,33 @@ export const aroundCases: readonly Case[] = [
     },
   ],
   [
+    'work that ended stays for 30 days, and the last 20 of each job longer',
+    async ({ store, wait }) => {
+      await addJobs(store);
+      const { work } = store;
+      const done = async (job: number): Promise<string> => {
+        const { id } = await work.add({ ...plans, job });
+        wait(60);
+        await work.end(id, { state: 'done', result: 1 });
+        return id;
+      };
+      const waits = await work.add(plans);
+      const others = [await done(2)];
+      const ids: string[] = [];
+      for (let count = 0; count < 23; count++) ids.push(await done(1));
+      const kept = async () => new Set((await work.list({})).map(({ id }) => id));
+      const day = 24 * 3_600;
+      wait(30 * day - 60 * 22 + 1);
+      const asked = await work.add(plans);
+      expect(await kept()).toEqual(new Set([asked.id, waits.id, ...others, ...ids.slice(1)]));
+      wait(day);
+      const next = await work.add(plans);
+      expect(await kept()).toEqual(new Set([next.id, asked.id, waits.id, ...others, ...ids.slice(3)]));
+      expect(await work.find(ids[2] ?? '')).toBeUndefined();
+      expect((await work.find(ids[3] ?? ''))?.result).toBe(1);
+    },
+  ],
+  [
     'a book is empty before the first writing, and keeps every revision',
     async ({ store: { books } }) => {
       expect(await books.find('shelf')).toEqual({ name: 'shelf', revision: 0, body: {} });
