@@ -1,6 +1,4 @@
-import { mkdtempSync, rmSync, statSync } from 'node:fs';
-import { tmpdir } from 'node:os';
-import { join } from 'node:path';
+import { statSync } from 'node:fs';
 import type { Imported } from '@fettle/store/plainFiles/importAll.ts';
 import { BadInput } from '../exits.ts';
 import { shownName } from '../fileReasons.ts';
@@ -17,13 +15,11 @@ const inFolderOf = async <Result>(
   work: (folder: string) => Promise<Result>,
 ): Promise<Result> => {
   if (statSync(path).isDirectory()) return work(path);
-  const folder = mkdtempSync(join(tmpdir(), 'fettle-import-'));
-  try {
+  const { inPassingFolder } = await import('@fettle/store/files/passingFolder.ts');
+  return inPassingFolder('import', async (folder) => {
     await unpackArchive(path, folder);
-    return await work(folder);
-  } finally {
-    rmSync(folder, { recursive: true, force: true });
-  }
+    return work(folder);
+  });
 };
 
 /**

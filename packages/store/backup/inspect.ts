@@ -1,8 +1,7 @@
-import { mkdtemp, rm } from 'node:fs/promises';
-import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { StoreFailure } from '../contract/failure.ts';
-import { copyDurably, onDisk } from '../files/durable.ts';
+import { copyDurably } from '../files/durable.ts';
+import { inPassingFolder } from '../files/passingFolder.ts';
 import { type OpenFile, openFile } from '../sqlite/driver.ts';
 import { wholeFaults } from '../sqlite/quickCheck.ts';
 import type { Manifest } from './manifest.ts';
@@ -43,9 +42,8 @@ export async function inspectDatabase(path: string): Promise<Inspected> {
   });
 }
 
-async function onCopy<Result>(path: string, look: (file: OpenFile) => Promise<Result>): Promise<Result> {
-  const folder = await onDisk(tmpdir(), () => mkdtemp(join(tmpdir(), 'fettle-restored-')));
-  try {
+function onCopy<Result>(path: string, look: (file: OpenFile) => Promise<Result>): Promise<Result> {
+  return inPassingFolder('restored', async (folder) => {
     const copy = join(folder, 'fettle.db');
     await copyDurably(path, copy);
     const file = openFile(copy);
@@ -58,9 +56,7 @@ async function onCopy<Result>(path: string, look: (file: OpenFile) => Promise<Re
     } finally {
       file.close();
     }
-  } finally {
-    await rm(folder, { recursive: true, force: true });
-  }
+  });
 }
 
 function textsOf(file: OpenFile, sql: string): readonly string[] {

@@ -1,0 +1,44 @@
+import { lstat, mkdtemp, readdir, rm } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { onDisk } from './durable.ts';
+
+/** What folders that pass are for: a database restored on trial, an archive unpacked. */
+type Purpose = 'restored' | 'import';
+
+/** Nothing that makes such a folder takes so long, milliseconds: a day. */
+const longestUse = 24 * 3_600_000;
+
+/** Names as `mkdtemp` makes them. */
+const ours = /^fettle-(?:restored|import)-[A-Za-z0-9]{6}$/;
+
+/**
+ * Works in a new folder in the system's folder for temporary files, for its owner alone, and deletes it afterwards.
+ * What others that were killed left there a day ago or more is deleted, too.
+ *
+ * @throws StoreFailure where the disk takes no folder; whatever the work throws
+ */
+export async function inPassingFolder<Result>(
+  purpose: Purpose,
+  work: (folder: string) => Promise<Result>,
+): Promise<Result> {
+  await sweepPassing(new Date(Date.now() - longestUse));
+  const folder = await onDisk(tmpdir(), () => mkdtemp(join(tmpdir(), `fettle-${purpose}-`)));
+  try {
+    return await work(folder);
+  } finally {
+    await rm(folder, { recursive: true, force: true });
+  }
+}
+
+/** Deletes such folders of this user that were last touched before a moment. One that cannot be deleted stays. */
+async function sweepPassing(before: Date): Promise<void> {
+  const names = await readdir(tmpdir()).catch(() => []);
+  for (const name of names.filter((each) => ours.test(each))) {
+    const path = join(tmpdir(), name);
+    const found = await lstat(path).catch(() => undefined);
+    const isOwn = process.getuid === undefined || found?.uid === process.getuid();
+    if (found?.isDirectory() !== true || !isOwn || found.mtime >= before) continue;
+    await rm(path, { recursive: true, force: true }).catch(() => undefined);
+  }
+}
