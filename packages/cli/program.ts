@@ -14,6 +14,7 @@ import { addNew } from './commands/new.ts';
 import { addOpen } from './commands/open.ts';
 import { addPlan } from './commands/plan.ts';
 import { addPutAway } from './commands/putAway.ts';
+import { addReadings } from './commands/readings.ts';
 import { addReckon } from './commands/reckon.ts';
 import { addRestore } from './commands/restore.ts';
 import { addServe } from './commands/serve.ts';
@@ -33,6 +34,7 @@ const commands = [
   addOpen,
   addImport,
   addAttach,
+  addReadings,
   addUndo,
   addPutAway,
   addExport,

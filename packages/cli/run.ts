@@ -12,7 +12,9 @@ const asJson = (problems: readonly InputProblem[]): string => {
 
 const asText = ({ says, allowed, at }: InputProblem): string => {
   const place = at ? `line ${at.line}: ` : '';
-  return `${wrap(`${place}${says}${allowed ? ` Allowed: ${allowed}.` : ''}`, 2)}\n`;
+  // The sentence about a quantity ends with what is allowed.
+  const more = allowed && !says.includes(allowed) ? ` Allowed: ${allowed}.` : '';
+  return `${wrap(`${place}${says}${more}`, 2)}\n`;
 };
 
 /** What follows `--` is an argument, however much it looks like an option. */

@@ -2,7 +2,6 @@ import type { QuoteTotals } from '@fettle/job/quote/quoteTotals.ts';
 import type { JobDocument } from '@fettle/job/schema/job.ts';
 import type { Attachment } from '@fettle/store/contract/attachments.ts';
 import type { RevisionSummary } from '@fettle/store/contract/jobs.ts';
-import type { Reading } from '@fettle/store/contract/readings.ts';
 import { assessJob } from '@fettle/workflows/assessJob.ts';
 import { openJob } from '@fettle/workflows/openJob.ts';
 import { type Output, printer } from '../output.ts';
@@ -11,6 +10,7 @@ import { filterTitle, summary } from './assessment.ts';
 import { changedFields } from './changes.ts';
 import { heading, labelled, wrap } from './layout.ts';
 import { momentText, promiseText, today } from './moments.ts';
+import { readingLine } from './readings.ts';
 
 const LABEL = 12;
 /** So many of a list are shown; the rest is counted. */
@@ -90,9 +90,6 @@ const revisionLine = ({ revision, at, by, kind, changes, wentBackTo }: RevisionS
 
 const photographLine = ({ id, name, caption, widthPx, heightPx }: Attachment): string =>
   wrap(`  ${id}  ${name}, ${widthPx} × ${heightPx}${caption === '' ? '' : `: ${caption}`}`, 4);
-
-const readingLine = ({ day, kind, value, note, enteredBy }: Reading): string =>
-  wrap(`  ${day}  ${kind} ${value}, by ${enteredBy}${note === '' ? '' : `: ${note}`}`, 4);
 
 const assessmentText = (document: JobDocument, output: Output): string => {
   const reading = openJob({ document });

@@ -3,7 +3,6 @@ import { type Allowed, readQuantity } from '@fettle/engine/quantities/readQuanti
 import { type Reading, type ReadingKind, readingKinds } from '@fettle/store/contract/readings.ts';
 import { dayMs } from '../durations.ts';
 import type { FieldProblem } from '../problems.ts';
-import { mostIn } from './readingFields.ts';
 
 /** What each reading is, its bounds and what a person calls it. The bounds are of our own and wide. */
 export const readingFacts: Readonly<
@@ -36,6 +35,9 @@ export const readingFacts: Readonly<
     example: '0.1 mg/L',
   },
 };
+
+/** Longest value and longest note of a reading, characters, whichever way it comes in. */
+export const mostIn = { value: 200, note: 500 } as const;
 
 const firstDay = '2000-01-01';
 

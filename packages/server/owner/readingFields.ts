@@ -1,8 +1,6 @@
 import { readingKinds } from '@fettle/store/contract/readings.ts';
 import { z } from '@hono/zod-openapi';
-
-/** Longest value and longest note of a reading, characters, whichever way it comes in. */
-export const mostIn = { value: 200, note: 500 } as const;
+import { mostIn } from './readReading.ts';
 
 /**
  * What is entered of a reading, for every way in that takes JSON; the day aside, which not everybody must give. The

@@ -2,8 +2,7 @@ import { type ReadingKind, readingKinds } from '@fettle/store/contract/readings.
 import { html } from 'hono/html';
 import type { Markup } from '../pages/page.ts';
 import type { FieldProblem } from '../problems.ts';
-import { mostIn } from './readingFields.ts';
-import { readingFacts } from './readReading.ts';
+import { mostIn, readingFacts } from './readReading.ts';
 
 /** Fields of the form as they were filled in, and what is wrong with them. */
 export interface FormState {
