@@ -12,6 +12,7 @@ import { addImport } from './commands/import.ts';
 import { addJobs } from './commands/jobs.ts';
 import { addNew } from './commands/new.ts';
 import { addOpen } from './commands/open.ts';
+import { addPhotographs } from './commands/photographs.ts';
 import { addPlan } from './commands/plan.ts';
 import { addPutAway } from './commands/putAway.ts';
 import { addReadings } from './commands/readings.ts';
@@ -34,6 +35,7 @@ const commands = [
   addOpen,
   addImport,
   addAttach,
+  addPhotographs,
   addReadings,
   addUndo,
   addPutAway,

@@ -1,8 +1,7 @@
 import { StoreFailure } from '@fettle/store/contract/failure.ts';
 import type { Health, Store } from '@fettle/store/contract/store.ts';
 import { BadInput } from '../exits.ts';
-import { bytesText } from '../print/backups.ts';
-import { countText } from '../print/counts.ts';
+import { bytesText, countText } from '../print/counts.ts';
 import { agoText } from '../print/moments.ts';
 import { type DataOptions, dataFolder } from '../records/dataFolder.ts';
 import { dataWords, hasRecords } from '../records/records.ts';

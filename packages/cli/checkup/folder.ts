@@ -2,7 +2,7 @@ import { constants } from 'node:fs';
 import { access, stat, statfs } from 'node:fs/promises';
 import { dirname } from 'node:path';
 import { fileErrorCode, fileReason } from '../fileReasons.ts';
-import { bytesText } from '../print/backups.ts';
+import { bytesText } from '../print/counts.ts';
 import type { DataFolder } from '../records/dataFolder.ts';
 import { type CheckupLine, fault, look, ok } from './line.ts';
 

@@ -35,7 +35,8 @@ const attach = async (...names: readonly string[]): Promise<string> => {
   });
   const program = new Command('fettle').exitOverride();
   addAttach(program);
-  await program.parseAsync(['attach', '1', ...names.map(path), '--data', path('data')], { from: 'user' });
+  const words = names.map((name) => (name.endsWith('.png') ? path(name) : name));
+  await program.parseAsync(['attach', '1', ...words, '--data', path('data')], { from: 'user' });
   return text.replaceAll(/\s+/g, ' ');
 };
 
@@ -69,6 +70,13 @@ describe('photographs attached', () => {
     const problems = await problemsOf('1.png', 'none.png', 'large.png', '2.png');
     expect(problems.map(({ code }) => code)).toEqual(['file-unreadable', 'file-too-large']);
     expect(problems[1]?.says).toMatch(/large\.png is larger than 25 MB/);
+    expect(await attached()).toEqual([]);
+  });
+
+  test('a caption that would be cut is refused before anything is attached', async () => {
+    expect((await problemsOf('1.png', '--caption', 'x'.repeat(501))).map(({ code }) => code)).toEqual([
+      'too-long',
+    ]);
     expect(await attached()).toEqual([]);
   });
 

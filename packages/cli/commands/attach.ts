@@ -8,6 +8,7 @@ import { readInput } from '../input.ts';
 import { type CommonOptions, outputFor, writeJson } from '../output.ts';
 import { countText } from '../print/counts.ts';
 import { wrap } from '../print/layout.ts';
+import { demandShort } from '../records/caption.ts';
 import { type DataOptions, withDataOption } from '../records/dataFolder.ts';
 import { jobNumbered, type Records, withRecords, writeDown } from '../records/records.ts';
 import { jobNumber, withCommonOptions } from './common.ts';
@@ -76,6 +77,7 @@ const attachOne = async (
 
 const run = async (number: number, files: readonly string[], flags: AttachFlags): Promise<void> => {
   const output = outputFor(flags);
+  if (flags.caption !== undefined) demandShort(flags.caption);
   const attached: Attachment[] = [];
   const problems: InputProblem[] = [];
   await withRecords(flags, { begin: false }, async (records) => {

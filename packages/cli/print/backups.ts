@@ -1,13 +1,7 @@
 import type { Backup } from '@fettle/store/backup/backup.ts';
-import { countText } from './counts.ts';
+import { bytesText, countText } from './counts.ts';
 import { table } from './layout.ts';
 import { agoText, momentText } from './moments.ts';
-
-/** A number of bytes in the unit that suits it. */
-export const bytesText = (bytes: number): string => {
-  if (bytes < 1e6) return `${Math.max(1, Math.round(bytes / 1e3))} kB`;
-  return bytes < 1e9 ? `${(bytes / 1e6).toFixed(1)} MB` : `${(bytes / 1e9).toFixed(1)} GB`;
-};
 
 /** What a backup holds, a few words. */
 export const countsText = ({ manifest: { counts } }: Backup): string => {

@@ -1,6 +1,5 @@
 import type { QuoteTotals } from '@fettle/job/quote/quoteTotals.ts';
 import type { JobDocument } from '@fettle/job/schema/job.ts';
-import type { Attachment } from '@fettle/store/contract/attachments.ts';
 import type { RevisionSummary } from '@fettle/store/contract/jobs.ts';
 import { assessJob } from '@fettle/workflows/assessJob.ts';
 import { openJob } from '@fettle/workflows/openJob.ts';
@@ -10,6 +9,7 @@ import { filterTitle, summary } from './assessment.ts';
 import { changedFields } from './changes.ts';
 import { heading, labelled, wrap } from './layout.ts';
 import { momentText, promiseText, today } from './moments.ts';
+import { photographLine } from './photographs.ts';
 import { readingLine } from './readings.ts';
 
 const LABEL = 12;
@@ -87,9 +87,6 @@ const revisionLine = ({ revision, at, by, kind, changes, wentBackTo }: RevisionS
   const fields = changes.length === 0 ? '' : `: ${changedFields(changes)}`;
   return labelled(`  ${revision}`, `${momentText(at)}, ${by}, ${KINDS[kind]}${back}${fields}`, 7);
 };
-
-const photographLine = ({ id, name, caption, widthPx, heightPx }: Attachment): string =>
-  wrap(`  ${id}  ${name}, ${widthPx} × ${heightPx}${caption === '' ? '' : `: ${caption}`}`, 4);
 
 const assessmentText = (document: JobDocument, output: Output): string => {
   const reading = openJob({ document });

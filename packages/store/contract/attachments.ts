@@ -1,6 +1,9 @@
 /** The largest picture that is taken, as it comes, bytes. */
 export const mostPictureBytes = 25_000_000;
 
+/** The longest caption that is taken, characters. */
+export const mostCaption = 500;
+
 /** A photograph that belongs to a job. */
 export interface Attachment {
   /** Unguessable name within the job, 16 letters and digits. */
