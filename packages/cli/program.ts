@@ -12,6 +12,7 @@ import { addImport } from './commands/import.ts';
 import { addJobs } from './commands/jobs.ts';
 import { addNew } from './commands/new.ts';
 import { addOpen } from './commands/open.ts';
+import { addOwnerLink } from './commands/ownerLink.ts';
 import { addPhotographs } from './commands/photographs.ts';
 import { addPlan } from './commands/plan.ts';
 import { addPutAway } from './commands/putAway.ts';
@@ -37,6 +38,7 @@ const commands = [
   addAttach,
   addPhotographs,
   addReadings,
+  addOwnerLink,
   addUndo,
   addPutAway,
   addExport,

@@ -9,23 +9,17 @@ import { notFound } from '../api/refusal.ts';
 import { addRoute } from '../api/route.ts';
 import { hashOfToken, newToken } from '../people/token.ts';
 import type { Environment, Services } from '../services.ts';
+import { readLinkEnd } from './linkEnd.ts';
 import { type linkSchema, linksSchema, madeLinkSchema, newLinkSchema } from './schemas.ts';
 
 const noQuery = z.strictObject({});
-/** Links live at most so long where an end is given. */
-const mostYears = 10;
 
-/** The end of a link, or that it has none. A day alone is meant to its end. */
+/** The end of a link, or that it has none. */
 const endOf = (text: string | undefined, now: Date): string | undefined => {
   if (text === undefined) return undefined;
-  const isDay = /^\d{4}-\d{2}-\d{2}$/.test(text);
-  const isMoment = /^\d{4}-\d{2}-\d{2}T\d{2}:\d{2}(:\d{2}(\.\d{1,3})?)?(Z|[+-]\d{2}:\d{2})$/.test(text);
-  const end = new Date(isDay ? `${text}T23:59:59.999Z` : text);
-  const latest = new Date(now);
-  latest.setUTCFullYear(now.getUTCFullYear() + mostYears);
-  if ((isDay || isMoment) && end > now && end <= latest) return end.toISOString();
-  const says = `endsAt must be a day such as ${latest.toISOString().slice(0, 10)}, or a moment such as ${latest.toISOString()}, after now and within ${mostYears} years.`;
-  throw fieldsRefused([{ code: 'end-not-allowed', path: 'endsAt', says }]);
+  const end = readLinkEnd(text, { now, field: 'endsAt' });
+  if (end.ok) return end.endsAt;
+  throw fieldsRefused([{ code: end.code, path: 'endsAt', says: end.says }]);
 };
 
 const isOwnName = (host: string): boolean => /^(?:localhost|127\.0\.0\.1|\[::1\])(?::\d+)?$/.test(host);
