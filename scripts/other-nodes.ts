@@ -27,6 +27,7 @@ const unitTests = (shows: string, paths: readonly string[]): Trial => ({
 const storeTests = [
   'contract.test.ts',
   'open.test.ts',
+  'readOnly.test.ts',
   'flipped.test.ts',
   'backup/restore.test.ts',
   'twoPrograms.test.ts',

@@ -1,7 +1,5 @@
 import {
   appendFileSync,
-  chmodSync,
-  chownSync,
   closeSync,
   copyFileSync,
   existsSync,
@@ -142,63 +140,6 @@ describe('a place that is not fit for records', () => {
     const store = await openStore({ folder: join(folder, 'elsewhere'), driver: 'libsql' });
     expect(await store.jobs.numbers()).toHaveLength(jobCount);
     await store.close();
-  });
-});
-
-const isRoot = process.getuid?.() === 0;
-
-/** The user with the fewest rights; root may write everywhere, and so must be another one for the trial. */
-const nobody = 65_534;
-
-/** Opens the records and writes a job, as a user whose rights count. */
-const writeAsOther = async (): Promise<StoreFailure | undefined> => {
-  if (isRoot) process.seteuid?.(nobody);
-  try {
-    const store = await openStore({ folder: data });
-    await store.jobs.create({ document: jobOf(), by });
-    await store.close();
-    return undefined;
-  } catch (error) {
-    if (error instanceof StoreFailure) return error;
-    throw error;
-  } finally {
-    if (isRoot) process.seteuid?.(0);
-  }
-};
-
-describe.skipIf(process.platform === 'win32')('records that this user may not write', () => {
-  beforeEach(async () => {
-    await newRecords();
-    chmodSync(folder, 0o755);
-    if (isRoot) for (const path of [data, database]) chownSync(path, nobody, nobody);
-    expect(await writeAsOther()).toBeUndefined();
-  });
-
-  afterEach(async () => {
-    chmodSync(data, 0o700);
-    chmodSync(database, 0o600);
-    expect(await writeAsOther()).toBeUndefined();
-  });
-
-  it('are refused with a clear sentence where the database can only be read', async () => {
-    chmodSync(database, 0o400);
-    expect(await writeAsOther()).toMatchObject({
-      code: 'read-only',
-      message: 'The database can only be read.',
-      advice: 'Make the data folder and the files in it writable for this user.',
-    });
-  });
-
-  it('are refused with a clear sentence where the folder can only be read', async () => {
-    chmodSync(data, 0o500);
-    const failure = await writeAsOther();
-    expect(['read-only', 'no-access']).toContain(failure?.code);
-    expect(failure?.advice).toContain('data folder');
-  });
-
-  it('are refused with a clear sentence where the folder may not be looked into', async () => {
-    chmodSync(data, 0o000);
-    expect(await writeAsOther()).toMatchObject({ code: 'no-access' });
   });
 });
 

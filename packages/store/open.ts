@@ -15,6 +15,7 @@ import { readingsIn } from './records/readings.ts';
 import { workIn } from './records/work.ts';
 import { openDatabase } from './sqlite/openDatabase.ts';
 import type { Tables } from './sqlite/tables.ts';
+import { refuseReadOnlyFile, refuseReadOnlyFolder } from './sqlite/writable.ts';
 
 /** The data folder may be a link to another disk; what is in it may not. */
 const makeDataFolder = async (folder: string): Promise<void> => {
@@ -64,7 +65,9 @@ export const openStore = async (options: OpenOptions): Promise<Store> => {
   const folder = resolve(options.folder);
   const clock = options.clock ?? (() => new Date());
   await makeDataFolder(folder);
+  if (options.mustWrite === true) await refuseReadOnlyFolder(folder);
   const file = await openDatabase(folder, options.driver);
+  if (options.mustWrite === true) refuseReadOnlyFile(file);
   const db = new Kysely<Tables>({ dialect: new SqliteDialect({ database: file }) });
   const records = { db, now: () => clock().toISOString() };
   const attachments = attachmentsIn({ db, folder, clock });

@@ -51,6 +51,8 @@ export interface OpenOptions {
   readonly folder: string;
   /** Which driver; the better of those that are there, where left out. */
   readonly driver?: 'node:sqlite' | 'libsql';
+  /** Whether records that can only be read are refused at once; else the first change is. */
+  readonly mustWrite?: boolean;
   /** Now; the system's clock where left out. */
   readonly clock?: () => Date;
 }

@@ -57,7 +57,7 @@ const makeFile = (path: string): Promise<void> =>
 const looksSound = (file: OpenFile, bytes: number): boolean =>
   bytes > MOST_TO_LOOK_OVER || quickFaults(file).length === 0;
 
-/** Both locks and both ways of writing are tried, so that what cannot be written is told at the start. */
+/** Looked over under the lock for writing, so that nobody changes the tables meanwhile. */
 const prepare = (file: OpenFile, bytes: number): boolean => {
   file.exec('pragma foreign_keys = on');
   if (!looksSound(file, bytes)) return false;

@@ -1,0 +1,111 @@
+import { chmodSync, chownSync, mkdtempSync, readdirSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import { StoreFailure } from './contract/failure.ts';
+import type { Store } from './contract/store.ts';
+import { openStore } from './open.ts';
+import { by, jobOf } from './testing/bench.ts';
+
+let folder: string;
+let data: string;
+let database: string;
+
+beforeEach(() => {
+  folder = mkdtempSync(join(tmpdir(), 'fettle-readonly-'));
+  data = join(folder, 'data');
+  database = join(data, 'fettle.db');
+});
+
+afterEach(() => rmSync(folder, { recursive: true, force: true }));
+
+const isRoot = process.getuid?.() === 0;
+
+/** The user with the fewest rights; root may write everywhere, and so must be another one for the trial. */
+const nobody = 65_534;
+
+/** Opens the records and works with them, as a user whose rights count. */
+const asOther = async (
+  work: (store: Store) => Promise<unknown>,
+  mustWrite = false,
+): Promise<StoreFailure | undefined> => {
+  if (isRoot) process.seteuid?.(nobody);
+  try {
+    const store = await openStore({ folder: data, mustWrite });
+    try {
+      await work(store);
+    } finally {
+      await store.close();
+    }
+    return undefined;
+  } catch (error) {
+    if (error instanceof StoreFailure) return error;
+    throw error;
+  } finally {
+    if (isRoot) process.seteuid?.(0);
+  }
+};
+
+const writeAsOther = () => asOther((store) => store.jobs.create({ document: jobOf(), by }));
+
+/** Opens the records for a server, which must be told at once. */
+const openToWrite = () => asOther(async () => undefined, true);
+
+describe.skipIf(process.platform === 'win32')('records that this user may not write', () => {
+  beforeEach(async () => {
+    await (await openStore({ folder: data, driver: 'libsql' })).close();
+    chmodSync(folder, 0o755);
+    if (isRoot) for (const path of [data, database]) chownSync(path, nobody, nobody);
+    expect(await writeAsOther()).toBeUndefined();
+  });
+
+  afterEach(async () => {
+    chmodSync(data, 0o700);
+    chmodSync(database, 0o600);
+    expect(await writeAsOther()).toBeUndefined();
+  });
+
+  it('are refused with a clear sentence where the database can only be read', async () => {
+    chmodSync(database, 0o400);
+    expect(await writeAsOther()).toMatchObject({
+      code: 'read-only',
+      message: 'The database can only be read.',
+      advice: 'Make the data folder and the files in it writable for this user.',
+    });
+  });
+
+  it('are refused with a clear sentence where the folder can only be read', async () => {
+    chmodSync(data, 0o500);
+    const failure = await writeAsOther();
+    expect(['read-only', 'no-access']).toContain(failure?.code);
+    expect(failure?.advice).toContain('data folder');
+  });
+
+  it('are refused to a server at once, and can still be looked at, where the database can only be read', async () => {
+    chmodSync(database, 0o400);
+    expect(await openToWrite()).toMatchObject({
+      code: 'read-only',
+      message: 'The database can only be read.',
+    });
+    expect(await asOther((store) => store.jobs.list({}))).toBeUndefined();
+  });
+
+  it('are refused to a server at once where the folder can only be read', async () => {
+    chmodSync(data, 0o500);
+    expect(await openToWrite()).toMatchObject({
+      code: 'read-only',
+      message: `The data folder ${data} can only be read.`,
+      advice: 'Make the data folder and the files in it writable for this user.',
+    });
+  });
+
+  it('are opened to a server where they can be written, and nothing is left of the trial', async () => {
+    expect(await openToWrite()).toBeUndefined();
+    expect(readdirSync(data)).toEqual(['fettle.db']);
+  });
+
+  it('are refused with a clear sentence where the folder may not be looked into', async () => {
+    chmodSync(data, 0o000);
+    expect(await writeAsOther()).toMatchObject({ code: 'no-access' });
+  });
+});
