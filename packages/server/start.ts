@@ -3,6 +3,7 @@ import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import type { OpenOptions, Store } from '@fettle/store/contract/store.ts';
 import { openStore } from '@fettle/store/open.ts';
+import { type Servers, serversOf } from '@fettle/store/sqlite/servers.ts';
 import { machineUser } from '@fettle/workflows/machineUser.ts';
 import { buildApp } from './app.ts';
 import { type Backups, startBackups } from './backups.ts';
@@ -83,22 +84,25 @@ const workbenchFolder = (): string | undefined =>
 
 interface Parts {
   readonly store: Store;
+  readonly servers: Servers;
   readonly computation: Computation;
   readonly works: Works;
   readonly backups: Backups;
 }
 
 const startParts = async ({ folder, driver }: StartOptions): Promise<Parts> => {
-  const store = await openStore({ folder, ...(driver === undefined ? {} : { driver }) });
+  const store = await openStore({ folder, mustWrite: true, ...(driver === undefined ? {} : { driver }) });
+  const servers = await serversOf(folder, driver);
   const computation = startComputation();
   const works = startWorks({ store, computation, report });
   const backups = startBackups({ store, folder, clock: () => new Date(), report });
-  return { store, computation, works, backups };
+  return { store, servers, computation, works, backups };
 };
 
-const stopParts = async ({ store, computation, works, backups }: Parts): Promise<void> => {
+const stopParts = async ({ store, servers, computation, works, backups }: Parts): Promise<void> => {
   await backups.stop();
   await works.close();
+  servers.leave();
   await computation.close();
   await store.close();
 };
@@ -172,16 +176,15 @@ const keepRenewed = (options: StartOptions, listening: Listening): (() => void) 
     : () => undefined;
 
 /**
- * Opens the records, takes up again what was running, and answers.
+ * Opens the records, takes up again what was running unless another server works on them, and answers.
  *
- * @throws CannotStart where the port cannot be had; StoreFailure where the records cannot be used
+ * @throws CannotStart where the port cannot be had; StoreFailure where the records cannot be used or only be read
  */
 export const startServer = async (options: StartOptions): Promise<Running> => {
   const parts = await startParts(options);
   let listening: Listening | undefined;
   try {
-    // First, since it writes: records that can only be read are told before anybody is answered.
-    await parts.works.recover();
+    await parts.works.recover(parts.servers);
     const begun = await listenAndServe(options, parts);
     const { names, audience } = begun;
     listening = begun.listening;

@@ -180,7 +180,7 @@ describe('when the server stops', () => {
     expect([heard, await stateOf(first)]).toEqual([['left'], 'running']);
 
     works = begin();
-    await works.recover();
+    await works.recover({ enter: (whenFirst) => whenFirst() });
     await runs(2);
     expect(held[1]).toMatchObject({
       request: { count: 1 },
@@ -190,5 +190,19 @@ describe('when the server stops', () => {
     await becomes(first, 'done');
     await runs(3);
     expect([held[2]?.request, await stateOf(second)]).toEqual([{ count: 2 }, 'running']);
+  });
+
+  test('another one that starts meanwhile leaves its work alone', async () => {
+    const running = await ask({ count: 1 });
+    const waiting = await ask({ count: 2 });
+    await runs(1);
+    const other = begin();
+    await other.recover({ enter: async () => undefined });
+    expect([await stateOf(running), await stateOf(waiting)]).toEqual(['running', 'waiting']);
+    held[0]?.finish({ ok: true, result });
+    await becomes(running, 'done');
+    await runs(2);
+    await other.close();
+    expect(held).toHaveLength(2);
   });
 });

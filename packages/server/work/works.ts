@@ -1,4 +1,5 @@
 import type { Store } from '@fettle/store/contract/store.ts';
+import type { Servers } from '@fettle/store/sqlite/servers.ts';
 import type { Computation } from '../computation/computation.ts';
 import { type Follower, type Followers, newFollowers, type Progress } from './followers.ts';
 import { type Run, startRun } from './run.ts';
@@ -26,8 +27,13 @@ export interface Works {
    * @returns stops the telling
    */
   follow(id: string, follower: Follower): () => void;
-  /** Puts what a run that died left behind in line again. Called once, when the server starts. */
-  recover(): Promise<void>;
+  /**
+   * Comes in among the servers that work on these records, and puts what runs that died left behind in line again.
+   * Called once, when the server starts, before anything is asked for. Where another server lives, nothing is put in
+   * line: what runs may be that one's, and would be computed twice. What dead servers left is then taken up by the
+   * first server that starts when no other is there.
+   */
+  recover(servers: Pick<Servers, 'enter'>): Promise<void>;
   /** Ends the runs; what is not done stands in line again at the next start. */
   close(): Promise<void>;
 }
@@ -125,8 +131,9 @@ export const startWorks = (parts: WorkParts): Works => {
       return did;
     },
     follow: followers.follow,
-    async recover() {
-      for (const work of await store.work.recover()) line.add(work.id);
+    async recover(servers) {
+      const left = await servers.enter(() => store.work.recover());
+      for (const work of left ?? []) line.add(work.id);
     },
     close() {
       followers.sendAway();

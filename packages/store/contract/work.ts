@@ -43,6 +43,8 @@ export interface WorkRecords {
     id: string,
     how: Pick<Work, 'result' | 'failure'> & { readonly state: 'done' | 'failed' | 'cancelled' },
   ): Promise<boolean>;
-  /** What a run that died left running waits again. Gives all that waits, oldest first. */
+  /**
+   * What runs waits again: to be called only where whoever ran it has died. Gives all that waits, oldest first.
+   */
   recover(): Promise<readonly Work[]>;
 }
