@@ -11,7 +11,7 @@ import { newWorkshop, type Workshop } from './support/workshop.ts';
 
 const commands = buildProgram().commands.map((command) => command.name());
 
-/** Records with jobs 12 and 13, of which 12 was changed, a photograph to attach, and a backup. */
+/** Records with jobs 12 and 13, of which 12 was changed, a photograph to attach, books, and a backup. */
 async function workshopForExamples(): Promise<Workshop> {
   const workshop = newWorkshop();
   const { told, path } = workshop;
@@ -22,6 +22,7 @@ async function workshopForExamples(): Promise<Workshop> {
   writeFileSync(path('in.yaml'), demoWith('tall-drum', ['number: 1\n', 'number: 12\n'], ['180 L', '190 L']));
   await told('import', path('in.yaml'), '--revise');
   writeFileSync(path('photo.jpg'), inventedPicture(5));
+  for (const name of ['shelf', 'settings']) writeFileSync(path(`${name}.yaml`), '{}\n');
   await told('backup');
   return workshop;
 }

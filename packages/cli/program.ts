@@ -3,6 +3,7 @@ import { addAccounts } from './commands/accounts.ts';
 import { addAssess } from './commands/assess.ts';
 import { addAttach } from './commands/attach.ts';
 import { addBackup } from './commands/backup.ts';
+import { addBooks } from './commands/books.ts';
 import { addCheck } from './commands/check.ts';
 import { addCheckup } from './commands/checkup.ts';
 import { addClaims } from './commands/claims.ts';
@@ -39,6 +40,7 @@ const commands = [
   addPhotographs,
   addReadings,
   addOwnerLink,
+  addBooks,
   addUndo,
   addPutAway,
   addExport,

@@ -1,0 +1,147 @@
+import { alike } from '@fettle/job/changes/alike.ts';
+import { changesBetween, type FieldChange } from '@fettle/job/changes/changes.ts';
+import type { Problem } from '@fettle/job/problems.ts';
+import type { BookName, StoredBook } from '@fettle/store/contract/books.ts';
+import { BadInput, badInput } from '../exits.ts';
+import { readInput } from '../input.ts';
+import { changedFields } from '../print/changes.ts';
+import { namedFile } from './incoming.ts';
+import { type Records, writeDown } from './records.ts';
+
+/** A book as sentences name it. */
+export const bookCalled: Readonly<Record<BookName, { readonly the: string; readonly stand: string }>> = {
+  shelf: { the: 'the shelf', stand: 'it stands' },
+  settings: { the: 'the settings', stand: 'they stand' },
+};
+
+/** Which revision of a book a file was written from; the moment is absent before anything was written. */
+interface BookHead {
+  readonly name: string;
+  readonly revision: number;
+  readonly at: string | undefined;
+}
+
+const head = /^\uFEFF?# Fettle (shelf|settings), revision (\d{1,9})(?: of (\d{4}-[\dT:.Z-]{6,24}?))?\. /;
+
+const headOf = (bytes: Uint8Array): BookHead | undefined => {
+  const [, name, revision, at] = head.exec(new TextDecoder().decode(bytes.subarray(0, 200))) ?? [];
+  return name === undefined ? undefined : { name, revision: Number(revision), at };
+};
+
+/** The lines that stand above a book that is written out, so that it can be edited and taken in again. */
+const bookHead = ({ name, revision, changedAt }: StoredBook): string =>
+  [
+    `# Fettle ${name}, revision ${revision}${changedAt === undefined ? '' : ` of ${changedAt}`}. Edit it and run fettle ${name} --from on it;`,
+    '# this line tells from which revision the change began, so leave it in.',
+    '',
+  ].join('\n');
+
+/** A book as a file to edit. */
+export const bookFile = async (book: StoredBook): Promise<string> => {
+  const { bookText } = await import('@fettle/store/plainFiles/yamlText.ts');
+  return `${bookHead(book)}${bookText(book.body)}`;
+};
+
+interface ReadBook {
+  readonly file: string;
+  readonly body: unknown;
+  readonly head: BookHead | undefined;
+}
+
+type Reading =
+  | { readonly ok: true; readonly body: unknown }
+  | { readonly ok: false; readonly problems: readonly Problem[] };
+
+const readBody = async (name: BookName, value: unknown): Promise<Reading> => {
+  if (name === 'shelf') {
+    const { readShelf } = await import('@fettle/job/books/shelf.ts');
+    const reading = readShelf(value);
+    return reading.ok ? { ok: true, body: reading.shelf } : reading;
+  }
+  const { readSettings } = await import('@fettle/job/books/settings.ts');
+  const reading = readSettings(value);
+  return reading.ok ? { ok: true, body: reading.settings } : reading;
+};
+
+/**
+ * Reads a file as a book.
+ * @throws BadInput with everything that is wrong with it
+ */
+export const readBookFile = async (name: BookName, file: string): Promise<ReadBook> => {
+  const bytes = readInput(file, {
+    mostBytes: 2_000_000,
+    kind: `file of ${bookCalled[name].the}`,
+    allowed: 'a file in YAML or JSON, or - for standard input',
+  });
+  const { parseText } = await import('@fettle/job/text/parse.ts');
+  const { value, places, problems } = parseText(bytes);
+  if (problems.length > 0) throw new BadInput(problems);
+  const reading = await readBody(name, value);
+  if (!reading.ok)
+    throw new BadInput(reading.problems.map((each) => ({ at: places.get(each.path), ...each })));
+  return { file, body: reading.body, head: headOf(bytes) };
+};
+
+const refused = (code: string, says: string, allowed?: string) =>
+  badInput({ code, path: '', says, ...(allowed === undefined ? {} : { allowed }) });
+
+/** Demands that a file began from the book as it stands, or that it is meant to take its place all the same. */
+const demandNewest = (
+  current: StoredBook,
+  { file, head: said }: ReadBook,
+  changes: readonly FieldChange[],
+) => {
+  const { the, stand } = bookCalled[current.name];
+  const named = namedFile(file);
+  if (said !== undefined && said.name !== current.name)
+    throw refused('other-book', `${named} says that it is ${said.name}, not ${current.name}.`);
+  const { revision, changedAt, changedBy } = current;
+  if (said === undefined ? revision === 0 : said.revision === revision && said.at === changedAt) return;
+  const differs = `${stand} at revision ${revision}, by ${changedBy ?? 'nobody'}, and differ${current.name === 'shelf' ? 's' : ''} in ${changedFields(changes, 6)}; nothing was written`;
+  const allowed = `fettle ${current.name} --out NEW.yaml and the change in that; or --revise, which puts the file in its place`;
+  throw said === undefined
+    ? refused(
+        'book-differs',
+        `${named} does not say from which revision it began: ${the}, as ${differs}.`,
+        allowed,
+      )
+    : refused(
+        'lost-race',
+        `${named} began from revision ${said.revision} of ${the}, but ${differs}.`,
+        allowed,
+      );
+};
+
+/** What became of a book. */
+export interface BookDone {
+  readonly name: BookName;
+  readonly revision: number;
+  /** Empty where the book said all of it already and nothing was written. */
+  readonly changes: readonly FieldChange[];
+}
+
+/**
+ * Puts what a file says in the place of a book, where that stands as the file began.
+ * @param how.revise whether it takes the place of a newer one, too
+ * @throws BadInput
+ */
+export const replaceBook = async (
+  records: Records,
+  name: BookName,
+  { read, revise }: { readonly read: ReadBook; readonly revise: boolean },
+): Promise<BookDone> => {
+  const { store, by } = records;
+  const current = await store.books.find(name);
+  const { body } = read;
+  if (alike(body, current.body)) return { name, revision: current.revision, changes: [] };
+  const changes = changesBetween(current.body, body);
+  if (!revise) demandNewest(current, read, changes);
+  const revised = await store.books.revise({ name, base: current.revision, body, by });
+  if (!revised.ok)
+    throw refused(
+      'lost-race',
+      `Somebody else changed ${bookCalled[name].the} at the same moment; nothing was written. Look at it, then try again.`,
+    );
+  await writeDown(records, { what: `${name}-written` });
+  return { name, revision: revised.revision, changes };
+};
