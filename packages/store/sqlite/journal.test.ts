@@ -33,10 +33,10 @@ describe('how a file is written', () => {
   it.each([
     { version: '3.53.4', isNew: true, before: 'delete', after: 'wal', synchronous: 'full' },
     { version: '3.53.4', isNew: false, before: 'wal', after: 'wal', synchronous: 'full' },
-    { version: '3.53.4', isNew: false, before: 'delete', after: 'delete', synchronous: 'extra' },
-    { version: '3.45.1', isNew: true, before: 'delete', after: 'delete', synchronous: 'extra' },
-    { version: '3.45.1', isNew: false, before: 'wal', after: 'delete', synchronous: 'extra' },
-    { version: '3.45.1', isNew: true, before: 'wal', after: 'delete', synchronous: 'extra' },
+    { version: '3.53.4', isNew: false, before: 'delete', after: 'persist', synchronous: 'extra' },
+    { version: '3.45.1', isNew: true, before: 'delete', after: 'persist', synchronous: 'extra' },
+    { version: '3.45.1', isNew: false, before: 'wal', after: 'persist', synchronous: 'extra' },
+    { version: '3.45.1', isNew: true, before: 'wal', after: 'persist', synchronous: 'extra' },
   ])('goes from $before to $after on SQLite $version, new: $isNew', (of) => {
     const { file, state } = fakeFile(of.version, of.before);
     settleJournal(file, of.isNew);

@@ -35,12 +35,16 @@ const leaveLog = (file: OpenFile): void => {
   }
 };
 
+/** A journal that one large change has made long is cut back to this, bytes. */
+const cutBack = 'pragma journal_size_limit = 4194304';
+
 /**
  * Settles how a file is written so that what was committed is on the disk.
  *
  * A new file gets a write-ahead log where the SQLite is sound, else a rollback journal. A file that has a
- * rollback journal keeps it: an older Node may have it open, and nobody could tell. With the journal, its
- * removal is the commit, so that the folder must reach the disk too: that is what `extra` does.
+ * rollback journal keeps it: an older Node may have it open, and nobody could tell. The journal's file stays, and to
+ * wipe its head is the commit, which takes the disk less time than to remove it; where a program of another kind
+ * removes it all the same, the folder must reach the disk too: that is what `extra` does.
  *
  * @throws StoreFailure `shared-journal` where another program keeps a log that this SQLite must not write
  */
@@ -52,5 +56,6 @@ export const settleJournal = (file: OpenFile, isNew: boolean): void => {
   mode = file.scalar('pragma journal_mode');
   // Apple's systems leave what they were told to write in the disk's own memory unless they are asked for more.
   file.exec('pragma fullfsync = on; pragma checkpoint_fullfsync = on');
-  file.exec(`pragma synchronous = ${mode === 'wal' ? 'full' : 'extra'}`);
+  if (mode === 'wal') file.exec('pragma synchronous = full');
+  else file.exec(`pragma journal_mode = persist; pragma synchronous = extra; ${cutBack}`);
 };
