@@ -76,7 +76,7 @@ async function oneKill({ folder, ledger, desk, chance }: Round): Promise<void> {
     const own = chanceFrom(chance.below(2 ** 31));
     return writeUntilGone({ address: server.address, ledger, desk, chance: own }, () => gone);
   });
-  const afterMs = chance.between(20, 900);
+  const afterMs = chance.between(20, 2500);
   try {
     await Promise.race([firstWrite(ledger), Promise.all(writing)]);
     await Promise.race([new Promise((settle) => setTimeout(settle, afterMs)), Promise.all(writing)]);

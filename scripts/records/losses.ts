@@ -52,7 +52,16 @@ async function jobLosses(store: Store, ledger: Ledger, number: number): Promise<
     if (revision === job.revision && documentDigest(job.document) !== digest)
       found.push(torn(`job ${number} is not its newest revision`));
   }
-  return found;
+  return [...found, ...(await logLosses(store, number, job.revision))];
+}
+
+/** The log has one line for every revision of a job, since both are written together. */
+async function logLosses(store: Store, number: number, revisions: number): Promise<Loss[]> {
+  const lines = await store.deeds.list({ job: number, count: 1000 });
+  const told = lines.filter(({ what }) => what.startsWith('job-')).length;
+  return told === revisions
+    ? []
+    : [torn(`the log tells of ${told} revisions of job ${number}, which has ${revisions}`)];
 }
 
 /** Jobs that were written without an answer: each must be one that was sent, whole. */
