@@ -1,4 +1,5 @@
 import type { JobDocument } from '@fettle/job/schema/job.ts';
+import { plainlyTyped } from './plainLetters.ts';
 
 /** Longer texts are searched to here only, characters; only thousands of bench tests reach it. */
 const MOST = 200_000;
@@ -11,11 +12,13 @@ const collect = (value: unknown, into: string[]): void => {
 };
 
 /**
- * Everything in a document that one might look for: its number, every text, and the short names of its own media.
- * Names of fields are left out: every job has a pump and a tank.
+ * Everything in a document that one might look for: its number, every text, and the short names of its own media; words
+ * such as `Ørsted` once more as somebody types them who has no such key. Names of fields are left out: every job has a
+ * pump and a tank.
  */
 export const wordsOf = (document: JobDocument, number: number): string => {
   const found: string[] = [String(number), ...Object.keys(document.media ?? {})];
   collect(document, found);
-  return found.join('\n').slice(0, MOST);
+  const text = found.join('\n').slice(0, MOST);
+  return [text, ...plainlyTyped(text)].join('\n');
 };

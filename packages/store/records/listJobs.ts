@@ -13,28 +13,41 @@ const wholeBetween = (value: number | undefined, usual: number, most: number): n
   return value;
 };
 
+/** A question whose tag is written in every way in which jobs have it. */
+type Question = Omit<JobQuery, 'tag'> & { readonly tags?: readonly string[] };
+
+const withoutCapitals = (tag: string): string => tag.normalize('NFC').toLowerCase();
+
+/** The tag as it is written in jobs: one of them may say Club and another one club. */
+const spelledOut = async (db: Kysely<Tables>, { tag, ...rest }: JobQuery): Promise<Question> => {
+  if (tag === undefined) return rest;
+  const written = await db.selectFrom('job_tag').select('tag').distinct().execute();
+  const asked = withoutCapitals(tag);
+  return { ...rest, tags: written.map((row) => row.tag).filter((one) => withoutCapitals(one) === asked) };
+};
+
 const withFields = <Output>(
   asked: Asked<Output>,
-  { family, stage, tag }: Pick<JobQuery, 'family' | 'stage' | 'tag'>,
+  { family, stage, tags }: Pick<Question, 'family' | 'stage' | 'tags'>,
 ): Asked<Output> => {
   let narrow = asked;
   if (family !== undefined) narrow = narrow.where('family', '=', family);
   if (stage !== undefined) narrow = narrow.where('stage', '=', stage);
-  if (tag === undefined) return narrow;
+  if (tags === undefined) return narrow;
   return narrow.where('number', 'in', (from) =>
-    from.selectFrom('job_tag').select('job').where('tag', '=', tag),
+    from.selectFrom('job_tag').select('job').where('tag', 'in', tags),
   );
 };
 
-const narrowed = <Output>(asked: Asked<Output>, query: JobQuery): Asked<Output> => {
+const narrowed = <Output>(asked: Asked<Output>, query: Question): Asked<Output> => {
   const narrow = withFields(asked.where('put_away_at', query.putAway ? 'is not' : 'is', null), query);
   return query.words?.trim() ? narrow.where(hasWords(query.words)) : narrow;
 };
 
-const countOf = async (db: Kysely<Tables>, query: JobQuery): Promise<number> => {
-  const { words, putAway = false, family, stage, tag } = query;
+const countOf = async (db: Kysely<Tables>, query: Question): Promise<number> => {
+  const { words, putAway = false, family, stage, tags } = query;
   if (words?.trim()) {
-    const isNarrow = family !== undefined || stage !== undefined || tag !== undefined;
+    const isNarrow = family !== undefined || stage !== undefined || tags !== undefined;
     const among = withFields(db.selectFrom('job').select('number'), query);
     return countWords(db, { typed: words, putAway, ...(isNarrow ? { among } : {}) });
   }
@@ -49,7 +62,8 @@ const ordered = <Output>(asked: Asked<Output>, order: JobQuery['order']): Asked<
 };
 
 /** One page of the list of jobs. */
-export const listJobs = async (db: Kysely<Tables>, query: JobQuery): Promise<JobPage> => {
+export const listJobs = async (db: Kysely<Tables>, asked: JobQuery): Promise<JobPage> => {
+  const query = await spelledOut(db, asked);
   const page = ordered(narrowed(db.selectFrom('job').selectAll(), query), query.order)
     .limit(wholeBetween(query.count, 50, 1_000))
     .offset(wholeBetween(query.skip, 0, 1_000_000));

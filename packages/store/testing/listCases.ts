@@ -102,6 +102,19 @@ export const listCases: readonly Case[] = [
     },
   ],
   [
+    'a tag is found whatever its capitals, in whichever way a job writes it',
+    async ({ store: { jobs } }) => {
+      for (const tags of [['Club'], ['club'], ['Ölwehr'], ['clubs']])
+        await jobs.create({ document: jobOf({ job: { tags } }), by });
+      const order = 'number';
+      for (const tag of ['club', 'Club', 'CLUB'])
+        expect([tag, await found(jobs, { tag, order })]).toEqual([tag, [2, 1]]);
+      expect(await found(jobs, { tag: 'ÖLWEHR' })).toEqual([3]);
+      expect(await found(jobs, { tag: 'CLUB', words: 'clu', order })).toEqual([2, 1]);
+      expect(await jobs.list({ tag: 'CLU' })).toEqual({ jobs: [], total: 0 });
+    },
+  ],
+  [
     'tags are those of the newest revision',
     async ({ store: { jobs } }) => {
       await jobs.create({ document: jobOf({ job: { tags: ['old', 'both'] } }), by });
@@ -153,6 +166,21 @@ export const listCases: readonly Case[] = [
       for (const words of ['uberlauf', 'ÜBERL', 'loud gurg', 'LOUD QUILLMÈRE', 'u'])
         expect([words, await found(jobs, { words })]).toEqual([words, [4711]]);
       expect(await found(jobs, { words: 'gurg loud' })).toEqual([]);
+    },
+  ],
+  [
+    'letters for which others have no key are found as they are written and as those type them',
+    async ({ store: { jobs } }) => {
+      await writeAll(jobs, [
+        titled('Sørens Ørstedkasse i Łódź'),
+        titled('Straßenbrunnen, Æblegade, Đurđevac'),
+      ]);
+      for (const words of ['Sørens', 'sorens', 'SORENS orstedk', 'Ørsted', 'Łódź', 'lodz', 'LÓDZ'])
+        expect([words, await found(jobs, { words })]).toEqual([words, [1]]);
+      for (const words of ['Straßen', 'strassenbrunnen', 'aebleg', 'Æblegade', 'durdevac', 'ĐURĐ'])
+        expect([words, await found(jobs, { words })]).toEqual([words, [2]]);
+      await jobs.revise({ number: 1, base: 1, document: titled('Whistler'), by });
+      expect(await found(jobs, { words: 'lodz' })).toEqual([]);
     },
   ],
   [
