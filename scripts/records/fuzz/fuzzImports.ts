@@ -1,5 +1,6 @@
 import {
   cpSync,
+  existsSync,
   mkdirSync,
   mkdtempSync,
   readdirSync,
@@ -14,10 +15,13 @@ import { backups, makeBackup, restoreBackup } from '@fettle/store/backup/backup.
 import { StoreFailure } from '@fettle/store/contract/failure.ts';
 import { exportAll } from '@fettle/store/plainFiles/exportAll.ts';
 import { importAll } from '@fettle/store/plainFiles/importAll.ts';
+import { BadInput } from '../../../packages/cli/exits.ts';
+import { importExport } from '../../../packages/cli/records/importExport.ts';
 import { hashOf } from '../canonical.ts';
 import { type Chance, chanceFrom } from '../chance.ts';
 import { fillWorkshop } from '../inventedWorkshop.ts';
 import { differing, lookAt, withStore } from '../wholeRecords.ts';
+import { damagedArchive } from './damagedArchive.ts';
 import { anyBytes, hostileBodies, mutatedBytes, mutatedText } from './hostile.ts';
 
 /** What imports of damaged folders and restores of damaged backups came to. */
@@ -102,6 +106,7 @@ async function ending(work: () => Promise<unknown>): Promise<string | Error> {
     return isRefused ? 'refused' : 'taken';
   } catch (error) {
     if (error instanceof StoreFailure) return `refused, ${error.code}`;
+    if (error instanceof BadInput) return 'refused';
     return error instanceof Error ? error : new Error(String(error));
   }
 }
@@ -158,6 +163,34 @@ async function restoreDamaged({ folder, sound, chance }: Case): Promise<CaseEnd>
   };
 }
 
+/** Where an archive with names that lead out of its folder would put a file. */
+const outside = join(tmpdir(), 'outside.yaml');
+
+/** Imports the damaged archive of an export: only what an export may hold is unpacked, and nothing beside it. */
+async function importArchive({ folder, sound, chance }: Case): Promise<CaseEnd> {
+  const data = join(folder, 'data');
+  mkdirSync(folder);
+  const { what, bytes } = damagedArchive(sound.exported, chance);
+  const archive = join(folder, 'export.zip');
+  writeFileSync(archive, bytes);
+  const end = await withStore(data, (store) =>
+    ending(() => importExport({ store, folder: data, by: 'invented' }, archive)),
+  );
+  const { digests, faults } = await lookAt(data);
+  const isTaken = end === 'taken';
+  const changed = isTaken ? differing(sound.digests, digests).filter((name) => sound.digests.has(name)) : [];
+  const left = isTaken ? [] : [...digests.keys()].filter((name) => name.startsWith('job '));
+  const strays = [outside].filter((path) => existsSync(path));
+  return {
+    what: `archive ${what}`,
+    end,
+    faults: [...faults, ...[...changed, ...left, ...strays].map((name) => `${name} was changed`)],
+  };
+}
+
+/** Most of what comes back into records comes as a folder. */
+const kinds = [importDamaged, restoreDamaged, importDamaged, importArchive] as const;
+
 /** Lets damaged exports be imported and damaged backups be restored, and holds the records against before. */
 export async function fuzzImports({ cases, seed }: { cases: number; seed: number }): Promise<ImportTally> {
   const chance = chanceFrom(seed);
@@ -169,7 +202,8 @@ export async function fuzzImports({ cases, seed }: { cases: number; seed: number
     for (let count = 0; count < cases; count++) {
       const folder = join(root, `case-${count}`);
       const run = { folder, sound, chance };
-      const { what, end, faults: found } = await (count % 3 === 2 ? restoreDamaged(run) : importDamaged(run));
+      const kind = kinds[count % kinds.length] ?? importDamaged;
+      const { what, end, faults: found } = await kind(run);
       const name = `${what.split(' ')[0]} ${end instanceof Error ? 'threw' : end}`;
       outcomes.set(name, (outcomes.get(name) ?? 0) + 1);
       if (end instanceof Error) faults.push(`${what}: ${end.stack}`);
