@@ -1,11 +1,10 @@
 import { familyById } from '@fettle/engine/families/families.ts';
-import { printQuantity } from '@fettle/engine/quantities/printQuantity.ts';
-import { quoteTotals } from '@fettle/job/quote/quoteTotals.ts';
 import type { JobDocument } from '@fettle/job/schema/job.ts';
 import type { StoredJob } from '@fettle/store/contract/jobs.ts';
 import type { Reading } from '@fettle/store/contract/readings.ts';
 import { type AssessmentResult, assessmentSchema } from '@fettle/workflows/results/assessment.ts';
 import { UnreadableDocument } from '../computation/computation.ts';
+import { quoteOf } from '../pages/quote.ts';
 import type { Services } from '../services.ts';
 import type { Sheet } from './schemas.ts';
 
@@ -41,31 +40,6 @@ export async function assessmentOf(
   }
 }
 
-const quoteOf = (document: JobDocument): Pick<Sheet, 'quote'> => {
-  const { quote } = document;
-  const totals = quoteTotals(document);
-  if (quote === undefined || totals === undefined) return {};
-  const sum = (value: number): string =>
-    printQuantity({ value, dimension: 'money', currency: totals.currency, system: 'metric' });
-  const line = (says: string, price: number | undefined) => ({
-    says,
-    ...(price === undefined ? {} : { price: sum(price) }),
-  });
-  return {
-    quote: {
-      lines: [
-        ...(quote.labour ?? []).map(({ work }, index) => line(work, totals.labourLines[index])),
-        ...(quote.parts ?? []).map(({ part, count }, index) =>
-          line(count === undefined || count === 1 ? part : `${count} × ${part}`, totals.partLines[index]),
-        ),
-      ],
-      ...(totals.missing.length === 0 ? { total: sum(totals.total) } : {}),
-      ...(quote.validUntil === undefined ? {} : { validUntil: quote.validUntil }),
-      ...(quote.warranty === undefined ? {} : { warranty: quote.warranty }),
-    },
-  };
-};
-
 /** A reading as the owner sees it: by whom in the workshop it was entered is not told. */
 export const shownReading = ({ kind, day, value, note, enteredBy }: Reading): Sheet['readings'][number] => ({
   kind,
@@ -95,13 +69,14 @@ export async function sheetOf(
   const family = familyById(document.filter.family);
   const result = await assessmentOf(services, job);
   const readings = await services.store.readings.list(number);
+  const quote = quoteOf(document);
   return {
     ...aboutOf(document),
     filter: document.filter.name ?? family?.name ?? document.filter.family,
     family: family?.name ?? document.filter.family,
     ...(result === undefined ? {} : { figures: figuresOf(result) }),
     cautions: [...usualCautions, ...(family?.forbidden ?? [])],
-    ...quoteOf(document),
+    ...(quote === undefined ? {} : { quote }),
     readings: readings.map(shownReading),
   };
 }

@@ -1,12 +1,10 @@
 import { html } from 'hono/html';
 import { type Markup, page } from '../pages/page.ts';
+import { quoteTable } from '../pages/quote.ts';
+import { readingsTable } from '../pages/readingsTable.ts';
 import { dayInWords, figuresInWords, stageInWords } from './plainWords.ts';
 import { type FormState, readingForm } from './readingForm.ts';
-import { readingFacts } from './readReading.ts';
 import type { Sheet } from './schemas.ts';
-
-/** The page shows so many readings, the newest of them. */
-const mostReadings = 60;
 
 const fact = (name: string, value: string | undefined): Markup | '' =>
   value === undefined ? '' : html`<div><dt>${name}</dt><dd>${value}</dd></div>`;
@@ -34,30 +32,17 @@ const drawing = (at: string, { figures }: Sheet): Markup | '' =>
 
 const quote = ({ quote: offered }: Sheet): Markup | '' => {
   if (offered === undefined) return '';
-  const lines = offered.lines.map(
-    ({ says, price }) => html`<tr><td>${says}</td><td class="amount">${price ?? 'open'}</td></tr>`,
-  );
   return html`<section aria-labelledby="quote"><h2 id="quote">Quote</h2>
-<table><thead><tr><th scope="col">What</th><th scope="col" class="amount">Price</th></tr></thead>
-<tbody>${lines}</tbody>
-<tfoot><tr><th scope="row">In all</th><td class="amount">${offered.total ?? 'open'}</td></tr></tfoot></table>
+${quoteTable(offered)}
 ${offered.validUntil === undefined ? '' : html`<p>It holds until ${dayInWords(offered.validUntil)}.</p>`}
 ${offered.warranty === undefined ? '' : html`<p>Warranty: ${offered.warranty}</p>`}
 </section>`;
 };
 
-const readings = ({ readings: all }: Sheet): Markup => {
-  if (all.length === 0) return html`<p>None yet.</p>`;
-  const rows = all
-    .slice(-mostReadings)
-    .map(
-      ({ day, kind, value, note, by }) =>
-        html`<tr><td class="day">${day}</td><td>${readingFacts[kind].label}</td><td class="amount">${value}</td><td>${note}</td><td>${by === 'owner' ? 'you' : 'the workshop'}</td></tr>`,
-    );
-  return html`<div class="scroll" role="region" aria-label="Readings so far" tabindex="0"><table>
-<thead><tr><th scope="col">Day</th><th scope="col">What</th><th scope="col" class="amount">Reading</th><th scope="col">Note</th><th scope="col">By</th></tr></thead>
-<tbody>${rows}</tbody></table></div>`;
-};
+const readings = ({ readings: all }: Sheet): Markup =>
+  all.length === 0
+    ? html`<p>None yet.</p>`
+    : readingsTable(all.map((one) => ({ ...one, by: one.by === 'owner' ? 'you' : 'the workshop' })));
 
 const reminders = (at: string, { promised, stage }: Sheet): Markup | '' =>
   promised === undefined && stage !== 'handed-back' && stage !== 'closed'

@@ -1,4 +1,6 @@
+import type { Attachment } from '@fettle/store/contract/attachments.ts';
 import type { StoredJob } from '@fettle/store/contract/jobs.ts';
+import type { Reading } from '@fettle/store/contract/readings.ts';
 import type { AssessmentResult } from '@fettle/workflows/results/assessment.ts';
 import type { OpenAPIHono } from '@hono/zod-openapi';
 import { html } from 'hono/html';
@@ -7,6 +9,9 @@ import { notFound } from '../api/refusal.ts';
 import { ComputationBusy, UnreadableDocument } from '../computation/computation.ts';
 import type { Environment, Services } from '../services.ts';
 import { type Markup, page } from './page.ts';
+import { photographsSection } from './photographs.ts';
+import { quoteSection } from './quote.ts';
+import { readingsSection } from './readingsTable.ts';
 
 type Finding = AssessmentResult['findings'][number];
 
@@ -80,7 +85,15 @@ const computed = async (services: Services, job: StoredJob): Promise<AssessmentR
   }
 };
 
-const body = (job: StoredJob, result: AssessmentResult | string): Markup => {
+/** A job with all that its page shows. */
+interface Shown {
+  readonly job: StoredJob;
+  readonly result: AssessmentResult | string;
+  readonly photographs: readonly Attachment[];
+  readonly readings: readonly Reading[];
+}
+
+const body = ({ job, result, photographs, readings }: Shown): Markup => {
   const { number, revision, document } = job;
   const links = html`<ul class="links">
 <li><a href="/api/jobs/${number}">Document</a></li>
@@ -99,6 +112,9 @@ ${links}</section>
 ${typeof result === 'string' ? '' : html`<figure>${drawing(number, revision)}</figure>`}
 </div>
 ${typeof result === 'string' ? '' : html`<section aria-label="Findings"><h2>Findings, worst first</h2>${findings(result)}</section>`}
+${quoteSection(document)}
+${readingsSection(number, readings)}
+${photographsSection(photographs)}
 </main>`;
 };
 
@@ -109,7 +125,9 @@ export const addJobPage = (app: OpenAPIHono<Environment>, services: Services): v
     if (!/^[1-9]\d{0,8}$/.test(said)) throw notFound(`There is no job ${said.slice(0, 40)}.`);
     const job = await jobNumbered(services, Number(said));
     const result = await computed(services, job);
+    const photographs = await services.store.attachments.list(job.number);
+    const readings = await services.store.readings.list(job.number);
     const title = `${job.number} ${job.document.job?.title ?? job.document.filter.name ?? ''}`.trim();
-    return context.html(page({ title, body: body(job, result) }));
+    return context.html(page({ title, body: body({ job, result, photographs, readings }) }));
   });
 };

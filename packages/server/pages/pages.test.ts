@@ -1,9 +1,11 @@
 import { mkdirSync, mkdtempSync, rmSync, symlinkSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import { fullJob } from '@fettle/job/testing/fullJob.ts';
+import { plainPicture } from '@fettle/store/photographs/testing/pictures.ts';
 import { Hono } from 'hono';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { demoText, jobClientOf } from '../testing/jobClient.ts';
+import { demoText, jobClientOf, told } from '../testing/jobClient.ts';
 import { type TestServer, testServer } from '../testing/testServer.ts';
 import { staticFiles } from './staticFiles.ts';
 import { style } from './style.ts';
@@ -14,7 +16,7 @@ beforeAll(async () => {
 });
 afterAll(() => server.end());
 
-const { send, takeIn } = jobClientOf(() => server);
+const { send, post, takeIn } = jobClientOf(() => server);
 const textOf = async (path: string) => (await send('GET', path)).text();
 
 const hostile = '<script>alert(1)</script>"\'&';
@@ -66,6 +68,54 @@ describe('the pages without script', () => {
     const drawing = await send('GET', `/api/jobs/${number}/drawing`);
     expect(drawing.headers.get('Content-Security-Policy')).toContain('sandbox');
     expect(drawing.headers.get('X-Content-Type-Options')).toBe('nosniff');
+  });
+});
+
+describe('what hangs on a job', () => {
+  const measured = { kind: 'ammonia', value: '0.25 mg/L', day: '2026-11-02', note: 'after a feed' };
+
+  test('is shown on its page: quote with its sum, readings since, photographs in small', async () => {
+    const number = await takeIn(JSON.stringify({ ...fullJob, job: { title: 'With everything' } }));
+    await post(`/api/jobs/${number}/readings`, measured);
+    const body = new Uint8Array(await plainPicture(60, 40, 3).png().toBuffer());
+    const picture = `/api/jobs/${number}/attachments`;
+    const attached = await send(
+      'POST',
+      `${picture}?name=gap.png&caption=${encodeURIComponent('The gap <b>')}`,
+      {
+        body,
+        type: 'image/png',
+      },
+    );
+    const { id } = await told(attached);
+    const page = await textOf(`/jobs/${number}`);
+    for (const says of ['Quote', 'Readings since', 'Photographs']) expect(page).toContain(`>${says}</h2>`);
+    for (const says of [
+      '2 × seal-strip',
+      '40.00 GBP',
+      '3.00 GBP',
+      '6 months on seals',
+      'Approved on 2026-11-06',
+    ])
+      expect(page).toContain(says);
+    for (const says of ['Ammonia', '0.25 mg/L', 'after a feed', 'The gap &lt;b&gt;'])
+      expect(page).toContain(says);
+    expect(page).toContain(`<a href="${picture}/${id}"><img src="${picture}/${id}/thumbnail"`);
+    expect(page).not.toMatch(/<script|\sstyle=/);
+    expect((await send('GET', `${picture}/${id}/thumbnail`)).status).toBe(200);
+  });
+
+  test('takes no room where there is nothing', async () => {
+    const page = await textOf(`/jobs/${await takeIn()}`);
+    expect(page).not.toMatch(/Quote|Readings since|Photographs/);
+  });
+
+  test('is open in the sum where a price is missing, and the missing one is told', async () => {
+    const quote = { labour: [{ work: 'Take it apart' }] };
+    const document = { ...fullJob, job: { title: 'Open' }, quote, money: undefined };
+    const page = await textOf(`/jobs/${await takeIn(JSON.stringify(document))}`);
+    expect(page).toMatch(/In all<\/th><td class="amount">open</);
+    expect(page).toMatch(/<p class="fault">[^<]*quote\.labour/);
   });
 });
 

@@ -80,6 +80,9 @@ button { background: var(--ink); border-color: var(--ink); color: var(--paper); 
 .sheet > * { min-width: 0; }
 figure { margin: 0; border: 1px solid var(--line); }
 .drawing { display: block; width: 100%; height: auto; }
+.photographs { list-style: none; margin: 0; padding: 0; display: grid; grid-template-columns: repeat(auto-fill, minmax(min(9.5rem, 100%), 1fr)); gap: 0.8rem; }
+.photographs img { display: block; width: 100%; height: auto; }
+.photographs figcaption { border-top: 1px solid var(--line); padding: 0.3rem 0.5rem; font-size: 0.92rem; }
 .facts-list { margin: 0 0 1rem; border-top: 1px solid var(--line); }
 .facts-list > div { display: grid; grid-template-columns: minmax(7rem, 2fr) 3fr; gap: 0.8rem; border-bottom: 1px solid var(--line); padding: 0.3rem 0; }
 dt { color: var(--soft); }
@@ -118,6 +121,6 @@ p.fault[role='alert'] { border-left: 4px solid var(--fault); padding: 0.3rem 0 0
 @media print {
   .search, footer, .links, .turning { display: none; }
   body { padding: 0; max-width: none; }
-  .findings > li { break-inside: avoid; }
+  .findings > li, .photographs > li { break-inside: avoid; }
 }
 `;
