@@ -16,7 +16,7 @@ const besideTheBundle = {
 } as const;
 
 /**
- * Bundles the command line with all that it imports, and the file that worker threads run beside it, with what both
+ * Bundles the command line with all that it imports, and the files that worker threads run beside it, with what they
  * have in common in files of their own. Packages in the older module form ask for Node's modules with `require`,
  * which the first lines give them.
  */
@@ -26,6 +26,7 @@ export async function bundleCommandLine(): Promise<void> {
   await build({
     entryPoints: {
       fettle: resolve(projectRoot, 'packages', 'cli', 'main.ts'),
+      recordsThread: resolve(projectRoot, 'packages', 'store', 'apart', 'recordsThread.ts'),
       worker: resolve(projectRoot, 'packages', 'server', 'computation', 'worker.ts'),
     },
     outdir: folder,

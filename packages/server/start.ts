@@ -1,8 +1,8 @@
 import { existsSync } from 'node:fs';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
+import { openApart } from '@fettle/store/apart/openApart.ts';
 import type { OpenOptions, Store } from '@fettle/store/contract/store.ts';
-import { openStore } from '@fettle/store/open.ts';
 import { type Servers, serversOf } from '@fettle/store/sqlite/servers.ts';
 import { machineUser } from '@fettle/workflows/machineUser.ts';
 import { buildApp } from './app.ts';
@@ -91,7 +91,7 @@ interface Parts {
 }
 
 const startParts = async ({ folder, driver }: StartOptions): Promise<Parts> => {
-  const store = await openStore({ folder, mustWrite: true, ...(driver === undefined ? {} : { driver }) });
+  const store = await openApart({ folder, mustWrite: true, ...(driver === undefined ? {} : { driver }) });
   const servers = await serversOf(folder, driver);
   const computation = startComputation();
   const works = startWorks({ store, computation, report });

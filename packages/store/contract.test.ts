@@ -1,4 +1,5 @@
 import { describe, it } from 'vitest';
+import { openApart } from './apart/openApart.ts';
 import { openStore } from './open.ts';
 import { describeStoreContract } from './testing/contractCases.ts';
 
@@ -13,3 +14,5 @@ if (process.getBuiltinModule?.('node:sqlite') === undefined) {
     openStore({ ...options, driver: 'node:sqlite' }),
   );
 }
+
+describeStoreContract('records on a thread of their own', (options) => openApart(options));

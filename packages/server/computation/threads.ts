@@ -1,17 +1,5 @@
-import { createRequire } from 'node:module';
-import { fileURLToPath, pathToFileURL } from 'node:url';
+import { threadArguments, threadFile } from '@fettle/store/apart/threadFile.ts';
 import { Piscina } from 'piscina';
-
-/** From the sources a thread reads TypeScript with the loader that this program runs by; the bundle needs none. */
-const fromSources = import.meta.url.endsWith('.ts');
-
-const loader = (): string[] => [
-  '--import',
-  pathToFileURL(createRequire(import.meta.url).resolve('tsx')).href,
-];
-
-/** The file that threads run, beside this one or beside the bundle. */
-const workerFile = fileURLToPath(new URL(fromSources ? './worker.ts' : './worker.js', import.meta.url));
 
 /**
  * Worker threads for tasks. A thread that dies takes only its own task with it, and another one takes its place.
@@ -25,7 +13,7 @@ export const threads = (of: {
   readonly yields: number;
 }): Piscina =>
   new Piscina({
-    filename: workerFile,
+    filename: threadFile(new URL('./worker.ts', import.meta.url)),
     minThreads: of.least,
     maxThreads: of.most,
     idleTimeout: 60_000,
@@ -33,7 +21,7 @@ export const threads = (of: {
     atomics: 'disabled',
     // Elsewhere it would count for the whole process, not for a thread.
     niceIncrement: process.platform === 'linux' ? of.yields : 0,
-    execArgv: fromSources ? loader() : [],
+    execArgv: threadArguments(),
     // Where a task wants more than this it has run wild; the thread is ended, the server goes on.
     resourceLimits: { maxOldGenerationSizeMb: 1024 },
   });
