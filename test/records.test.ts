@@ -216,10 +216,34 @@ describe('importing several files', () => {
   test('files without a number do not take that of another file', async () => {
     const { json, told } = newWorkshop();
     const text = readFileSync(demo('corner-box'), 'utf8');
-    const none = fileWith(text.replace(/^ *number: \d+\n/m, ''));
+    const none = fileWith(text.replace(/^ *number: \d+\n/m, '').replace(/title: .*/, 'title: Another'));
     const first = fileWith(text.replace(/number: \d+/, 'number: 1'), 'first.yaml');
     expect(await told('import', none, first)).toContain('2 files: 2 taken in.');
     expect((await json('jobs')).total).toBe(2);
+  });
+
+  test('a file without a number is taken in once, until it is said that it is another filter', async () => {
+    const { told, json, path } = newWorkshop();
+    const file = path('none.yaml');
+    writeFileSync(file, readFileSync(demo('corner-box'), 'utf8').replace(/^ *number: \d+\n/m, ''));
+    expect(await told('import', file)).toContain('as job 1');
+    expect(await told('import', file)).toMatch(
+      /says the same as job 1, which was taken in on \d{4}-.*; nothing was written\. .* --new takes it in/,
+    );
+    const [again] = (await json('import', file)).imported;
+    expect([again.how, again.number, again.before.changedSince]).toEqual(['there-already', 1, false]);
+    expect(await told('import', file, '--new')).toContain('as job 2');
+    await told('put-away', '2');
+    for (const number of ['1', '2']) {
+      await told('open', number, '--out', path(`${number}.yaml`));
+      edit(path(`${number}.yaml`), /volume: .*/, 'volume: 77 L');
+      await told('import', path(`${number}.yaml`));
+    }
+    expect(await told('import', file)).toMatch(
+      /the same as job 1, .* and was changed since; nothing was written/,
+    );
+    edit(file, /volume: .*/, 'volume: 78 L');
+    expect(await told('import', file)).toContain('as job 3');
   });
 
   test('two files of one number are told before anything is written', async () => {

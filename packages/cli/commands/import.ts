@@ -73,7 +73,7 @@ export const addImport = (program: Command): void => {
   withDataOption(withCommonOptions(program.command('import')))
     .summary('take job files or exported records into the records')
     .description(
-      'Take jobs into the records: job files (YAML or JSON, - for standard input), or the folder or ZIP archive of an export. A job whose number is free, or that has none, is taken in. A file that fettle open --out wrote becomes a new revision of its job. Another file that differs from the job of its number is refused, unless --revise or --new says what is meant. Everything is read and checked before anything is written.',
+      'Take jobs into the records: job files (YAML or JSON, - for standard input), or the folder or ZIP archive of an export. A job whose number is free, or that has none, is taken in; one without a number only once, unless --new is said. A file that fettle open --out wrote becomes a new revision of its job. Another file that differs from the job of its number is refused, unless --revise or --new says what is meant. Everything is read and checked before anything is written.',
     )
     .argument('<paths...>', 'job files, -, folders or archives of exports')
     .option('--revise', 'where the job is there and differs: make this its new revision')

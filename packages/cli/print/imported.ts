@@ -3,11 +3,24 @@ import type { ImportedFile } from '../records/importJobs.ts';
 import { namedFile } from '../records/incoming.ts';
 import { changedFields } from './changes.ts';
 import { wrap } from './layout.ts';
+import { momentText } from './moments.ts';
+
+/** A file without a number that was taken in once already. */
+const beforeText = (
+  { file, number }: ImportedFile,
+  { takenInAt, changedSince, putAway }: NonNullable<ImportedFile['before']>,
+): string => {
+  const since = [...(changedSince ? ['was changed'] : []), ...(putAway ? ['was put away'] : [])];
+  const then = since.length === 0 ? '' : ` and ${since.join(' and ')} since`;
+  return `${namedFile(file)} says the same as job ${number}, which was taken in on ${momentText(takenInAt)}${then}; nothing was written. Where it is another filter, --new takes it in as a job of its own.`;
+};
 
 /** What became of one job file, one sentence or two. */
-const fileText = ({ file, number, revision, how, changes, tookPlaceOf }: ImportedFile): string => {
+const fileText = (imported: ImportedFile): string => {
+  const { file, number, revision, how, changes, tookPlaceOf, before } = imported;
   const name = namedFile(file);
   if (how === 'taken-in') return `Took in ${name} as job ${number}.`;
+  if (before !== undefined) return beforeText(imported, before);
   if (how === 'there-already')
     return `Job ${number} has all that ${name} says already, at revision ${revision}; nothing was written.`;
   const now = `Job ${number} is now at revision ${revision}`;

@@ -8,6 +8,7 @@ import type { InputProblem } from '../exits.ts';
 import { changedFields, changeText, valueText } from '../print/changes.ts';
 import { type IncomingJob, namedFile } from './incoming.ts';
 import type { Records } from './records.ts';
+import { type TakenInBefore, takenInBefore } from './takenInBefore.ts';
 
 /** What the person asked for where a job is in the records already. */
 export interface ImportWishes {
@@ -20,6 +21,7 @@ export interface ImportWishes {
 export type Decision =
   | { readonly ok: true; readonly how: 'take-in'; readonly document: JobDocument }
   | { readonly ok: true; readonly how: 'same'; readonly current: StoredJob }
+  | ({ readonly ok: true; readonly how: 'before' } & TakenInBefore)
   | {
       readonly ok: true;
       readonly how: 'revise' | 'merge';
@@ -111,8 +113,13 @@ export const decide = async (
 ): Promise<Decision> => {
   const { document, file } = incoming;
   const number = document.job?.number;
-  if (wishes.renumber || !number)
-    return { ok: true, how: 'take-in', document: wishes.renumber ? withoutNumber(document) : document };
+  if (wishes.renumber) return { ok: true, how: 'take-in', document: withoutNumber(document) };
+  if (!number) {
+    const before = await takenInBefore(records, document);
+    return before === undefined
+      ? { ok: true, how: 'take-in', document }
+      : { ok: true, how: 'before', ...before };
+  }
   const current = await records.store.jobs.find(number);
   if (current === undefined) return { ok: true, how: 'take-in', document };
   if (alike(document, current.document)) return { ok: true, how: 'same', current };

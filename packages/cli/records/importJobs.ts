@@ -4,6 +4,7 @@ import { BadInput, badInput, type InputProblem } from '../exits.ts';
 import { type Decision, decide, type ImportWishes } from './decide.ts';
 import { type IncomingJob, namedFile, ofFile } from './incoming.ts';
 import { type Records, writeDown } from './records.ts';
+import type { TakenInBefore } from './takenInBefore.ts';
 
 /** What became of one job file. */
 export interface ImportedFile {
@@ -16,6 +17,12 @@ export interface ImportedFile {
   readonly notes: readonly Note[];
   /** The revision whose place the file took without having said that it began from it. */
   readonly tookPlaceOf?: number;
+  /** Of a file without a number: the job that was taken in from the same document before. */
+  readonly before?: {
+    readonly takenInAt: string;
+    readonly changedSince: boolean;
+    readonly putAway: boolean;
+  };
 }
 
 /** Somebody else may write between looking and writing a few times. */
@@ -62,15 +69,22 @@ const lookFirst = async (
 
 type Sound = Extract<Decision, { readonly ok: true }>;
 
+const toldBefore = ({ current, changedSince }: TakenInBefore): NonNullable<ImportedFile['before']> => ({
+  takenInAt: current.createdAt,
+  changedSince,
+  putAway: current.putAwayAt !== undefined,
+});
+
 const written = async (
   records: Records,
   { file, notes }: IncomingJob,
   decision: Sound,
 ): Promise<ImportedFile | 'again'> => {
   const { store, by } = records;
-  if (decision.how === 'same') {
+  if (decision.how === 'same' || decision.how === 'before') {
     const { number, revision } = decision.current;
-    return { file, number, revision, how: 'there-already', changes: [], notes };
+    const there = { file, number, revision, how: 'there-already', changes: [], notes } as const;
+    return decision.how === 'same' ? there : { ...there, before: toldBefore(decision) };
   }
   const { document } = decision;
   if (decision.how === 'take-in') {
