@@ -14,7 +14,7 @@ const row = ({ day, kind, value, note, by }: ShownReading): Markup =>
 
 /** Follow-up readings by day; on a narrow screen they are moved sideways. */
 export const readingsTable = (all: readonly ShownReading[]): Markup =>
-  html`<div class="scroll" role="region" aria-label="Readings so far" tabindex="0"><table>
+  html`<div class="scroll" role="region" aria-label="Table of readings" tabindex="0"><table>
 <thead><tr><th scope="col">Day</th><th scope="col">What</th><th scope="col" class="amount">Reading</th><th scope="col">Note</th><th scope="col">By</th></tr></thead>
 <tbody>${all.slice(-mostReadings).map(row)}</tbody></table></div>`;
 
