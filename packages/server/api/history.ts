@@ -53,7 +53,11 @@ const addRevision = (app: OpenAPIHono<Environment>, services: Services): void =>
         await jobNumbered(services, number);
         throw notFound(`Job ${number} has no revision ${revision}.`);
       }
-      return answerDocument(context, { document: found.document, etag: revisionTag(revision, form), form });
+      return answerDocument(context, services, {
+        document: found.document,
+        etag: revisionTag(revision, form),
+        form,
+      });
     },
   );
 

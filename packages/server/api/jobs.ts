@@ -2,7 +2,6 @@ import { fillFromBooks } from '@fettle/job/books/fill.ts';
 import { readSettings } from '@fettle/job/books/settings.ts';
 import { readShelf } from '@fettle/job/books/shelf.ts';
 import type { JobDocument } from '@fettle/job/schema/job.ts';
-import { writeJob } from '@fettle/job/write.ts';
 import type { DeedBeside } from '@fettle/store/contract/deeds.ts';
 import type { StoredJob } from '@fettle/store/contract/jobs.ts';
 import { type OpenAPIHono, z } from '@hono/zod-openapi';
@@ -125,20 +124,21 @@ const addRead = (app: OpenAPIHono<Environment>, services: Services): void =>
     async ({ context, path }) => {
       const form = formOf(context);
       const { document, revision } = await jobNumbered(services, path.number);
-      return answerDocument(context, { document, etag: revisionTag(revision, form), form });
+      return answerDocument(context, services, { document, etag: revisionTag(revision, form), form });
     },
   );
 
 /** A document as JSON or YAML, or that it is still the same. */
-export const answerDocument = (
+export const answerDocument = async (
   context: Context<Environment>,
+  { computation }: Services,
   of: { readonly document: JobDocument; readonly etag: string; readonly form: 'json' | 'yaml' },
-): Response => {
+): Promise<Response> => {
   const headers = { ETag: of.etag, Vary: 'Accept', 'Cache-Control': 'no-cache' };
   if (hasAlready(context, of.etag)) return context.body(null, 304, headers);
   return of.form === 'json'
     ? context.json(of.document, 200, headers)
-    : context.body(writeJob(of.document), 200, {
+    : context.body(await computation.write(of.document), 200, {
         ...headers,
         'Content-Type': 'application/yaml; charset=utf-8',
       });

@@ -1,5 +1,6 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { readJob } from '@fettle/job/read.ts';
+import { writeJob } from '@fettle/job/write.ts';
 import { assessDocument } from '@fettle/workflows/assessDocument.ts';
 import { planDocument, planRequestSchema } from '@fettle/workflows/planDocument.ts';
 import { resultText } from '@fettle/workflows/resultText.ts';
@@ -66,6 +67,15 @@ describe('what is computed on threads', () => {
     for (const { reason } of refused) expect(reason).toMatchObject({ name: 'ComputationBusy', code: 'busy' });
     expect(asked.some(({ status }) => status === 'fulfilled')).toBe(true);
     await narrow.close();
+  });
+
+  test('documents small and large are written as this thread writes them, and read again as they were', async () => {
+    const large = { ...drum, job: { notes: 'the lid is cracked at one clip. '.repeat(2000) } };
+    for (const document of [drum, large]) {
+      const text = await computation.write(document);
+      expect(text).toBe(writeJob(document));
+      expect(documentOf(text)).toEqual(document);
+    }
   });
 
   test('a thread that dies takes only its own task with it', async () => {

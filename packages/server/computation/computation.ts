@@ -1,6 +1,8 @@
 import { availableParallelism } from 'node:os';
 import { MessageChannel } from 'node:worker_threads';
 import type { Problem } from '@fettle/job/problems.ts';
+import type { JobDocument } from '@fettle/job/schema/job.ts';
+import { writeJob } from '@fettle/job/write.ts';
 import type { Outcome } from '@fettle/workflows/assessDocument.ts';
 import { openJob } from '@fettle/workflows/openJob.ts';
 import { type AssessmentResult, assessmentSchema } from '@fettle/workflows/results/assessment.ts';
@@ -60,6 +62,8 @@ export interface Computation {
   draw(of: Omit<DrawTask, 'task'> & { readonly key?: RevisionKey }): Promise<string>;
   /** Reads the bytes of a job file. */
   read(bytes: Uint8Array): Promise<PlainReading>;
+  /** Writes a document as YAML. */
+  write(document: JobDocument): Promise<string>;
   /** Long work, on threads of its own; ends with the thread where `signal` says so. */
   work(
     of: Omit<LongTask, 'task' | 'port'>,
@@ -74,7 +78,7 @@ export interface Computation {
 const MOST_QUICK_MS = 10_000;
 const MOST_QUICK_THREADS = 2;
 const MOST_WAITING = 64;
-/** Documents up to this size are read at once: handing them to a thread takes longer, bytes. */
+/** Documents up to this size are read and written at once: handing them to a thread takes longer, bytes. */
 const SMALL_DOCUMENT_BYTES = 16_384;
 const CACHE_CHARACTERS = 32_000_000;
 
@@ -116,6 +120,16 @@ const quickly = async <Name extends Exclude<Task['task'], 'work'>>(
     quick.tasks -= 1;
   }
 };
+
+/** Reads and writes small documents at once, others on a thread. */
+const readsAndWrites = (quick: QuickThreads): Pick<Computation, 'read' | 'write'> => ({
+  read: async (bytes) =>
+    bytes.length <= SMALL_DOCUMENT_BYTES ? readHere(bytes) : quickly(quick, { task: 'read', bytes }),
+  write: async (document) =>
+    JSON.stringify(document).length <= SMALL_DOCUMENT_BYTES
+      ? writeJob(document)
+      : quickly(quick, { task: 'write', document }),
+});
 
 const textOf = (outcome: Outcome<string>): string => {
   if (!outcome.ok) throw new UnreadableDocument(outcome.problems);
@@ -173,8 +187,7 @@ export const startComputation = (
       kept(key && `d ${key.job} ${key.revision} ${task.theme} ${task.units}`, async () =>
         textOf(await quickly(quick, { task: 'draw', ...task })),
       ),
-    read: async (bytes) =>
-      bytes.length <= SMALL_DOCUMENT_BYTES ? readHere(bytes) : quickly(quick, { task: 'read', bytes }),
+    ...readsAndWrites(quick),
     work: longRun(long),
     longThreads,
     async close() {

@@ -1,5 +1,6 @@
 import type { MessagePort } from 'node:worker_threads';
 import type { JobReading } from '@fettle/job/read.ts';
+import type { JobDocument } from '@fettle/job/schema/job.ts';
 import type { Outcome } from '@fettle/workflows/assessDocument.ts';
 
 /** Light or dark ink, or one colour for print. */
@@ -8,6 +9,12 @@ export type DrawingTheme = 'light' | 'dark' | 'print';
 export interface ReadTask {
   readonly task: 'read';
   readonly bytes: Uint8Array;
+}
+
+/** A document to be written as YAML. */
+export interface WriteTask {
+  readonly task: 'write';
+  readonly document: JobDocument;
 }
 
 export interface AssessTask {
@@ -34,7 +41,7 @@ export interface LongTask {
   readonly port: MessagePort;
 }
 
-export type Task = ReadTask | AssessTask | DrawTask | LongTask;
+export type Task = ReadTask | WriteTask | AssessTask | DrawTask | LongTask;
 
 /** What long work tells on its way. */
 export type WorkNews =
@@ -49,6 +56,8 @@ export type PlainReading =
 /** What each task gives back. */
 export interface TaskResults {
   readonly read: PlainReading;
+  /** YAML. */
+  readonly write: string;
   /** The text of the result, two spaces deep, as the command prints it. */
   readonly assess: Outcome<string>;
   /** SVG. */

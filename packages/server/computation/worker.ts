@@ -1,4 +1,5 @@
 import { sectionDrawing } from '@fettle/drawing/sectionDrawing.ts';
+import { writeJob } from '@fettle/job/write.ts';
 import { assessDocument, type Outcome } from '@fettle/workflows/assessDocument.ts';
 import { assessJob } from '@fettle/workflows/assessJob.ts';
 import { openJob } from '@fettle/workflows/openJob.ts';
@@ -71,6 +72,8 @@ export default function perform(task: Task): TaskResults[Task['task']] {
   switch (task.task) {
     case 'read':
       return read(task);
+    case 'write':
+      return writeJob(task.document);
     case 'assess':
       return assess(task);
     case 'draw':
