@@ -70,7 +70,10 @@ describe('what is computed on threads', () => {
   });
 
   test('documents small and large are written as this thread writes them, and read again as they were', async () => {
-    const large = { ...drum, job: { notes: 'the lid is cracked at one clip. '.repeat(2000) } };
+    const notes = 'the lid is cracked at one clip. '.repeat(300);
+    const tests = Array.from({ length: 48 }, () => drum.tests ?? []).flat();
+    const large = { ...drum, job: { ...drum.job, notes }, tests };
+    expect(JSON.stringify(large).length).toBeGreaterThan(16_384);
     for (const document of [drum, large]) {
       const text = await computation.write(document);
       expect(text).toBe(writeJob(document));
