@@ -7,9 +7,11 @@ import { tmpdir } from 'node:os';
 import { join, resolve } from 'node:path';
 import { readJob } from '@fettle/job/read.ts';
 import { startServer } from '@fettle/server/start.ts';
+import type { Store } from '@fettle/store/contract/store.ts';
 import { openStore } from '@fettle/store/open.ts';
 import type { Browser } from 'playwright-core';
 import { openBrowser } from '../test/support/browser.ts';
+import { inventedPicture } from './records/inventedPictures.ts';
 import { projectRoot } from './sources.ts';
 
 interface Screen {
@@ -21,14 +23,40 @@ interface Screen {
 
 const outFolder = resolve(projectRoot, 'docs', 'pictures', 'screens');
 
-/** Takes in the demo jobs that read. */
+/** What an owner was offered, and what hangs on the first job beside its document. */
+const quote = {
+  day: '2026-11-05',
+  validUntil: '2026-12-05',
+  labour: [{ work: 'Re-pack and leak test', price: '40 GBP' }],
+  parts: [{ part: 'seal strip', count: 2, price: '2 GBP' }],
+  warranty: '6 months on seals',
+};
+
+async function hangOn(store: Store, job: number): Promise<void> {
+  const by = 'anna';
+  for (const [place, caption] of ['The gap above basket 2', 'As it came', ''].entries()) {
+    const [widthPx, heightPx] = place === 1 ? [360, 480] : [480, 360];
+    const bytes = inventedPicture(place + 3, widthPx, heightPx);
+    await store.attachments.add({ job, bytes, name: `photograph-${place + 1}.png`, caption, by });
+  }
+  await store.readings.addTogether([
+    { job, kind: 'jug-flow', day: '2026-11-12', value: '8 L/min', note: '', by: 'owner' },
+    { job, kind: 'ammonia', day: '2026-11-14', value: '0.25 mg/L', note: 'two hours after a feed', by },
+  ]);
+}
+
+/** Takes in the demo jobs that read; the first with a quote, readings and photographs. */
 async function takeInDemos(folder: string): Promise<void> {
   const store = await openStore({ folder });
   try {
     for (const file of readdirSync(resolve(projectRoot, 'demo')).toSorted()) {
       const reading = readJob(readFileSync(resolve(projectRoot, 'demo', file)));
-      if (reading.ok) await store.jobs.create({ document: reading.document, by: 'anna' });
+      if (!reading.ok) continue;
+      const { document } = reading;
+      const isFirst = document.job?.number === 1;
+      await store.jobs.create({ document: isFirst ? { ...document, quote } : document, by: 'anna' });
     }
+    await hangOn(store, 1);
   } finally {
     await store.close();
   }

@@ -10,7 +10,7 @@ const mostReadings = 60;
 type ShownReading = Pick<Reading, 'day' | 'kind' | 'value' | 'note'> & { readonly by: string };
 
 const row = ({ day, kind, value, note, by }: ShownReading): Markup =>
-  html`<tr><td class="day">${day}</td><td>${readingFacts[kind].label}</td><td class="amount">${value}</td><td>${note}</td><td>${by}</td></tr>`;
+  html`<tr><td class="day">${day}</td><td>${readingFacts[kind].label}</td><td class="amount">${value}</td><td class="note">${note}</td><td>${by}</td></tr>`;
 
 /** Follow-up readings by day; on a narrow screen they are moved sideways. */
 export const readingsTable = (all: readonly ShownReading[]): Markup =>

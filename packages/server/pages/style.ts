@@ -83,6 +83,7 @@ figure { margin: 0; border: 1px solid var(--line); }
 .photographs { list-style: none; margin: 0; padding: 0; display: grid; grid-template-columns: repeat(auto-fill, minmax(min(9.5rem, 100%), 1fr)); gap: 0.8rem; }
 .photographs img { display: block; width: 100%; height: auto; }
 .photographs figcaption { border-top: 1px solid var(--line); padding: 0.3rem 0.5rem; font-size: 0.92rem; }
+.photographs figcaption .soft { display: block; }
 .facts-list { margin: 0 0 1rem; border-top: 1px solid var(--line); }
 .facts-list > div { display: grid; grid-template-columns: minmax(7rem, 2fr) 3fr; gap: 0.8rem; border-bottom: 1px solid var(--line); padding: 0.3rem 0; }
 dt { color: var(--soft); }
@@ -102,6 +103,8 @@ td.amount, th.amount { text-align: right; font-variant-numeric: tabular-nums; wh
 tfoot td { font-weight: bold; }
 td.day { white-space: nowrap; }
 .scroll { overflow-x: auto; }
+.scroll th, .scroll td { padding-right: 1.2rem; }
+td.note { min-width: 10rem; }
 .narrow { max-width: 26rem; }
 .plain { padding-left: 1.2rem; margin: 0.3rem 0; max-width: 46rem; }
 .plain > li { margin: 0.3rem 0; }
