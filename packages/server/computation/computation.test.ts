@@ -87,6 +87,7 @@ describe('what is computed on threads', () => {
       kind: 'plan',
       document: drum,
       request: planRequestSchema.parse({ budget: 50, cap: 100_000 }),
+      checkpoints: [],
     };
     const { port1, port2 } = new MessageChannel();
     const news = new Promise((resolve) => port1.addEventListener('message', resolve));
@@ -105,7 +106,7 @@ describe('long work', () => {
   const request = planRequestSchema.parse({ budget: 15, cap: 120 });
   const run = (how: Partial<Parameters<Computation['work']>[0]> = {}, news: WorkNews[] = []) =>
     computation.work(
-      { kind: 'plan', document: drum, request, ...how },
+      { kind: 'plan', document: drum, request, checkpoints: [], ...how },
       { signal: new AbortController().signal, onNews: (each) => news.push(each) },
     );
 
@@ -120,7 +121,7 @@ describe('long work', () => {
   test('can be called off, and the next is done', async () => {
     const stopper = new AbortController();
     const long = computation.work(
-      { kind: 'plan', document: drum, request: { ...request, cap: 100_000, budget: 50 } },
+      { kind: 'plan', document: drum, request: { ...request, cap: 100_000, budget: 50 }, checkpoints: [] },
       { signal: stopper.signal, onNews: () => stopper.abort() },
     );
     await expect(long).rejects.toMatchObject({ name: 'AbortError' });
@@ -132,8 +133,9 @@ describe('long work', () => {
     expect((await run()).ok).toBe(true);
   });
 
-  test('a checkpoint that is not whole begins anew', async () => {
-    expect(await run({ checkpoint: { edition: 'x', figures: 'y' } })).toEqual(await run());
+  test('with checkpoints that are not whole begins anew', async () => {
+    const checkpoints = [{ edition: 'x', figures: 'y' }, 7, null];
+    expect(await run({ checkpoints })).toEqual(await run());
   });
 });
 

@@ -36,7 +36,8 @@ export interface LongTask {
   readonly kind: string;
   readonly document: unknown;
   readonly request: unknown;
-  readonly checkpoint?: unknown;
+  /** What earlier runs of it gave as `checkpoint`, oldest first. */
+  readonly checkpoints: readonly unknown[];
   /** By which it tells how far it is: `WorkNews`. */
   readonly port: MessagePort;
 }

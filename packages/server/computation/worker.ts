@@ -49,7 +49,7 @@ const atMostEvery = (ms: number) => {
   };
 };
 
-const work = ({ kind, document, request, checkpoint, port }: LongTask): Outcome<unknown> => {
+const work = ({ kind, document, request, checkpoints, port }: LongTask): Outcome<unknown> => {
   const found = kindNamed(kind);
   if (found === undefined) throw new Error(`no kind of work is called ${kind}`);
   const progressDue = atMostEvery(PROGRESS_EVERY_MS);
@@ -57,7 +57,7 @@ const work = ({ kind, document, request, checkpoint, port }: LongTask): Outcome<
   return found.run({
     document,
     request,
-    checkpoint,
+    checkpoints,
     onProgress: (assessed, planned) => {
       if (progressDue()) port.postMessage({ progress: { assessed, planned } });
     },

@@ -23,22 +23,18 @@ export interface RunParts {
 
 const failed = (failure: string): Ending => ({ state: 'failed', failure });
 
-/** A checkpoint larger than this is not kept: writing it down would cost more than the way that it saves. */
-const MOST_CHECKPOINT_CHARACTERS = 8_000_000;
+/** No more than this is kept of one run, characters: its search is near its end, or has run wild. */
+const MOST_CHECKPOINT_CHARACTERS = 16_000_000;
 
 /** Keeps checkpoints one behind the other; where one cannot be written, the run goes on without. */
 const checkpointKeeper = ({ id, store }: RunParts) => {
-  let busy = false;
-  return async (checkpoint: unknown): Promise<void> => {
-    if (busy || JSON.stringify(checkpoint).length > MOST_CHECKPOINT_CHARACTERS) return;
-    busy = true;
-    try {
-      await store.work.checkpoint(id, checkpoint);
-    } catch {
-      // The next one may be written; and if none is, a restart begins at the beginning.
-    } finally {
-      busy = false;
-    }
+  let kept: Promise<void> = Promise.resolve();
+  let characters = 0;
+  return (piece: unknown): void => {
+    characters += JSON.stringify(piece).length;
+    if (characters > MOST_CHECKPOINT_CHARACTERS) return;
+    // Where one is lost, those behind it are of no use, and a restart goes on from those before.
+    kept = kept.then(() => store.work.checkpoint(id, piece)).catch(() => undefined);
   };
 };
 
@@ -50,11 +46,13 @@ const compute = async (work: Work, parts: RunParts, signal: AbortSignal): Promis
   const onNews = (news: WorkNews): void => {
     if (signal.aborted) return;
     if ('progress' in news) onProgress(news.progress);
-    else void keep(news.checkpoint);
+    else keep(news.checkpoint);
   };
-  const { kind, request, checkpoint } = work;
+  const { kind, request } = work;
+  const checkpoints = await store.work.checkpoints(work.id);
+  signal.throwIfAborted();
   const outcome = await computation.work(
-    { kind, request, document: revision.document, ...(checkpoint === undefined ? {} : { checkpoint }) },
+    { kind, request, document: revision.document, checkpoints },
     { signal, onNews },
   );
   if (outcome.ok) return { state: 'done', result: outcome.result };

@@ -7,7 +7,7 @@ import { kindNamed } from './kinds/kinds.ts';
 export type Wanted = Pick<Work, 'kind' | 'job' | 'revision' | 'request' | 'by'>;
 
 /** A piece of work without what is large. */
-export type WorkLine = Omit<Work, 'result' | 'checkpoint'>;
+export type WorkLine = Omit<Work, 'result'>;
 
 /** Work that asks for the same: not ended yet, or done by today's models. */
 export const sameWork = async (store: Store, wanted: Wanted): Promise<WorkLine | undefined> => {

@@ -15,7 +15,7 @@ import { mostWaiting, startWorks, type Works } from './works.ts';
 /** Computing that waits until the test says how it ends. */
 interface Held {
   readonly request: unknown;
-  readonly checkpoint?: unknown;
+  readonly checkpoints: readonly unknown[];
   readonly how: Parameters<Computation['work']>[1];
   finish(outcome: Outcome<unknown>): void;
   fail(error: Error): void;
@@ -29,10 +29,10 @@ let works: Works;
 
 const computing = (): Pick<Computation, 'work' | 'longThreads'> => ({
   longThreads: 1,
-  work: ({ request, checkpoint }, how) =>
+  work: ({ request, checkpoints }, how) =>
     new Promise((finish, fail) => {
       how.signal.addEventListener('abort', () => fail(new Error('aborted')));
-      held.push({ request, checkpoint, how, finish, fail });
+      held.push({ request, checkpoints, how, finish, fail });
     }),
 });
 
@@ -168,12 +168,12 @@ describe('long work', () => {
 });
 
 describe('when the server stops', () => {
-  test('what ran goes on from its checkpoint at the next start, before what waited', async () => {
+  test('what ran goes on from its checkpoints at the next start, before what waited', async () => {
     const first = await ask({ count: 1 });
     const second = await ask({ count: 2 });
     await runs(1);
-    held[0]?.how.onNews({ checkpoint: { edition: 'x', figures: [1, 2, 3, 4] } });
-    await vi.waitFor(async () => expect((await store.work.find(first))?.checkpoint).toBeDefined());
+    for (const step of [1, 2]) held[0]?.how.onNews({ checkpoint: { step } });
+    await vi.waitFor(async () => expect(await store.work.checkpoints(first)).toHaveLength(2));
     const { heard, follows } = follower();
     works.follow(first, follows);
     await works.close();
@@ -182,10 +182,7 @@ describe('when the server stops', () => {
     works = begin();
     await works.recover({ enter: (whenFirst) => whenFirst() });
     await runs(2);
-    expect(held[1]).toMatchObject({
-      request: { count: 1 },
-      checkpoint: { edition: 'x', figures: [1, 2, 3, 4] },
-    });
+    expect(held[1]).toMatchObject({ request: { count: 1 }, checkpoints: [{ step: 1 }, { step: 2 }] });
     held[1]?.finish({ ok: true, result });
     await becomes(first, 'done');
     await runs(3);

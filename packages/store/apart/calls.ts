@@ -40,6 +40,7 @@ export const methodsOf: { readonly [Room in RoomName]: Methods<Store[Room]> } = 
     list: true,
     start: true,
     checkpoint: true,
+    checkpoints: true,
     end: true,
     recover: true,
   },

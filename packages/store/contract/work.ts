@@ -16,8 +16,6 @@ export interface Work {
   readonly askedAt: string;
   readonly startedAt?: string;
   readonly endedAt?: string;
-  /** How far a run got before the server stopped, for the next run to go on from. */
-  readonly checkpoint?: unknown;
   readonly result?: unknown;
   /** Why it failed, one sentence. */
   readonly failure?: string;
@@ -34,10 +32,16 @@ export interface WorkRecords {
   list(of: {
     readonly job?: number;
     readonly states?: readonly WorkState[];
-  }): Promise<readonly Omit<Work, 'result' | 'checkpoint'>[]>;
+  }): Promise<readonly Omit<Work, 'result'>[]>;
   /** Marks as running; false where it is no longer waiting. */
   start(id: string): Promise<boolean>;
-  checkpoint(id: string, checkpoint: unknown): Promise<void>;
+  /**
+   * Puts down one more piece of how far a run got, for the next run to go on from where the server stops. Pieces are
+   * of work that runs, and go when it ends.
+   */
+  checkpoint(id: string, piece: unknown): Promise<void>;
+  /** The pieces, oldest first. */
+  checkpoints(id: string): Promise<readonly unknown[]>;
   /** Ends it, unless it has ended already; gives whether it did. */
   end(
     id: string,

@@ -86,12 +86,18 @@ create table work (
   asked_at text not null,
   started_at text,
   ended_at text,
-  checkpoint text,
   result text,
   failure text
 );
 create index work_by_job on work (job, asked_at);
 create index work_by_state on work (state, asked_at);
+
+create table work_checkpoint (
+  work text not null references work (id),
+  place integer not null,
+  piece text not null,
+  primary key (work, place)
+) without rowid;
 
 create table account (
   name text primary key,

@@ -13,9 +13,9 @@ const stateOf = (text: string): WorkState => {
   return state;
 };
 
-type Heading = Omit<Selectable<WorkTable>, 'checkpoint' | 'result'>;
+type Heading = Omit<Selectable<WorkTable>, 'result'>;
 
-const toHeading = (row: Heading): Omit<Work, 'result' | 'checkpoint'> => ({
+const toHeading = (row: Heading): Omit<Work, 'result'> => ({
   id: row.id,
   kind: row.kind,
   job: row.job,
@@ -31,7 +31,6 @@ const toHeading = (row: Heading): Omit<Work, 'result' | 'checkpoint'> => ({
 
 const toWork = (row: Selectable<WorkTable>): Work => ({
   ...toHeading(row),
-  ...(row.checkpoint === null ? {} : { checkpoint: JSON.parse(row.checkpoint) }),
   ...(row.result === null ? {} : { result: JSON.parse(row.result) }),
 });
 
@@ -133,6 +132,59 @@ const recover = async ({ db }: RecordsIn): Promise<readonly Work[]> => {
   return rows.map(toWork);
 };
 
+/** Adds a piece behind those that there are, while the work runs. */
+const addPiece = ({ db }: RecordsIn, id: string, piece: unknown): Promise<void> =>
+  db.transaction().execute(async (within) => {
+    const running = within
+      .selectFrom('work')
+      .select('id')
+      .where('id', '=', id)
+      .where('state', '=', 'running');
+    if ((await running.executeTakeFirst()) === undefined) return;
+    const { last } = await within
+      .selectFrom('work_checkpoint')
+      .select(({ fn }) => fn.max('place').as('last'))
+      .where('work', '=', id)
+      .executeTakeFirstOrThrow();
+    const place = last === null ? 0 : Number(last) + 1;
+    await within
+      .insertInto('work_checkpoint')
+      .values({ work: id, place, piece: JSON.stringify(piece) })
+      .execute();
+  });
+
+const pieces = async ({ db }: RecordsIn, id: string): Promise<readonly unknown[]> => {
+  const rows = await db
+    .selectFrom('work_checkpoint')
+    .select('piece')
+    .where('work', '=', id)
+    .orderBy('place')
+    .execute();
+  return rows.map(({ piece }) => JSON.parse(piece));
+};
+
+const end = (
+  { db, now }: RecordsIn,
+  id: string,
+  { state, result, failure }: Parameters<WorkRecords['end']>[1],
+): Promise<boolean> =>
+  db.transaction().execute(async (within) => {
+    const { numUpdatedRows } = await within
+      .updateTable('work')
+      .set({
+        state,
+        ended_at: now(),
+        result: result === undefined ? null : JSON.stringify(result),
+        failure: failure ?? null,
+      })
+      .where('id', '=', id)
+      .where('state', 'in', ['waiting', 'running'])
+      .executeTakeFirst();
+    if (numUpdatedRows === 0n) return false;
+    await within.deleteFrom('work_checkpoint').where('work', '=', id).execute();
+    return true;
+  });
+
 /** Background work in a database. */
 export const workIn = (records: RecordsIn): WorkRecords => {
   const { db, now } = records;
@@ -149,29 +201,9 @@ export const workIn = (records: RecordsIn): WorkRecords => {
         .executeTakeFirst();
       return numUpdatedRows > 0n;
     },
-    checkpoint: async (id, checkpoint) => {
-      await db
-        .updateTable('work')
-        .set({ checkpoint: JSON.stringify(checkpoint) })
-        .where('id', '=', id)
-        .where('state', '=', 'running')
-        .execute();
-    },
-    end: async (id, { state, result, failure }) => {
-      const { numUpdatedRows } = await db
-        .updateTable('work')
-        .set({
-          state,
-          ended_at: now(),
-          checkpoint: null,
-          result: result === undefined ? null : JSON.stringify(result),
-          failure: failure ?? null,
-        })
-        .where('id', '=', id)
-        .where('state', 'in', ['waiting', 'running'])
-        .executeTakeFirst();
-      return numUpdatedRows > 0n;
-    },
+    checkpoint: (id, piece) => addPiece(records, id, piece),
+    checkpoints: (id) => pieces(records, id),
+    end: (id, how) => end(records, id, how),
     recover: () => recover(records),
   };
 };

@@ -82,9 +82,16 @@ export interface WorkTable {
   readonly asked_at: string;
   readonly started_at: Optional<string>;
   readonly ended_at: Optional<string>;
-  readonly checkpoint: Optional<string>;
   readonly result: Optional<string>;
   readonly failure: Optional<string>;
+}
+
+export interface WorkCheckpointTable {
+  readonly work: string;
+  /** Counted from 0. */
+  readonly place: number;
+  /** JSON. */
+  readonly piece: string;
 }
 
 export interface AccountTable {
@@ -142,6 +149,7 @@ export interface Tables {
   readonly attachment: AttachmentTable;
   readonly book: BookTable;
   readonly work: WorkTable;
+  readonly work_checkpoint: WorkCheckpointTable;
   readonly account: AccountTable;
   readonly session: SessionTable;
   readonly owner_link: OwnerLinkTable;

@@ -25,12 +25,13 @@ export const aroundCases: readonly Case[] = [
       });
       expect(await work.find(asked.id)).toEqual(asked);
       await work.checkpoint(asked.id, { step: 0 });
-      expect((await work.find(asked.id))?.checkpoint).toBeUndefined();
+      expect(await work.checkpoints(asked.id)).toEqual([]);
       wait(1);
       expect(await work.start(asked.id)).toBe(true);
       expect(await work.start(asked.id)).toBe(false);
-      await work.checkpoint(asked.id, { step: 7 });
-      expect(await work.find(asked.id)).toMatchObject({ state: 'running', checkpoint: { step: 7 } });
+      for (const step of [3, 7]) await work.checkpoint(asked.id, { step });
+      expect((await work.find(asked.id))?.state).toBe('running');
+      expect(await work.checkpoints(asked.id)).toEqual([{ step: 3 }, { step: 7 }]);
       wait(1);
       const result = { plans: [{ cost: 3 }] };
       expect(await work.end(asked.id, { state: 'done', result })).toBe(true);
@@ -42,6 +43,7 @@ export const aroundCases: readonly Case[] = [
         endedAt: '2026-11-02T09:00:02.000Z',
         result,
       });
+      expect(await work.checkpoints(asked.id)).toEqual([]);
       expect(await work.find('nosuchworknosuch')).toBeUndefined();
       expect(await work.start('nosuchworknosuch')).toBe(false);
     },
@@ -69,7 +71,7 @@ export const aroundCases: readonly Case[] = [
     },
   ],
   [
-    'work that a run left running waits again, with its checkpoint, oldest first',
+    'work that a run left running waits again, with its checkpoints, oldest first',
     async ({ store, wait, reopen }) => {
       await addJobs(store);
       const first = await store.work.add(plans);
@@ -82,7 +84,8 @@ export const aroundCases: readonly Case[] = [
       const { work } = await reopen();
       const waiting = await work.recover();
       expect(waiting.map(({ id }) => id)).toEqual([first.id, second.id]);
-      expect(waiting[0]).toEqual({ ...first, checkpoint: { step: 3 } });
+      expect(waiting[0]).toEqual(first);
+      expect(await work.checkpoints(first.id)).toEqual([{ step: 3 }]);
       expect(await work.start(first.id)).toBe(true);
     },
   ],

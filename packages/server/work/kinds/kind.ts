@@ -6,10 +6,13 @@ export interface WorkRun {
   readonly document: unknown;
   /** As the kind's `requestSchema` has read it. */
   readonly request: unknown;
-  /** What `onCheckpoint` gave in a run that died; absent in a first run. */
-  readonly checkpoint?: unknown;
+  /** What `onCheckpoint` gave in runs that died, oldest first; as it was kept, so anything may be in it. */
+  readonly checkpoints: readonly unknown[];
   readonly onProgress: (assessed: number, planned: number) => void;
-  /** May be called as often as there is something to keep; `take` is called only when it is wanted. */
+  /**
+   * May be called as often as there is something to keep; `take` is called only when it is wanted, and gives what
+   * came since it was called last.
+   */
   readonly onCheckpoint: (take: () => unknown) => void;
 }
 

@@ -5,14 +5,39 @@ import { plansSchema } from '@fettle/workflows/results/plans.ts';
 import { z } from 'zod';
 import type { WorkKind } from './kind.ts';
 
-const checkpointSchema = z.object({ edition: z.string(), figures: z.array(z.number()) });
+/** Figures of a search from a place in their row on. */
+const pieceSchema = z.object({
+  edition: z.literal(MODEL_EDITION),
+  from: z.int().nonnegative(),
+  figures: z.array(z.number()),
+});
 
 const editionSchema = plansSchema.pick({ edition: true }).loose();
 
-/** A checkpoint as it was kept; one that is not whole is of no use, and the search begins anew. */
-const resumeFrom = (kept: unknown): { readonly resume?: SearchCheckpoint } => {
-  const read = checkpointSchema.safeParse(kept);
-  return read.success ? { resume: read.data } : {};
+/**
+ * The figures that pieces have together. Pieces of other models, and those behind one that was lost, are of no use; a
+ * run that could not go on began its row anew.
+ */
+const joined = (pieces: readonly unknown[]): readonly number[] => {
+  const figures: number[] = [];
+  for (const piece of pieces) {
+    const { data } = pieceSchema.safeParse(piece);
+    if (data === undefined || data.from > figures.length) continue;
+    figures.length = data.from;
+    for (const figure of data.figures) figures.push(figure);
+  }
+  return figures;
+};
+
+/** Gives of each checkpoint what the one before it had not. */
+const inPieces = (told: number) => {
+  let from = told;
+  return ({ edition, figures }: SearchCheckpoint) => {
+    const piece = { edition, from, figures: figures.slice(from) };
+    // A run that goes on passes once more over what was kept, and has less than that at first.
+    from = Math.max(from, figures.length);
+    return piece;
+  };
 };
 
 /** The search for better packings. */
@@ -23,10 +48,13 @@ export const planKind: WorkKind = {
   requestSchema: planRequestSchema,
   result: 'plans',
   isCurrent: (result) => editionSchema.safeParse(result).data?.edition === MODEL_EDITION,
-  run: ({ document, request, checkpoint, onProgress, onCheckpoint }) =>
-    planDocument({ document }, planRequestSchema.parse(request), {
+  run: ({ document, request, checkpoints, onProgress, onCheckpoint }) => {
+    const figures = joined(checkpoints);
+    const pieceOf = inPieces(figures.length);
+    return planDocument({ document }, planRequestSchema.parse(request), {
       onProgress,
-      onCheckpoint: (_assessed, take) => onCheckpoint(take),
-      ...resumeFrom(checkpoint),
-    }),
+      onCheckpoint: (_assessed, take) => onCheckpoint(() => pieceOf(take())),
+      resume: { edition: MODEL_EDITION, figures },
+    });
+  },
 };

@@ -70,10 +70,15 @@ CREATE TABLE work (
   asked_at text not null,
   started_at text,
   ended_at text,
-  checkpoint text,
   result text,
   failure text
 );
+CREATE TABLE work_checkpoint (
+  work text not null references work (id),
+  place integer not null,
+  piece text not null,
+  primary key (work, place)
+) without rowid;
 CREATE TABLE account (
   name text primary key,
   role text not null,
@@ -146,10 +151,10 @@ insert into revision ("job", "revision", "at", "by", "kind", "changes", "went_ba
 insert into attachment ("id", "job", "hash", "media_type", "bytes", "width_px", "height_px", "name", "caption", "taken_at", "latitude_deg", "longitude_deg", "added_at", "added_by", "removed_at") values ('samplepicture234', 9, 'ab12ab12ab12ab12ab12ab12ab12ab12ab12ab12ab12ab12ab12ab12ab12ab12', 'image/jpeg', 1234, 640, 480, 'basket.jpg', 'Lowest basket', '2026-11-02T09:30:00', 12.5, -3.25, '2026-11-02T10:00:00.000Z', 'tamsel', NULL);
 insert into book ("name", "revision", "at", "by", "body") values ('shelf', 1, '2026-11-02T09:00:00.000Z', 'tamsel', '{"shelf":["foam-30ppi"]}');
 insert into book ("name", "revision", "at", "by", "body") values ('shelf', 2, '2026-11-02T09:00:00.000Z', 'tamsel', '{"shelf":["foam-20ppi"]}');
-insert into work ("id", "kind", "job", "revision", "request", "state", "by", "asked_at", "started_at", "ended_at", "checkpoint", "result", "failure") values ('sjg2pf5dqj86ycwx', 'plans', 7, 3, '{"budget":"10 GBP"}', 'done', 'tamsel', '2026-11-02T09:00:00.000Z', '2026-11-02T09:00:00.000Z', '2026-11-02T09:00:00.000Z', NULL, '{"plans":[1,2]}', NULL);
+insert into work ("id", "kind", "job", "revision", "request", "state", "by", "asked_at", "started_at", "ended_at", "result", "failure") values ('jvcyc9fe35hytck5', 'plans', 7, 3, '{"budget":"10 GBP"}', 'done', 'tamsel', '2026-11-02T09:00:00.000Z', '2026-11-02T09:00:00.000Z', '2026-11-02T09:00:00.000Z', '{"plans":[1,2]}', NULL);
 insert into account ("name", "role", "password_hash", "created_at", "closed_at") values ('tamsel', 'technician', 'no hash', '2026-11-02T09:00:00.000Z', NULL);
 insert into session ("token_hash", "account", "started_at", "ends_at") values ('token', 'tamsel', '2026-11-02T09:00:00.000Z', '2999-01-01T00:00:00.000Z');
-insert into owner_link ("id", "token_hash", "job", "made_at", "made_by", "ends_at", "withdrawn_at", "withdrawn_by") values ('d8585e62zt7yeu79', 'link', 7, '2026-11-02T09:00:00.000Z', 'tamsel', NULL, NULL, NULL);
+insert into owner_link ("id", "token_hash", "job", "made_at", "made_by", "ends_at", "withdrawn_at", "withdrawn_by") values ('4nrbf9cv6cxtukd7', 'link', 7, '2026-11-02T09:00:00.000Z', 'tamsel', NULL, NULL, NULL);
 insert into reading ("id", "job", "kind", "day", "value", "note", "entered_at", "entered_by") values ('sampleread23ings', 9, 'jug-flow', '2026-11-21', '480 L/h', 'after a day', '2026-11-21T10:00:00.000Z', 'owner');
 insert into deed ("id", "at", "who", "what", "job", "about", "from_address") values (1, '2026-11-02T09:00:00.000Z', 'tamsel', 'signed-in', NULL, NULL, '127.0.0.1');
 insert into job_text (rowid, words) values (7, '7 uberlauf of the reading room 2026 11 02 2026 11 20 taken in reading room loud the owner s word for it gurgles second line orlinde quillmere the old harbour 180 l 5 25 c reading room canister internal box 74 mm 66 mm 190 mm 4 2 cm2 900 l h 1 3 m 14 w');
