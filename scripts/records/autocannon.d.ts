@@ -18,8 +18,6 @@ declare module 'autocannon' {
     readonly duration: number;
     /** Requests a second over all connections. */
     readonly overallRate: number;
-    readonly ignoreCoordinatedOmission: boolean;
-    readonly timeout?: number;
     readonly requests: readonly {
       readonly setupRequest: (request: LoadRequest, context: LoadContext) => LoadRequest;
       readonly onResponse?: (
@@ -31,25 +29,14 @@ declare module 'autocannon' {
     }[];
   }
 
-  export interface LoadResult {
-    /** In milliseconds. */
-    readonly latency: Readonly<Record<'p50' | 'p90' | 'p99' | 'max' | 'average', number>>;
-    readonly requests: { readonly total: number; readonly average: number };
-    readonly errors: number;
-    readonly timeouts: number;
-    readonly statusCodeStats: Readonly<Record<string, { readonly count: number }>>;
+  /** A run: it resolves when it has ended, and tells of each answer and of each request without one. */
+  export interface Run extends PromiseLike<unknown> {
+    on(
+      event: 'response',
+      hear: (client: unknown, status: number, bytes: number, milliseconds: number) => void,
+    ): this;
+    on(event: 'reqError', hear: (error: unknown) => void): this;
   }
 
-  /** What a run gives before its latencies are put together. */
-  export interface RawResult {
-    readonly latencies: unknown;
-  }
-
-  function autocannon(options: LoadOptions & { readonly skipAggregateResult: true }): Promise<RawResult>;
-  namespace autocannon {
-    /** Puts the latencies of several runs together. */
-    function aggregateResult(results: readonly RawResult[], options: { readonly url: string }): LoadResult;
-  }
-
-  export default autocannon;
+  export default function autocannon(options: LoadOptions): Run;
 }

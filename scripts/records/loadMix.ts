@@ -26,8 +26,8 @@ const searches = [
 ];
 const stages = ['planned', 'built', 'handed-back'];
 
-/** Jobs that lie open in somebody's window, of which the assessment is asked for again and again. */
-const inHand = 40;
+/** Jobs that lie open in a few windows, of which the assessment is asked for again and again. */
+const inHand = 5;
 
 /** What is read: shares of a workshop that looks much, searches some, and now and then opens a job anew. */
 function readKinds(numbers: readonly number[], chance: Chance): readonly LoadKind[] {
