@@ -21,6 +21,7 @@ import { makeBackup, restoreBackup } from './backup/backup.ts';
 import { StoreFailure } from './contract/failure.ts';
 import { openStore } from './open.ts';
 import { jobsIn } from './records/jobs.ts';
+import { writingIn } from './records/writing.ts';
 import { openFile } from './sqlite/driver.ts';
 import { openDatabase } from './sqlite/openDatabase.ts';
 import type { Tables } from './sqlite/tables.ts';
@@ -218,14 +219,18 @@ it('a full disk is told as such, nothing is written, and writing goes on when th
   await newRecords();
   const file = await openDatabase(data, undefined);
   const db = new Kysely<Tables>({ dialect: new SqliteDialect({ database: file }) });
-  const jobs = jobsIn({ db, now: () => '2026-11-02T09:00:00.000Z' });
+  const jobs = jobsIn({ db, write: writingIn(db), now: () => '2026-11-02T09:00:00.000Z' });
   const large = jobOf({ job: { notes: 'large '.repeat(100_000) } });
   file.exec(`pragma max_page_count = ${Number(file.scalar('pragma page_count')) + 4}`);
   for (let count = 0; count < 3; count++)
     expect((await failureOf(jobs.create({ document: large, by }))).code).toBe('disk-full');
   expect(await jobs.numbers()).toHaveLength(jobCount);
+  const ends = await Promise.allSettled(
+    [titled('Small'), large].map((document) => jobs.create({ document, by })),
+  );
+  expect(ends.map(({ status }) => status)).toEqual(['fulfilled', 'rejected']);
   file.exec('pragma max_page_count = 1000000');
-  expect((await jobs.create({ document: large, by })).number).toBe(jobCount + 1);
+  expect((await jobs.create({ document: large, by })).number).toBe(jobCount + 2);
   await db.destroy();
   const store = await openStore({ folder: data });
   expect((await store.checkup()).faults).toEqual([]);

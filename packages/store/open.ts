@@ -13,6 +13,7 @@ import { jobsIn } from './records/jobs.ts';
 import { ownerLinksIn } from './records/ownerLinks.ts';
 import { readingsIn } from './records/readings.ts';
 import { workIn } from './records/work.ts';
+import { writingIn } from './records/writing.ts';
 import { openDatabase } from './sqlite/openDatabase.ts';
 import type { Tables } from './sqlite/tables.ts';
 import { refuseReadOnlyFile, refuseReadOnlyFolder } from './sqlite/writable.ts';
@@ -69,7 +70,7 @@ export const openStore = async (options: OpenOptions): Promise<Store> => {
   const file = await openDatabase(folder, options.driver);
   if (options.mustWrite === true) refuseReadOnlyFile(file);
   const db = new Kysely<Tables>({ dialect: new SqliteDialect({ database: file }) });
-  const records = { db, now: () => clock().toISOString() };
+  const records = { db, write: writingIn(db), now: () => clock().toISOString() };
   const attachments = attachmentsIn({ db, folder, clock });
   return {
     jobs: jobsIn(records),

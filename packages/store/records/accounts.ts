@@ -32,11 +32,11 @@ const add = async ({ db, now }: RecordsIn, account: Parameters<Accounts['add']>[
 };
 
 const change = (
-  { db, now }: RecordsIn,
+  { write, now }: RecordsIn,
   name: string,
   { role, passwordHash, close }: Parameters<Accounts['change']>[1],
 ) =>
-  db.transaction().execute(async (within) => {
+  write(async (within) => {
     const { numUpdatedRows } = await within
       .updateTable('account')
       .set({

@@ -38,8 +38,8 @@ const at = async (db: Kysely<Tables>, name: BookName, revision: number): Promise
   return row === undefined ? undefined : JSON.parse(row.body);
 };
 
-const revise = ({ db, now }: RecordsIn, { name, base, body, by }: Parameters<Books['revise']>[0]) =>
-  db.transaction().execute(async (within): ReturnType<Books['revise']> => {
+const revise = ({ write, now }: RecordsIn, { name, base, body, by }: Parameters<Books['revise']>[0]) =>
+  write(async (within): ReturnType<Books['revise']> => {
     const current = await newest(within, name);
     if (current.revision !== base) {
       const from = base === 0 ? {} : await at(within, name, base);

@@ -51,7 +51,7 @@ const MOST = 1_000;
 
 /** The log in a database. */
 export const deedsIn = (records: RecordsIn): Deeds => ({
-  add: (deed) => insertDeed(records.db, { ...deed, at: records.now() }),
+  add: (deed) => records.write((within) => insertDeed(within, { ...deed, at: records.now() })),
   lay: (deeds) => lay(records, deeds),
   list: async ({ job, count, before }) => {
     let asked = records.db.selectFrom('deed').selectAll();

@@ -93,11 +93,11 @@ interface Next {
 
 /** Carries out a change in one transaction, if nobody was quicker. */
 const change = async <Other>(
-  { db, now }: RecordsIn,
+  { write, now }: RecordsIn,
   { number, base, by, log }: JobChange,
   nextOf: (db: Transaction<Tables>, current: StoredJob) => Promise<Next | Other | undefined>,
 ): Promise<Revised | Other> =>
-  db.transaction().execute(async (within) => {
+  write(async (within) => {
     const current = await findJob(within, number);
     if (current === undefined) return { ok: false, reason: 'no-such-job' };
     if (current.revision !== base) return stale(within, current, base);
@@ -122,8 +122,8 @@ const change = async <Other>(
 const isNext = <Other>(next: Next | Other): next is Next =>
   typeof next === 'object' && next !== null && 'document' in next;
 
-const create = ({ db, now }: RecordsIn, { document, by, kind = 'taken-in', log }: NewJob) =>
-  db.transaction().execute(async (within) => {
+const create = ({ write, now }: RecordsIn, { document, by, kind = 'taken-in', log }: NewJob) =>
+  write(async (within) => {
     const number = await numberFor(within, document);
     const at = now();
     await insertJob(within, number, {

@@ -30,10 +30,10 @@ const entered = ({ by, ...reading }: NewReading, { id, at }: { id: string; at: s
 });
 
 /** Follow-up readings in a database. */
-export const readingsIn = ({ db, now }: RecordsIn): Readings => ({
+export const readingsIn = ({ db, write, now }: RecordsIn): Readings => ({
   add: async (reading) => {
     const added = entered(reading, { id: newId(), at: now() });
-    await insertReadings(db, [added]);
+    await write((within) => insertReadings(within, [added]));
     return added;
   },
   addTogether: async (readings) => {
@@ -41,7 +41,7 @@ export const readingsIn = ({ db, now }: RecordsIn): Readings => ({
     // Of one moment they are listed by their ids, which so keep the order in which they were entered.
     const ids = readings.map(newId).toSorted();
     const added = readings.map((reading, place) => entered(reading, { id: ids[place] ?? newId(), at }));
-    await db.transaction().execute((within) => insertReadings(within, added));
+    await write((within) => insertReadings(within, added));
     return added;
   },
   list: async (job) => {
@@ -55,5 +55,5 @@ export const readingsIn = ({ db, now }: RecordsIn): Readings => ({
       .execute();
     return rows.map(toReading);
   },
-  lay: (readings) => db.transaction().execute((within) => insertReadings(within, readings)),
+  lay: (readings) => write((within) => insertReadings(within, readings)),
 });

@@ -86,10 +86,10 @@ const deleteOld = async (db: RecordsIn['db'], now: string): Promise<void> => {
     .execute();
 };
 
-const add = async ({ db, now }: RecordsIn, work: Parameters<WorkRecords['add']>[0]): Promise<Work> => {
+const add = async ({ write, now }: RecordsIn, work: Parameters<WorkRecords['add']>[0]): Promise<Work> => {
   const id = newId();
   const asked: Work = { id, ...work, state: 'waiting', askedAt: now() };
-  await db.transaction().execute(async (within) => {
+  await write(async (within) => {
     await deleteOld(within, asked.askedAt);
     await within
       .insertInto('work')
@@ -133,8 +133,8 @@ const recover = async ({ db }: RecordsIn): Promise<readonly Work[]> => {
 };
 
 /** Adds a piece behind those that there are, while the work runs. */
-const addPiece = ({ db }: RecordsIn, id: string, piece: unknown): Promise<void> =>
-  db.transaction().execute(async (within) => {
+const addPiece = ({ write }: RecordsIn, id: string, piece: unknown): Promise<void> =>
+  write(async (within) => {
     const running = within
       .selectFrom('work')
       .select('id')
@@ -164,11 +164,11 @@ const pieces = async ({ db }: RecordsIn, id: string): Promise<readonly unknown[]
 };
 
 const end = (
-  { db, now }: RecordsIn,
+  { write, now }: RecordsIn,
   id: string,
   { state, result, failure }: Parameters<WorkRecords['end']>[1],
 ): Promise<boolean> =>
-  db.transaction().execute(async (within) => {
+  write(async (within) => {
     const { numUpdatedRows } = await within
       .updateTable('work')
       .set({
