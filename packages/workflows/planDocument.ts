@@ -31,7 +31,7 @@ export const planRequestSchema = z.strictObject({
 export type PlanRequest = z.infer<typeof planRequestSchema>;
 
 /** How a search tells where it is, and goes on from where an earlier run was. */
-export type PlanHooks = Pick<PlanOptions, 'onProgress' | 'resume' | 'onCheckpoint'>;
+export type PlanHooks = Pick<PlanOptions, 'onProgress' | 'onCandidate' | 'resume' | 'onCheckpoint'>;
 
 /**
  * Reads a job and searches plans for it.

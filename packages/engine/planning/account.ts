@@ -139,7 +139,9 @@ export class Search {
 
   /** The next candidate's figures: those of the checkpoint as long as it reaches, since the order is the same. */
   #figures(model: Model): Figures {
-    const figures = figuresAt(this.#resumed, this.assessed.length) ?? figuresOf(this.assess(model));
+    const resumed = figuresAt(this.#resumed, this.assessed.length);
+    if (resumed === undefined) this.options.onCandidate?.();
+    const figures = resumed ?? figuresOf(this.assess(model));
     this.#figuresSoFar.push(...figureRow(figures));
     return figures;
   }

@@ -82,6 +82,8 @@ export interface PlanOptions {
   readonly count?: number;
   /** Called now and then with how far the search is. */
   readonly onProgress?: (assessed: number, planned: number) => void;
+  /** Called before each candidate is assessed: who runs the search may let others go first there. */
+  readonly onCandidate?: () => void;
   /** How far an earlier run of the same search got: the same job, options and model edition. */
   readonly resume?: SearchCheckpoint;
   /** Called now and then; `take` copies how far the search is, for a later run to resume from. */

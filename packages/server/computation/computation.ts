@@ -7,6 +7,7 @@ import type { Outcome } from '@fettle/workflows/assessDocument.ts';
 import { openJob } from '@fettle/workflows/openJob.ts';
 import { type AssessmentResult, assessmentSchema } from '@fettle/workflows/results/assessment.ts';
 import type { Piscina } from 'piscina';
+import { countAnswering } from './answering.ts';
 import type { DrawTask, LongTask, PlainReading, Task, TaskResults, WorkNews } from './tasks.ts';
 import { textCache } from './textCache.ts';
 import { threads } from './threads.ts';
@@ -66,9 +67,11 @@ export interface Computation {
   write(document: JobDocument): Promise<string>;
   /** Long work, on threads of its own; ends with the thread where `signal` says so. */
   work(
-    of: Omit<LongTask, 'task' | 'port'>,
+    of: Omit<LongTask, 'task' | 'port' | 'answering'>,
     how: { readonly signal: AbortSignal; readonly onNews: (news: WorkNews) => void },
   ): Promise<Outcome<unknown>>;
+  /** A request is being answered until what this gives is called: long work stands back for it. */
+  answering(): () => void;
   /** How many pieces of long work run at once. */
   readonly longThreads: number;
   close(): Promise<void>;
@@ -137,12 +140,12 @@ const textOf = (outcome: Outcome<string>): string => {
 };
 
 const longRun =
-  (pool: Piscina): Computation['work'] =>
+  (pool: Piscina, answering: SharedArrayBuffer): Computation['work'] =>
   async (of, { signal, onNews }) => {
     const { port1, port2 } = new MessageChannel();
     port1.on('message', onNews);
     try {
-      const task: LongTask = { ...of, task: 'work', port: port2 };
+      const task: LongTask = { ...of, task: 'work', answering, port: port2 };
       return await pool.run(task, { signal, transferList: [port2] });
     } finally {
       port1.close();
@@ -158,12 +161,13 @@ export const startComputation = (
   const longThreads = Math.max(1, cores - 1);
   const quickThreads = Math.min(MOST_QUICK_THREADS, cores);
   const quick: QuickThreads = {
-    pool: threads({ least: 1, most: quickThreads, yields: 5 }),
+    pool: threads({ least: 1, most: quickThreads, yields: 0 }),
     mostMs: mostQuickMs,
     mostTasks: quickThreads + quickQueue,
     tasks: 0,
   };
-  const long = threads({ least: 0, most: longThreads, yields: 15 });
+  const long = threads({ least: 0, most: longThreads, yields: 19 });
+  const counted = countAnswering();
   const cache = textCache(CACHE_CHARACTERS);
 
   const kept = async (key: string | undefined, make: () => Promise<string>): Promise<string> => {
@@ -188,7 +192,8 @@ export const startComputation = (
         textOf(await quickly(quick, { task: 'draw', ...task })),
       ),
     ...readsAndWrites(quick),
-    work: longRun(long),
+    work: longRun(long, counted.shared),
+    answering: counted.begin,
     longThreads,
     async close() {
       await Promise.all([quick.pool.destroy(), long.destroy()]);

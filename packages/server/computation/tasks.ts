@@ -38,6 +38,8 @@ export interface LongTask {
   readonly request: unknown;
   /** What earlier runs of it gave as `checkpoint`, oldest first. */
   readonly checkpoints: readonly unknown[];
+  /** How many requests are being answered, as `answering.ts` counts them. */
+  readonly answering: SharedArrayBuffer;
   /** By which it tells how far it is: `WorkNews`. */
   readonly port: MessagePort;
 }

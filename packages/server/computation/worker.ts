@@ -5,6 +5,7 @@ import { assessJob } from '@fettle/workflows/assessJob.ts';
 import { openJob } from '@fettle/workflows/openJob.ts';
 import { resultText } from '@fettle/workflows/resultText.ts';
 import { kindNamed } from '../work/kinds/kinds.ts';
+import { standsBackFor } from './answering.ts';
 import type { AssessTask, DrawTask, LongTask, PlainReading, ReadTask, Task, TaskResults } from './tasks.ts';
 
 /** Progress is told at most this often, ms. */
@@ -49,7 +50,7 @@ const atMostEvery = (ms: number) => {
   };
 };
 
-const work = ({ kind, document, request, checkpoints, port }: LongTask): Outcome<unknown> => {
+const work = ({ kind, document, request, checkpoints, answering, port }: LongTask): Outcome<unknown> => {
   const found = kindNamed(kind);
   if (found === undefined) throw new Error(`no kind of work is called ${kind}`);
   const progressDue = atMostEvery(PROGRESS_EVERY_MS);
@@ -58,6 +59,7 @@ const work = ({ kind, document, request, checkpoints, port }: LongTask): Outcome
     document,
     request,
     checkpoints,
+    onStep: standsBackFor(answering),
     onProgress: (assessed, planned) => {
       if (progressDue()) port.postMessage({ progress: { assessed, planned } });
     },

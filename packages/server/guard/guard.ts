@@ -12,6 +12,10 @@ import { requestId } from './requestId.ts';
  * away. Must be called before any route is added.
  */
 export function guardApp(app: Hono<Environment>, services: Services): void {
+  app.use(async (_, next) => {
+    const end = services.computation.answering();
+    await next().finally(end);
+  });
   app.use(requestId);
   app.use(securityHeaders);
   app.use(hostCheck(services.config));

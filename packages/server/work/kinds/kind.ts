@@ -8,6 +8,8 @@ export interface WorkRun {
   readonly request: unknown;
   /** What `onCheckpoint` gave in runs that died, oldest first; as it was kept, so anything may be in it. */
   readonly checkpoints: readonly unknown[];
+  /** To be called every few milliseconds of computing; returns when nobody waits for an answer of the server. */
+  readonly onStep: () => void;
   readonly onProgress: (assessed: number, planned: number) => void;
   /**
    * May be called as often as there is something to keep; `take` is called only when it is wanted, and gives what

@@ -26,6 +26,7 @@ const searched = (checkpoints: readonly unknown[]) => {
     document,
     request,
     checkpoints,
+    onStep: () => undefined,
     onProgress: () => undefined,
     // As the records give it back.
     onCheckpoint: (take) => taken.push(JSON.parse(JSON.stringify(take()))),

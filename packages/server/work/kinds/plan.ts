@@ -48,11 +48,12 @@ export const planKind: WorkKind = {
   requestSchema: planRequestSchema,
   result: 'plans',
   isCurrent: (result) => editionSchema.safeParse(result).data?.edition === MODEL_EDITION,
-  run: ({ document, request, checkpoints, onProgress, onCheckpoint }) => {
+  run: ({ document, request, checkpoints, onStep, onProgress, onCheckpoint }) => {
     const figures = joined(checkpoints);
     const pieceOf = inPieces(figures.length);
     return planDocument({ document }, planRequestSchema.parse(request), {
       onProgress,
+      onCandidate: onStep,
       onCheckpoint: (_assessed, take) => onCheckpoint(() => pieceOf(take())),
       resume: { edition: MODEL_EDITION, figures },
     });
