@@ -20,7 +20,7 @@ export const countAnswering = (): Answering => {
 };
 
 /** Longer than this a step does not wait: under a load that never ends, long work still gets on, ms. */
-const MOST_WAIT_MS = 4;
+const MOST_WAIT_MS = 12;
 
 /**
  * Gives what lets a thread sleep while a request is being answered: on a machine of few cores, somebody waits for that
