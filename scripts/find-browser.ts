@@ -71,7 +71,7 @@ function adviceFor(platform: NodeJS.Platform): string {
     win32: 'install Chromium, Chrome or Edge',
   };
   const install = how[platform] ?? 'install Chromium (on Debian: apt-get install chromium fonts-dejavu-core)';
-  return `The drawings are tested in a browser: ${install}, or set CHROMIUM to one.`;
+  return `Drawings and pages are tested in a browser: ${install}, or set CHROMIUM to one.`;
 }
 
 /** Whether Debian's package tool can install a browser here without asking: Debian or Ubuntu, as root. */

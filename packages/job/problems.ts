@@ -143,7 +143,10 @@ export const problemWordings: {
   'edition-newer': (_path, { found, current }) =>
     `fettle says edition ${found}, which is newer than edition ${current}, the newest that this version reads.`,
   'edition-wrong': (_path, { found }) => `fettle says ${found}, which is no edition of the format.`,
-  'unknown-field': (path, { nearest }) => `${path} is not a known field${near(nearest)}.`,
+  'unknown-field': (path, { nearest }) =>
+    /(?:^|\.)$/.test(path)
+      ? `A field of ${path.slice(0, -1) || 'the job'} has no name.`
+      : `${path} is not a known field${near(nearest)}.`,
   'missing-field': (path) => `${path} is missing, and nothing can be assumed in its place.`,
   'empty-field': (path) => `${path} is empty; give it a value or leave the field out.`,
   'wrong-kind': (path, { found, wanted }) => `${path} is ${found}, but ${wanted} is needed.`,

@@ -143,6 +143,12 @@ describe('fields that are not what they seem', () => {
     ]);
   });
 
+  it('a field without a name is told as that', () => {
+    const reading = readJob(`${least.replace('pump: {', 'pump: { "": 1, ')}"": 3\n`);
+    const says = reading.ok ? [] : reading.problems.map((each) => each.says);
+    expect(says).toEqual(['A field of filter.pump has no name.', 'A field of the job has no name.']);
+  });
+
   it('not-a-number and infinity are no amounts', () => {
     expect(codes(least.replace('100 L', '.nan'))).toEqual(['not-a-quantity tank.volume 2']);
     expect(codes(least.replace('100 L', '.inf'))).toEqual(['not-a-quantity tank.volume 2']);

@@ -1,4 +1,9 @@
-import { type Attached, type Attachment, mostPictureBytes } from '@fettle/store/contract/attachments.ts';
+import {
+  type Attached,
+  type Attachment,
+  mostCaption,
+  mostPictureBytes,
+} from '@fettle/store/contract/attachments.ts';
 import { type OpenAPIHono, z } from '@hono/zod-openapi';
 import type { Context } from 'hono';
 import type { Environment, Services } from '../services.ts';
@@ -50,7 +55,7 @@ const addAttach = (app: OpenAPIHono<Environment>, services: Services): void => {
       tag: 'Photographs',
       query: z.strictObject({
         name: shortText({ says: 'What the file is called.', most: 200 }),
-        caption: shortText({ says: 'What it shows.', most: 500 }),
+        caption: shortText({ says: 'What it shows.', most: mostCaption }),
         keepPlace: oneOf(['true', 'false'], { says: 'Whether the place where it was taken stays with it.' }),
       }),
       body: {

@@ -1,3 +1,4 @@
+import { mostCaption } from '@fettle/store/contract/attachments.ts';
 import { z } from '@hono/zod-openapi';
 import { readingFields } from '../owner/readingFields.ts';
 
@@ -127,7 +128,7 @@ export const attachmentsSchema = z
   .strictObject({ attachments: z.array(attachmentSchema) })
   .openapi('Attachments', { description: 'Oldest first.' });
 
-export const captionSchema = z.strictObject({ caption: z.string().max(500) }).openapi('Caption');
+export const captionSchema = z.strictObject({ caption: z.string().max(mostCaption) }).openapi('Caption');
 
 export const newReadingSchema = z
   .strictObject({
