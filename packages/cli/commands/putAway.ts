@@ -2,7 +2,7 @@ import type { Command } from 'commander';
 import { type CommonOptions, outputFor, writeJson } from '../output.ts';
 import { wrap } from '../print/layout.ts';
 import { type DataOptions, withDataOption } from '../records/dataFolder.ts';
-import { dataWords, jobNumbered, tooLate, withRecords, writeDown } from '../records/records.ts';
+import { dataWords, jobNumbered, tooLate, withRecords } from '../records/records.ts';
 import { jobNumber, withCommonOptions } from './common.ts';
 
 type Flags = CommonOptions & DataOptions;
@@ -27,9 +27,9 @@ const runFor =
     const { change, deed, done } = ways[name];
     const revision = await withRecords(flags, { begin: false }, async (records) => {
       const current = await jobNumbered(records, number);
-      const made = await records.store.jobs[change]({ number, base: current.revision, by: records.by });
+      const asked = { number, base: current.revision, by: records.by, log: { what: deed } };
+      const made = await records.store.jobs[change](asked);
       if (!made.ok) throw tooLate(number);
-      if (made.revision > current.revision) await writeDown(records, { what: deed, job: number });
       return made.revision;
     });
     const output = outputFor(flags);

@@ -5,7 +5,7 @@ import { type CommonOptions, outputFor, writeJson } from '../output.ts';
 import { changedFields } from '../print/changes.ts';
 import { wrap } from '../print/layout.ts';
 import { type DataOptions, withDataOption } from '../records/dataFolder.ts';
-import { dataWords, jobNumbered, type Records, tooLate, withRecords, writeDown } from '../records/records.ts';
+import { dataWords, jobNumbered, type Records, tooLate, withRecords } from '../records/records.ts';
 import { jobNumber, numberBetween, withCommonOptions } from './common.ts';
 
 interface UndoFlags extends CommonOptions, DataOptions {
@@ -29,9 +29,9 @@ const undone = async (records: Records, number: number, asked: number | undefine
   const to = asked ?? current.revision - 1;
   const earlier = to < current.revision ? await store.jobs.revision(number, to) : undefined;
   if (earlier === undefined) throw noSuchRevision(number, current.revision, asked);
-  const done = await store.jobs.goBack({ number, base: current.revision, by, to });
+  const log = { what: 'job-went-back', about: `to revision ${to}` };
+  const done = await store.jobs.goBack({ number, base: current.revision, by, to, log });
   if (!done.ok) throw tooLate(number);
-  await writeDown(records, { what: 'job-went-back', job: number, about: `to revision ${to}` });
   const { revision } = done;
   return { number, revision, to, changes: changesBetween(current.document, earlier.document) };
 };

@@ -3,7 +3,7 @@ import type { Note } from '@fettle/job/problems.ts';
 import { BadInput, badInput, type InputProblem } from '../exits.ts';
 import { type Decision, decide, type ImportWishes } from './decide.ts';
 import { type IncomingJob, namedFile, ofFile } from './incoming.ts';
-import { type Records, writeDown } from './records.ts';
+import type { Records } from './records.ts';
 import type { TakenInBefore } from './takenInBefore.ts';
 
 /** What became of one job file. */
@@ -88,14 +88,12 @@ const written = async (
   }
   const { document } = decision;
   if (decision.how === 'take-in') {
-    const { number, revision } = await store.jobs.create({ document, by });
-    await writeDown(records, { what: 'job-taken-in', job: number });
+    const { number, revision } = await store.jobs.create({ document, by, log: { what: 'job-taken-in' } });
     return { file, number, revision, how: 'taken-in', changes: [], notes };
   }
   const { number, revision: base } = decision.current;
-  const revised = await store.jobs.revise({ number, base, by, document });
+  const revised = await store.jobs.revise({ number, base, by, document, log: { what: 'job-revised' } });
   if (!revised.ok) return 'again';
-  await writeDown(records, { what: 'job-revised', job: number });
   return {
     file,
     number,

@@ -1,4 +1,4 @@
-import { expect, it } from 'vitest';
+import { expect, it, vi } from 'vitest';
 import { countAnswering, standsBackFor } from './answering.ts';
 
 it('a step of long work waits while a request is answered, and not for ever', () => {
@@ -13,4 +13,16 @@ it('a step of long work waits while a request is answered, and not for ever', ()
   second();
   expect(Atomics.load(count, 0)).toBe(0);
   step();
+});
+
+it('a request that never ends is counted for a while only', () => {
+  vi.useFakeTimers();
+  const answering = countAnswering();
+  const count = new Int32Array(answering.shared);
+  const end = answering.begin();
+  vi.advanceTimersByTime(5_000);
+  expect(Atomics.load(count, 0)).toBe(0);
+  end();
+  expect(Atomics.load(count, 0)).toBe(0);
+  vi.useRealTimers();
 });

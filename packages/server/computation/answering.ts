@@ -5,6 +5,9 @@ export interface Answering {
   readonly begin: () => () => void;
 }
 
+/** Whoever sends a request and does not end it is waited for no longer than this, ms. */
+const LONGEST_MS = 2_000;
+
 export const countAnswering = (): Answering => {
   const shared = new SharedArrayBuffer(4);
   const count = new Int32Array(shared);
@@ -12,9 +15,14 @@ export const countAnswering = (): Answering => {
     shared,
     begin: () => {
       Atomics.add(count, 0, 1);
-      return () => {
-        Atomics.sub(count, 0, 1);
+      let isCounted = true;
+      const end = (): void => {
+        if (isCounted) Atomics.sub(count, 0, 1);
+        isCounted = false;
+        clearTimeout(longest);
       };
+      const longest = setTimeout(end, LONGEST_MS).unref();
+      return end;
     },
   };
 };

@@ -11,8 +11,8 @@ export const threads = (of: {
   readonly least: number;
   readonly most: number;
   readonly yields: number;
-}): Piscina =>
-  new Piscina({
+}): Piscina => {
+  const pool = new Piscina({
     filename: threadFile(new URL('./worker.ts', import.meta.url)),
     minThreads: of.least,
     maxThreads: of.most,
@@ -25,3 +25,7 @@ export const threads = (of: {
     // Where a task wants more than this it has run wild; the thread is ended, the server goes on.
     resourceLimits: { maxOldGenerationSizeMb: 1024 },
   });
+  // A thread that fails while it rests takes nothing with it.
+  pool.on('error', () => undefined);
+  return pool;
+};

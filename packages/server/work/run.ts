@@ -23,13 +23,13 @@ export interface RunParts {
 
 const failed = (failure: string): Ending => ({ state: 'failed', failure });
 
-/** No more than this is kept of one run, characters: its search is near its end, or has run wild. */
+/** No more than this is kept of one piece of work, characters: its search is near its end, or has run wild. */
 const MOST_CHECKPOINT_CHARACTERS = 16_000_000;
 
 /** Keeps checkpoints one behind the other; where one cannot be written, the run goes on without. */
-const checkpointKeeper = ({ id, store }: RunParts) => {
+const checkpointKeeper = ({ id, store }: RunParts, before: readonly unknown[]) => {
   let kept: Promise<void> = Promise.resolve();
-  let characters = 0;
+  let characters = JSON.stringify(before).length;
   return (piece: unknown): void => {
     characters += JSON.stringify(piece).length;
     if (characters > MOST_CHECKPOINT_CHARACTERS) return;
@@ -42,7 +42,6 @@ const compute = async (work: Work, parts: RunParts, signal: AbortSignal): Promis
   const { store, computation, onProgress } = parts;
   const revision = await store.jobs.revision(work.job, work.revision);
   if (revision === undefined) return failed(`Job ${work.job} has no revision ${work.revision}.`);
-  const keep = checkpointKeeper(parts);
   const onNews = (news: WorkNews): void => {
     if (signal.aborted) return;
     if ('progress' in news) onProgress(news.progress);
@@ -50,6 +49,7 @@ const compute = async (work: Work, parts: RunParts, signal: AbortSignal): Promis
   };
   const { kind, request } = work;
   const checkpoints = await store.work.checkpoints(work.id);
+  const keep = checkpointKeeper(parts, checkpoints);
   signal.throwIfAborted();
   const outcome = await computation.work(
     { kind, request, document: revision.document, checkpoints },
@@ -63,10 +63,10 @@ const compute = async (work: Work, parts: RunParts, signal: AbortSignal): Promis
 export const startRun = (parts: RunParts): Run => {
   const stopper = new AbortController();
   const run = async (): Promise<Ending | undefined> => {
-    if (!(await parts.store.work.start(parts.id))) return undefined;
-    const work = await parts.store.work.find(parts.id);
-    if (work === undefined || stopper.signal.aborted) return undefined;
     try {
+      if (!(await parts.store.work.start(parts.id))) return undefined;
+      const work = await parts.store.work.find(parts.id);
+      if (work === undefined || stopper.signal.aborted) return undefined;
       return await compute(work, parts, stopper.signal);
     } catch (error) {
       if (stopper.signal.aborted) return undefined;

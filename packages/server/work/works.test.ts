@@ -167,6 +167,23 @@ describe('long work', () => {
   });
 });
 
+test('work whose result cannot be written down has failed, and the same can be asked for again', async () => {
+  await works.close();
+  const reported: string[] = [];
+  works = startWorks({
+    store,
+    computation: computing() as Computation,
+    report: (says) => reported.push(says),
+  });
+  const first = await ask({ count: 1 });
+  await runs(1);
+  vi.spyOn(store.work, 'end').mockRejectedValueOnce(new Error('disk full'));
+  held[0]?.finish({ ok: true, result });
+  await becomes(first, 'failed');
+  expect(reported).toEqual([expect.stringContaining(first)]);
+  expect(await ask({ count: 1 })).not.toBe(first);
+});
+
 describe('when the server stops', () => {
   test('what ran goes on from its checkpoints at the next start, before what waited', async () => {
     const first = await ask({ count: 1 });

@@ -2,7 +2,7 @@ import type { Store } from '@fettle/store/contract/store.ts';
 import type { Servers } from '@fettle/store/sqlite/servers.ts';
 import type { Computation } from '../computation/computation.ts';
 import { type Follower, type Followers, newFollowers, type Progress } from './followers.ts';
-import { type Run, startRun } from './run.ts';
+import { type Ending, type Run, startRun } from './run.ts';
 import { sameWork, type Wanted, type WorkLine } from './sameWork.ts';
 
 export type Asked =
@@ -49,27 +49,41 @@ export interface WorkParts {
   readonly report: (says: string, error: unknown) => void;
 }
 
+/** The end of work whose result could not be written down. */
+const unwritten: Ending = { state: 'failed', failure: 'What came out could not be written down.' };
+
+/** Writes down how a run ended, and tells its followers. */
+const finish = async (
+  { id, run }: { readonly id: string; readonly run: Run },
+  { store, followers }: { readonly store: Store; readonly followers: Followers },
+): Promise<void> => {
+  const ending = await run.ended;
+  if (ending === undefined) return;
+  try {
+    if (await store.work.end(id, ending)) followers.tellEnd(id, ending.state);
+  } catch (error) {
+    // Left running, it would be given to whoever asks for the same, and never come to an end.
+    if (await store.work.end(id, unwritten)) followers.tellEnd(id, unwritten.state);
+    throw error;
+  }
+};
+
 /** The line of work and what of it runs, oldest first. */
 const newLine = ({ store, computation, report }: WorkParts, followers: Followers) => {
   const waiting: string[] = [];
-  const running = new Map<string, Run>();
+  const running = new Map<string, { readonly run: Run; readonly done: Promise<void> }>();
   let closed = false;
-
-  const finish = async (id: string, run: Run): Promise<void> => {
-    const ending = await run.ended;
-    if (ending !== undefined && (await store.work.end(id, ending))) followers.tellEnd(id, ending.state);
-  };
 
   const begin = (id: string): void => {
     const onProgress = (progress: Progress) => followers.tellProgress(id, progress);
     const run = startRun({ id, store, computation, onProgress });
-    running.set(id, run);
-    finish(id, run)
+    const done = finish({ id, run }, { store, followers })
       .catch((error: unknown) => report(`The work ${id} came to no end that could be written down`, error))
       .finally(() => {
         running.delete(id);
         next();
       });
+    running.set(id, { run, done });
   };
 
   const next = (): void => {
@@ -89,13 +103,13 @@ const newLine = ({ store, computation, report }: WorkParts, followers: Followers
     drop(id: string): void {
       const place = waiting.indexOf(id);
       if (place >= 0) waiting.splice(place, 1);
-      running.get(id)?.stop();
+      running.get(id)?.run.stop();
     },
     async close(): Promise<void> {
       closed = true;
       const runs = [...running.values()];
-      for (const run of runs) run.stop();
-      await Promise.allSettled(runs.map((run) => run.ended));
+      for (const { run } of runs) run.stop();
+      await Promise.all(runs.map(({ done }) => done));
     },
   };
 };

@@ -43,6 +43,22 @@ it('what a dying thread was asked is told as not surely written, and the next on
   expect(threads).toHaveLength(2);
 });
 
+it('closing waits for what is under way, and nothing is asked after it', async () => {
+  const closed = await openApart({ folder });
+  const asked = Array.from({ length: 20 }, () => closed.jobs.create({ document: titled('Drum'), by }));
+  await closed.close();
+  expect(await Promise.all(asked)).toHaveLength(20);
+  await expect(closed.jobs.numbers()).rejects.toThrow('closed');
+  store = await openApart({ folder });
+  expect(await store.jobs.numbers()).toHaveLength(20);
+});
+
+it('a thread that fails while it rests is followed by another one', async () => {
+  store = await openApart({ folder });
+  threads[0]?.emit('error', new Error('failed at rest'));
+  expect((await store.jobs.create({ document: titled('Drum'), by })).number).toBe(1);
+});
+
 it('records that cannot be used are told as by any other opening, with the way back', async () => {
   store = await openApart({ folder });
   await makeBackup({ store, folder });

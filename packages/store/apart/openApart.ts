@@ -8,8 +8,8 @@ import { threadArguments, threadFile } from './threadFile.ts';
 const MOST_CALLS = 100_000;
 
 /** One thread, which another one follows where it dies. */
-const recordsThread = (where: Omit<OpenOptions, 'clock'>): Piscina =>
-  new Piscina({
+const recordsThread = (where: Omit<OpenOptions, 'clock'>): Piscina => {
+  const thread = new Piscina({
     filename: threadFile(new URL('./recordsThread.ts', import.meta.url)),
     workerData: where,
     minThreads: 1,
@@ -19,6 +19,10 @@ const recordsThread = (where: Omit<OpenOptions, 'clock'>): Piscina =>
     atomics: 'disabled',
     execArgv: threadArguments(),
   });
+  // Of a thread that failed with calls under way, these tell; of one that had none, the next call finds another.
+  thread.on('error', () => undefined);
+  return thread;
+};
 
 const gone = (cause: unknown): StoreFailure => {
   const failure = new StoreFailure(
@@ -59,12 +63,20 @@ const ofWhole = <Method extends 'checkup' | 'copyDatabase'>(method: Method, ask:
  */
 export const openApart = async ({ clock, ...where }: OpenOptions): Promise<Store> => {
   const thread = recordsThread(where);
-  const ask: Asks = async (call) => {
+  const underWay = new Set<Promise<unknown>>();
+  let closing = false;
+  const askThread: Asks = async (call) => {
     const at = clock === undefined ? {} : { at: clock().getTime() };
     const answer: Answer = await thread.run({ ...call, ...at }).catch((error: unknown) => {
       throw isOfCaller(error) ? error : gone(error);
     });
     return valueIn(answer);
+  };
+  const ask: Asks = async (call) => {
+    if (closing) throw new TypeError('the records are closed');
+    const asked = askThread(call);
+    underWay.add(asked);
+    return asked.finally(() => underWay.delete(asked));
   };
   try {
     await ask({ method: 'open', values: [] });
@@ -84,7 +96,9 @@ export const openApart = async ({ clock, ...where }: OpenOptions): Promise<Store
     checkup: ofWhole('checkup', ask),
     copyDatabase: ofWhole('copyDatabase', ask),
     close: async () => {
-      await ask({ method: 'close', values: [] });
+      closing = true;
+      await Promise.allSettled([...underWay]);
+      await askThread({ method: 'close', values: [] });
       await thread.destroy();
     },
   };

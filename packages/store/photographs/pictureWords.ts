@@ -1,5 +1,7 @@
+import { mostCaption } from '../contract/attachments.ts';
+
 /** Longest name and caption that are kept, characters. */
-export const wordLimits = { name: 100, caption: 2000 } as const;
+export const wordLimits = { name: 100, caption: mostCaption } as const;
 
 /** What cannot be seen, or turns the direction of writing around it. */
 const unseen = /(?!\n)[\p{C}\u2028\u2029]/gu;

@@ -8,12 +8,16 @@ let file: OpenFile;
 let db: Kysely<Tables>;
 let write: Write;
 let commits: number;
+/** What the file does not do. */
+let breaks: string | undefined;
 
 beforeEach(() => {
   file = openFile(':memory:', 'libsql');
   file.exec('create table kept (word text primary key)');
   commits = 0;
+  breaks = undefined;
   const prepare: OpenFile['prepare'] = (words) => {
+    if (words === breaks) throw new TypeError(`no ${words}`);
     if (words === 'commit') commits++;
     return file.prepare(words);
   };
@@ -48,7 +52,7 @@ it('one that breaks takes nothing with it, neither before it nor behind', async 
   expect(kept()).toEqual([{ word: 'a' }, { word: 'b' }]);
 });
 
-it('where the commit itself breaks, each is tried alone, and those that can be are written', async () => {
+it('where one ends the transaction of all, each is tried alone, and those that can be are written', async () => {
   const ending = write(async (within) => {
     // As a full disk does: SQLite ends the whole transaction.
     await sql`rollback`.execute(within);
@@ -58,6 +62,19 @@ it('where the commit itself breaks, each is tried alone, and those that can be a
   expect(ends.map(({ status }) => status)).toEqual(['fulfilled', 'rejected', 'fulfilled']);
   expect(kept()).toEqual([{ word: 'a' }, { word: 'b' }]);
 });
+
+it.each(['begin', 'commit'])(
+  'where the file can do no %s, all are told, and none is tried again',
+  async (word) => {
+    breaks = word;
+    const ends = await Promise.allSettled(['a', 'b', 'c'].map(keep));
+    expect(ends.map(({ status }) => status)).toEqual(['rejected', 'rejected', 'rejected']);
+    breaks = undefined;
+    expect(kept()).toEqual([]);
+    await keep('d');
+    expect(kept()).toEqual([{ word: 'd' }]);
+  },
+);
 
 it('many more than share one commit are all written, each once', async () => {
   const words = Array.from({ length: 180 }, (_, place) => `w${place}`);

@@ -42,16 +42,21 @@ const alone = async (db: Kysely<Tables>, { work, resolve, reject }: Waiting): Pr
 const together = async (db: Kysely<Tables>, changes: readonly Waiting[]): Promise<void> => {
   const [only, ...more] = changes;
   if (only !== undefined && more.length === 0) return alone(db, only);
+  let isWithin = false;
   try {
     const says = await db.transaction().execute(async (within) => {
+      isWithin = true;
       const ends: (() => void)[] = [];
       for (const change of changes) ends.push(await attempt(within, change));
+      isWithin = false;
       return ends;
     });
     for (const say of says) say();
-  } catch {
-    // One of them may have been too much for the disk: none is to pay for another.
-    for (const change of changes) await alone(db, change);
+  } catch (error) {
+    // One of them may have been too much for the disk: none is to pay for another. Where the file could not be had, or
+    // nobody can tell whether the commit stands, it is the same for all.
+    if (isWithin) for (const change of changes) await alone(db, change);
+    else for (const { reject } of changes) reject(error);
   }
 };
 

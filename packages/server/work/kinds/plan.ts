@@ -15,15 +15,13 @@ const pieceSchema = z.object({
 const editionSchema = plansSchema.pick({ edition: true }).loose();
 
 /**
- * The figures that pieces have together. Pieces of other models, and those behind one that was lost, are of no use; a
- * run that could not go on began its row anew.
+ * The figures that pieces have together. Pieces of other models, and those behind one that was lost, are of no use.
  */
 const joined = (pieces: readonly unknown[]): readonly number[] => {
   const figures: number[] = [];
   for (const piece of pieces) {
     const { data } = pieceSchema.safeParse(piece);
-    if (data === undefined || data.from > figures.length) continue;
-    figures.length = data.from;
+    if (data?.from !== figures.length) continue;
     for (const figure of data.figures) figures.push(figure);
   }
   return figures;
