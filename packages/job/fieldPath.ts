@@ -11,6 +11,10 @@ export function writtenPath(path: FieldPath): string {
   return written;
 }
 
+/** A place in a sentence: in quotation marks where it could not be told from the words around it. */
+export const shownPath = (path: string): string =>
+  path === '' || path.trim() !== path ? JSON.stringify(path) : path;
+
 /** Reads what `writtenPath` wrote; a point before a digit belongs to a name. */
 export function readPath(written: string): FieldPath {
   const steps: (string | number)[] = [];

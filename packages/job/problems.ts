@@ -1,5 +1,5 @@
 import type { QuantityProblem, QuantityProblemCode } from '@fettle/engine/quantities/problem.ts';
-import { type FieldPath, writtenPath } from './fieldPath.ts';
+import { type FieldPath, shownPath, writtenPath } from './fieldPath.ts';
 
 /** One thing that is wrong with a job document. */
 export interface Problem {
@@ -146,7 +146,7 @@ export const problemWordings: {
   'unknown-field': (path, { nearest }) =>
     /(?:^|\.)$/.test(path)
       ? `A field of ${path.slice(0, -1) || 'the job'} has no name.`
-      : `${path} is not a known field${near(nearest)}.`,
+      : `${shownPath(path)} is not a known field${near(nearest)}.`,
   'missing-field': (path) => `${path} is missing, and nothing can be assumed in its place.`,
   'empty-field': (path) => `${path} is empty; give it a value or leave the field out.`,
   'wrong-kind': (path, { found, wanted }) => `${path} is ${found}, but ${wanted} is needed.`,

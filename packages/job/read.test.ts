@@ -147,6 +147,8 @@ describe('fields that are not what they seem', () => {
     const reading = readJob(`${least.replace('pump: {', 'pump: { "": 1, ')}"": 3\n`);
     const says = reading.ok ? [] : reading.problems.map((each) => each.says);
     expect(says).toEqual(['A field of filter.pump has no name.', 'A field of the job has no name.']);
+    const blank = readJob(`${least}" tank": 3\n`);
+    expect(blank.ok ? '' : blank.problems[0]?.says).toMatch(/^" tank" is not a known field/);
   });
 
   it('not-a-number and infinity are no amounts', () => {

@@ -24,8 +24,9 @@ function namesKept(value: unknown, depth = 0): number {
 }
 
 /**
- * The plain data of a short text of JSON in which no field is repeated and nothing nests too deeply: what the reader
- * of YAML would make of it, in a fraction of the time. Undefined for every other text, which that reader is to read.
+ * The plain data of a short text of JSON in which no field is repeated and nothing nests too deeply, read in a fraction
+ * of the time that the reader of YAML takes, which makes the same of it where it takes it at all. Undefined for every
+ * other text, which that reader is to read.
  */
 export function plainJson(source: string | Uint8Array): unknown {
   if (source.length > mostCharacters) return undefined;

@@ -1,3 +1,4 @@
+import { shownPath } from '@fettle/job/fieldPath.ts';
 import type { Context } from 'hono';
 import type { z } from 'zod';
 import { Refusal } from './refusal.ts';
@@ -146,7 +147,7 @@ const fieldProblems = (error: z.ZodError) =>
       return issue.keys.map((key) => ({
         code: 'unknown-field',
         path: [...issue.path, key].join('.'),
-        says: `${[...issue.path, key].join('.').slice(0, 100)} is not a known field.`,
+        says: `${shownPath([...issue.path, key].join('.').slice(0, 100))} is not a known field.`,
       }));
     return [{ code: 'bad-field', path: place, says: `${place || 'The content'} ${wantedBy(issue)}.` }];
   });

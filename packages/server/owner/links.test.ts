@@ -78,6 +78,8 @@ describe('a link', () => {
     '',
     '2026-12-01 10:00',
     "2026-12-01T10:00Z'--",
+    '2027-02-30',
+    '2027-02-30T10:00Z',
   ])('cannot end at %j', async (endsAt) => {
     const made = await owners.send('POST', `/api/jobs/${job}/owner-links`, {
       cookie: owners.technician,
