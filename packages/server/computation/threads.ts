@@ -1,5 +1,5 @@
-import { threadArguments, threadFile } from '@fettle/store/apart/threadFile.ts';
-import { Piscina } from 'piscina';
+import { threadPool } from '@fettle/store/apart/threadPool.ts';
+import type { Piscina } from 'piscina';
 
 /**
  * Worker threads for tasks. A thread that dies takes only its own task with it, and another one takes its place.
@@ -11,21 +11,13 @@ export const threads = (of: {
   readonly least: number;
   readonly most: number;
   readonly yields: number;
-}): Piscina => {
-  const pool = new Piscina({
-    filename: threadFile(new URL('./worker.ts', import.meta.url)),
+}): Piscina =>
+  threadPool(new URL('./worker.ts', import.meta.url), {
     minThreads: of.least,
     maxThreads: of.most,
     idleTimeout: 60_000,
-    // Waiting threads are woken by messages: a thread that blocks on shared memory cannot tell its progress.
-    atomics: 'disabled',
     // Elsewhere it would count for the whole process, not for a thread.
     niceIncrement: process.platform === 'linux' ? of.yields : 0,
-    execArgv: threadArguments(),
     // Where a task wants more than this it has run wild; the thread is ended, the server goes on.
     resourceLimits: { maxOldGenerationSizeMb: 1024 },
   });
-  // A thread that fails while it rests takes nothing with it.
-  pool.on('error', () => undefined);
-  return pool;
-};

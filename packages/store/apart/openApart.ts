@@ -1,28 +1,20 @@
-import { Piscina } from 'piscina';
+import type { Piscina } from 'piscina';
 import { StoreFailure } from '../contract/failure.ts';
 import type { OpenOptions, Store } from '../contract/store.ts';
 import { type Answer, type Call, methodsOf, type RoomName, valueIn } from './calls.ts';
-import { threadArguments, threadFile } from './threadFile.ts';
+import { threadPool } from './threadPool.ts';
 
 /** More calls than this are never under way: the server limits its requests long before. */
 const MOST_CALLS = 100_000;
 
 /** One thread, which another one follows where it dies. */
-const recordsThread = (where: Omit<OpenOptions, 'clock'>): Piscina => {
-  const thread = new Piscina({
-    filename: threadFile(new URL('./recordsThread.ts', import.meta.url)),
+const recordsThread = (where: Omit<OpenOptions, 'clock'>): Piscina =>
+  threadPool(new URL('./recordsThread.ts', import.meta.url), {
     workerData: where,
     minThreads: 1,
     maxThreads: 1,
     concurrentTasksPerWorker: MOST_CALLS,
-    // A thread that blocks on shared memory could not go on with what it has begun.
-    atomics: 'disabled',
-    execArgv: threadArguments(),
   });
-  // Of a thread that failed with calls under way, these tell; of one that had none, the next call finds another.
-  thread.on('error', () => undefined);
-  return thread;
-};
 
 const gone = (cause: unknown): StoreFailure => {
   const failure = new StoreFailure(
@@ -57,7 +49,8 @@ const ofWhole = <Method extends 'checkup' | 'copyDatabase'>(method: Method, ask:
  * Opens the records in a data folder on a thread of their own, so that nobody waits while the disk writes, a copy of
  * the database is made or a picture is looked at. What goes in and out is copied between the threads.
  *
- * A thread that dies takes the calls under way with it; another one opens the records for the next call.
+ * A thread that dies by an error takes the calls under way with it; another one opens the records for the next call.
+ * It is ended from outside only when nothing is under way: within the older driver, that ends the whole program.
  *
  * @throws StoreFailure where they cannot be used, as `openStore`
  */
