@@ -3,12 +3,12 @@ import { readDocument } from '@fettle/job/read.ts';
 import { type Kysely, sql } from 'kysely';
 import type { Attachments } from '../contract/attachments.ts';
 import type { Health } from '../contract/store.ts';
+import { hashOf } from '../files/durable.ts';
 import { currentEdition } from '../migrations/migrate.ts';
 import type { OpenFile } from '../sqlite/driver.ts';
 import { fullTextFault } from '../sqlite/fullText.ts';
 import { quickFaults } from '../sqlite/quickCheck.ts';
 import type { Tables } from '../sqlite/tables.ts';
-import { hashOf } from './writeJob.ts';
 
 /** What a checkup looks at. */
 export interface CheckedUp {

@@ -1,16 +1,13 @@
-import { createHash } from 'node:crypto';
 import type { JobDocument } from '@fettle/job/schema/job.ts';
 import type { Transaction } from 'kysely';
 import type { RevisionKind, StoredRevision } from '../contract/jobs.ts';
+import { hashOf } from '../files/durable.ts';
 import { indexWords } from '../sqlite/fullText.ts';
 import type { Tables } from '../sqlite/tables.ts';
 import { lineColumns } from './jobRows.ts';
 import { wordsOf } from './jobWords.ts';
 
 type Db = Transaction<Tables>;
-
-/** What is written of a document beside it, so that a letter that changed on the disk is found. */
-export const hashOf = (text: string): string => createHash('sha256').update(text).digest('hex');
 
 /** Lays down one revision; the pair of job and revision may not be there yet. */
 export const insertRevision = async (db: Db, job: number, revision: StoredRevision): Promise<void> => {
@@ -26,6 +23,7 @@ export const insertRevision = async (db: Db, job: number, revision: StoredRevisi
       changes: JSON.stringify(revision.changes),
       went_back_to: revision.wentBackTo ?? null,
       document,
+      // By which a letter that changed on the disk is found.
       hash: hashOf(document),
     })
     .execute();
