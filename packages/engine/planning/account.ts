@@ -148,7 +148,7 @@ export class Search {
 
   #report(): void {
     this.options.onProgress?.(this.assessed.length, this.cap);
-    this.options.onCheckpoint?.(this.assessed.length, () => checkpointOf(this.#figuresSoFar));
+    this.options.onCheckpoint?.(this.assessed.length, (from) => checkpointOf(this.#figuresSoFar, from));
   }
 
   /** Whether a packing can be had for the budget and from the shelf. */

@@ -4,9 +4,9 @@ import type { Figures } from './score.ts';
 
 const PER_CANDIDATE = 4;
 
-export const checkpointOf = (figures: readonly number[]): SearchCheckpoint => ({
+export const checkpointOf = (figures: readonly number[], from = 0): SearchCheckpoint => ({
   edition: MODEL_EDITION,
-  figures: [...figures],
+  figures: figures.slice(from),
 });
 
 export const figureRow = ({ feedKgPerS, flowM3PerS, intervalS, solidsKgPerM3 }: Figures): number[] => [

@@ -86,6 +86,9 @@ export interface PlanOptions {
   readonly onCandidate?: () => void;
   /** How far an earlier run of the same search got: the same job, options and model edition. */
   readonly resume?: SearchCheckpoint;
-  /** Called now and then; `take` copies how far the search is, for a later run to resume from. */
-  readonly onCheckpoint?: (assessed: number, take: () => SearchCheckpoint) => void;
+  /**
+   * Called now and then; `take` copies how far the search is, for a later run to resume from. Who has the first figures
+   * already takes those `from` a place on, counted from 0; a search that resumes may not have come so far yet.
+   */
+  readonly onCheckpoint?: (assessed: number, take: (from?: number) => SearchCheckpoint) => void;
 }

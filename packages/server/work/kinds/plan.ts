@@ -27,13 +27,12 @@ const joined = (pieces: readonly unknown[]): readonly number[] => {
   return figures;
 };
 
-/** Gives of each checkpoint what the one before it had not. */
+/** Takes of each checkpoint what the ones before it had not. */
 const inPieces = (told: number) => {
   let from = told;
-  return ({ edition, figures }: SearchCheckpoint) => {
-    const piece = { edition, from, figures: figures.slice(from) };
-    // A run that goes on passes once more over what was kept, and has less than that at first.
-    from = Math.max(from, figures.length);
+  return (take: (from: number) => SearchCheckpoint) => {
+    const piece = { from, ...take(from) };
+    from += piece.figures.length;
     return piece;
   };
 };
@@ -52,7 +51,7 @@ export const planKind: WorkKind = {
     return planDocument({ document }, planRequestSchema.parse(request), {
       onProgress,
       onCandidate: onStep,
-      onCheckpoint: (_assessed, take) => onCheckpoint(() => pieceOf(take())),
+      onCheckpoint: (_assessed, take) => onCheckpoint(() => pieceOf(take)),
       resume: { edition: MODEL_EDITION, figures },
     });
   },
