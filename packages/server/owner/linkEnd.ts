@@ -1,3 +1,5 @@
+import { isDay } from './readReading.ts';
+
 /** Links live at most so long where an end is given. */
 const mostYears = 10;
 
@@ -11,15 +13,12 @@ export type LinkEnd =
  */
 export function readLinkEnd(text: string, of: { readonly now: Date; readonly field: string }): LinkEnd {
   const { now, field } = of;
-  const isDay = /^\d{4}-\d{2}-\d{2}$/.test(text);
   const isMoment = /^\d{4}-\d{2}-\d{2}T\d{2}:\d{2}(:\d{2}(\.\d{1,3})?)?(Z|[+-]\d{2}:\d{2})$/.test(text);
-  const end = new Date(isDay ? `${text}T23:59:59.999Z` : text);
-  // 30 February would else be a day in March.
-  const isInCalendar = new Date(`${text.slice(0, 10)}T00:00:00Z`).getUTCDate() === Number(text.slice(8, 10));
+  const end = new Date(isDay(text) ? `${text}T23:59:59.999Z` : text);
   const latest = new Date(now);
   latest.setUTCFullYear(now.getUTCFullYear() + mostYears);
-  if ((isDay || isMoment) && isInCalendar && end > now && end <= latest)
-    return { ok: true, endsAt: end.toISOString() };
+  const isWritten = isDay(text) || (isMoment && isDay(text.slice(0, 10)));
+  if (isWritten && end > now && end <= latest) return { ok: true, endsAt: end.toISOString() };
   const says = `${field} must be a day such as ${latest.toISOString().slice(0, 10)}, or a moment such as ${latest.toISOString()}, after now and within ${mostYears} years.`;
   return { ok: false, code: 'end-not-allowed', says };
 }

@@ -56,7 +56,8 @@ export type ReadingRead =
 /** What a person sees of a problem: the name of the field and what is wrong. */
 const fault = (path: string, code: string, says: string): FieldProblem => ({ code, path, says });
 
-const isDay = (text: string): boolean => {
+/** Whether a text is a day of the calendar, as `2026-11-02`; 30 February is none. */
+export const isDay = (text: string): boolean => {
   if (!/^\d{4}-\d{2}-\d{2}$/.test(text)) return false;
   const read = new Date(`${text}T00:00:00Z`);
   return !Number.isNaN(read.getTime()) && read.toISOString().startsWith(text);

@@ -1,5 +1,5 @@
 import { printQuantity } from '@fettle/engine/quantities/printQuantity.ts';
-import { quoteTotals } from '@fettle/job/quote/quoteTotals.ts';
+import { type QuoteTotals, quoteTotals } from '@fettle/job/quote/quoteTotals.ts';
 import type { JobDocument } from '@fettle/job/schema/job.ts';
 import { html } from 'hono/html';
 import type { Markup } from './page.ts';
@@ -13,10 +13,7 @@ export interface ShownQuote {
   readonly warranty?: string | undefined;
 }
 
-/** The quote of a job, where it has one. */
-export const quoteOf = (document: JobDocument): ShownQuote | undefined => {
-  const { quote } = document;
-  const totals = quoteTotals(document);
+const shownQuote = ({ quote }: JobDocument, totals: QuoteTotals | undefined): ShownQuote | undefined => {
   if (quote === undefined || totals === undefined) return undefined;
   const sum = (value: number): string =>
     printQuantity({ value, dimension: 'money', currency: totals.currency, system: 'metric' });
@@ -37,6 +34,10 @@ export const quoteOf = (document: JobDocument): ShownQuote | undefined => {
   };
 };
 
+/** The quote of a job, where it has one. */
+export const quoteOf = (document: JobDocument): ShownQuote | undefined =>
+  shownQuote(document, quoteTotals(document));
+
 /** What is offered, line by line, and the sum. */
 export const quoteTable = ({ lines, total }: Pick<ShownQuote, 'lines' | 'total'>): Markup => {
   const rows = lines.map(
@@ -56,12 +57,11 @@ const approved = ({ approval }: JobDocument): Markup => {
 
 /** What was offered for a job, as its technician sees it; nothing where there is no quote. */
 export const quoteSection = (document: JobDocument): Markup | '' => {
-  const quote = quoteOf(document);
+  const totals = quoteTotals(document);
+  const quote = shownQuote(document, totals);
   if (quote === undefined) return '';
   const { validUntil, warranty } = quote;
-  const lacking = (quoteTotals(document)?.missing ?? []).map(
-    ({ says }) => html`<p class="fault">${says}</p>`,
-  );
+  const lacking = (totals?.missing ?? []).map(({ says }) => html`<p class="fault">${says}</p>`);
   return html`<section aria-labelledby="quote"><h2 id="quote">Quote</h2>
 ${quoteTable(quote)}
 ${lacking}
