@@ -34,6 +34,20 @@ export const outputFor = (options: CommonOptions): Output => ({
 export const writeJson = (output: Output, value: unknown): void =>
   output.write(JSON.stringify(value, null, 2));
 
+/** Writes a list: what it says of itself and its lines, or what there is to say of an empty one. */
+export const writeList = (
+  output: Output,
+  list: {
+    readonly json: unknown;
+    readonly none: string;
+    readonly head: string;
+    readonly lines: readonly string[];
+  },
+): void => {
+  if (output.json) writeJson(output, list.json);
+  else output.write(list.lines.length === 0 ? list.none : [list.head, ...list.lines].join('\n'));
+};
+
 /** Prints an SI value in the units that were asked for. */
 export const printer =
   (system: System) =>

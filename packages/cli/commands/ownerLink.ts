@@ -1,7 +1,7 @@
 import type { OwnerLink } from '@fettle/store/contract/people.ts';
 import type { Command } from 'commander';
 import { badInput } from '../exits.ts';
-import { type CommonOptions, type Output, outputFor, writeJson } from '../output.ts';
+import { type CommonOptions, type Output, outputFor, writeJson, writeList } from '../output.ts';
 import { countText } from '../print/counts.ts';
 import { wrap } from '../print/layout.ts';
 import { momentText } from '../print/moments.ts';
@@ -89,18 +89,14 @@ const list = async ({ records, number, output, flags }: Work): Promise<void> => 
   await jobNumbered(records, number);
   const links = await records.store.ownerLinks.list(number);
   const now = new Date();
-  if (output.json) writeJson(output, { number, links });
-  else if (links.length === 0)
-    output.write(
-      wrap(`There is no link to job ${number}. fettle owner-link ${number}${dataWords(flags)} makes one.`),
-    );
-  else
-    output.write(
-      [
-        wrap(`Job ${number}: ${countText(links.length, 'link')} for its owner.`),
-        ...links.map((link) => ownerLinkLine(link, now)),
-      ].join('\n'),
-    );
+  writeList(output, {
+    json: { number, links },
+    none: wrap(
+      `There is no link to job ${number}. fettle owner-link ${number}${dataWords(flags)} makes one.`,
+    ),
+    head: wrap(`Job ${number}: ${countText(links.length, 'link')} for its owner.`),
+    lines: links.map((link) => ownerLinkLine(link, now)),
+  });
 };
 
 const withdraw = async ({ records, number, output }: Work, id: string): Promise<void> => {

@@ -1,7 +1,7 @@
 import type { Attachment } from '@fettle/store/contract/attachments.ts';
 import type { Command } from 'commander';
 import { badInput } from '../exits.ts';
-import { type CommonOptions, type Output, outputFor, writeJson } from '../output.ts';
+import { type CommonOptions, outputFor, writeJson, writeList } from '../output.ts';
 import { countText } from '../print/counts.ts';
 import { wrap } from '../print/layout.ts';
 import { wholePhotographLine } from '../print/photographs.ts';
@@ -44,22 +44,6 @@ const demandWhole = ({ action, id, text }: Typed): void => {
 /** Without what is kept of one that was taken off. */
 const shown = ({ removedAt: _, ...photograph }: Attachment) => photograph;
 
-const list = (
-  { number, photographs }: { readonly number: number; readonly photographs: readonly Attachment[] },
-  { output, more }: { output: Output; more: string },
-): void => {
-  if (output.json) writeJson(output, { number, photographs: photographs.map(shown) });
-  else if (photographs.length === 0)
-    output.write(wrap(`Job ${number} has no photographs yet: fettle attach ${number} photo.jpg${more}`));
-  else
-    output.write(
-      [
-        wrap(`Job ${number}: ${countText(photographs.length, 'photograph')}, those added first on top.`),
-        ...photographs.map(wholePhotographLine),
-      ].join('\n'),
-    );
-};
-
 const noPhotograph = (job: number, id: string) =>
   badInput({
     code: 'no-such-photograph',
@@ -98,7 +82,16 @@ const run = async (number: number, typed: Typed, flags: Flags): Promise<void> =>
     await jobNumbered(records, number);
     if (action === undefined) {
       const photographs = await records.store.attachments.list(number);
-      list({ number, photographs }, { output, more: dataWords(flags) });
+      writeList(output, {
+        json: { number, photographs: photographs.map(shown) },
+        none: wrap(
+          `Job ${number} has no photographs yet: fettle attach ${number} photo.jpg${dataWords(flags)}`,
+        ),
+        head: wrap(
+          `Job ${number}: ${countText(photographs.length, 'photograph')}, those added first on top.`,
+        ),
+        lines: photographs.map(wholePhotographLine),
+      });
       return;
     }
     const photograph = await changed(records, number, typed);

@@ -1,7 +1,7 @@
 import { type Reading, readingKinds } from '@fettle/store/contract/readings.ts';
 import type { Command } from 'commander';
 import { BadInput, badInput } from '../exits.ts';
-import { type CommonOptions, type Output, outputFor, writeJson } from '../output.ts';
+import { type CommonOptions, outputFor, writeJson, writeList } from '../output.ts';
 import { countText } from '../print/counts.ts';
 import { wrap } from '../print/layout.ts';
 import { today } from '../print/moments.ts';
@@ -42,26 +42,6 @@ const demandWhole = ({ action, kind, value }: Typed, { day, note }: ReadingsFlag
     );
 };
 
-const list = (
-  { number, readings }: { readonly number: number; readonly readings: readonly Reading[] },
-  { output, more }: { output: Output; more: string },
-): void => {
-  if (output.json) writeJson(output, { number, readings });
-  else if (readings.length === 0)
-    output.write(
-      wrap(
-        `Job ${number} has no follow-up readings yet: fettle readings ${number} add jug-flow "8 L/min"${more}`,
-      ),
-    );
-  else
-    output.write(
-      [
-        wrap(`Job ${number}: ${countText(readings.length, 'reading')}, by day.`),
-        ...readings.map(readingLine),
-      ].join('\n'),
-    );
-};
-
 const entered = async (
   records: Records,
   number: number,
@@ -82,7 +62,15 @@ const run = async (number: number, typed: Typed, flags: ReadingsFlags): Promise<
     await jobNumbered(records, number);
     if (typed.action === undefined) {
       const readings = await records.store.readings.list(number);
-      list({ number, readings }, { output, more: dataWords(flags) });
+      const more = dataWords(flags);
+      writeList(output, {
+        json: { number, readings },
+        none: wrap(
+          `Job ${number} has no follow-up readings yet: fettle readings ${number} add jug-flow "8 L/min"${more}`,
+        ),
+        head: wrap(`Job ${number}: ${countText(readings.length, 'reading')}, by day.`),
+        lines: readings.map(readingLine),
+      });
       return;
     }
     const reading = await entered(records, number, { ...typed, ...flags });
