@@ -30,9 +30,15 @@ const enters = async (): Promise<string | undefined> => {
 const entersElsewhere = async () => {
   const script = `import { serversOf } from ${JSON.stringify(join(import.meta.dirname, 'servers.ts'))};
     const servers = await serversOf(${JSON.stringify(folder)});
-    console.log((await servers.enter(async () => 'first')) ?? 'not the first');
+    const found = (await servers.enter(async () => 'first')) ?? 'not the first';
+    // A server may forget its place: what nothing refers to any more is thrown away.
+    setImmediate(() => {
+      gc();
+      setTimeout(() => console.log(found), 50);
+    });
     setInterval(() => undefined, 1000);`;
-  const child = spawn(process.execPath, ['--import', 'tsx', '--input-type=module', '-e', script], {
+  const run = ['--expose-gc', '--import', 'tsx', '--input-type=module', '-e', script];
+  const child = spawn(process.execPath, run, {
     stdio: ['ignore', 'pipe', 'inherit'],
   });
   elsewhere.push(child);

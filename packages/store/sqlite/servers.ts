@@ -55,8 +55,12 @@ const shared = async (file: OpenFile, path: string): Promise<void> => {
   throw new StoreFailure('busy', `Another server does not let go of ${path}.`, 'Try again.');
 };
 
+/** Files whose locks stand: a file that nothing refers to any more is closed by the collector, and its locks end. */
+const held = new Set<OpenFile>();
+
 const serversAt = (file: OpenFile, path: string): Servers => {
   file.exec('pragma busy_timeout = 0');
+  held.add(file);
   const end = (): void => {
     try {
       // A driver lets go of a file that was closed only in its own time.
@@ -74,6 +78,7 @@ const serversAt = (file: OpenFile, path: string): Servers => {
     },
     leave: () => {
       end();
+      held.delete(file);
       file.close();
     },
   };
