@@ -78,7 +78,7 @@ describe('a client that knows nothing but the description', () => {
     expect((await client.call('listRevisions', { parameters })).data.revisions).toHaveLength(4);
     const away = await client.call('putAwayJob', { parameters, headers: { 'If-Match': '"4"' } });
     expect(away.data.revision).toBe(5);
-    const here = await client.call('bringBackJob', { parameters, headers: { 'If-Match': '*' } });
+    const here = await client.call('bringBackJob', { parameters, headers: { 'If-Match': '"5"' } });
     expect(here.data.revision).toBe(6);
     const listed = await client.call('listJobs', { parameters: { words: 'drum', count: 5 } });
     expect(listed.data.total).toBe(1);

@@ -6,7 +6,7 @@ import type { BookName, StoredBook } from '@fettle/store/contract/books.ts';
 import { type OpenAPIHono, z } from '@hono/zod-openapi';
 import type { Environment, Services } from '../services.ts';
 import { readBody } from './body.ts';
-import { type BaseWanted, beginsFrom, hasAlready, readIfMatch, revisionTag } from './conditions.ts';
+import { type BasesWanted, hasAlready, readIfMatch, revisionTag } from './conditions.ts';
 import { writeDown } from './deeds.ts';
 import { documentBody, documentRefused } from './documents.ts';
 import { json } from './media.ts';
@@ -93,16 +93,13 @@ const lostBookRace = (current: StoredBook): Refusal =>
     { ETag: revisionTag(current.revision) },
   );
 
-/** With If-Match: * somebody may be quicker a few times. */
-const MOST_TRIES = 5;
-
 const revise = async (
   { store }: Services,
   change: { readonly name: BookName; readonly body: unknown; readonly by: string },
-  wanted: BaseWanted,
+  wanted: BasesWanted,
 ): Promise<number> => {
   let current = await store.books.find(change.name);
-  for (let tries = 0; tries < MOST_TRIES && beginsFrom(wanted, current.revision); tries++) {
+  while (wanted.includes(current.revision)) {
     const revised = await store.books.revise({ ...change, base: current.revision });
     if (revised.ok) return revised.revision;
     current = revised.current;

@@ -34,46 +34,45 @@ export const readCondition = (header: string): Condition | undefined => {
 export const revisionTag = (revision: number, form: 'json' | 'yaml' = 'json'): string =>
   form === 'json' ? `"${revision}"` : `"${revision}-yaml"`;
 
+const shownTag = (header: string): string => (header.length > 40 ? `${header.slice(0, 37)}…` : header);
+
 const revisionOf = (tag: EntityTag): number | undefined => {
   const found = /^(0|[1-9]\d{0,8})(?:-yaml)?$/.exec(tag.opaque);
-  // A weak tag never matches where strong comparison is asked for.
+  // A weak tag never matches where strong comparison is asked for, and none of ours is weak.
   return found === null || tag.weak ? undefined : Number(found[1]);
 };
 
-/** Which revisions a change may begin from. */
-export interface BaseWanted {
-  readonly any: boolean;
-  /** Those named, highest first. */
-  readonly revisions: readonly number[];
-}
+/** The revisions that a change may begin from, as it named them, highest first; one at least. */
+export type BasesWanted = readonly number[];
 
-/** Whether the change may begin from a revision. */
-export const beginsFrom = ({ any, revisions }: BaseWanted, revision: number): boolean =>
-  any || revisions.includes(revision);
+const howToSay =
+  'send If-Match with the ETag that came with the document, a revision in double quotes, as If-Match: "3"';
+
+const unsaid = (code: string, detail: string): Refusal =>
+  new Refusal({ status: 428, code, title: 'The revision is missing', detail });
 
 /**
  * The revisions that a change says it began from.
- * @throws Refusal 428 where it does not say, 400 where If-Match is malformed
+ * @throws Refusal 428 where it does not say or says any (*), 400 where If-Match holds what is no ETag of a revision
  */
-export const readIfMatch = (context: Context): BaseWanted => {
+export const readIfMatch = (context: Context): BasesWanted => {
   const header = context.req.header('If-Match');
   if (header === undefined)
-    throw new Refusal({
-      status: 428,
-      code: 'if-match-missing',
-      title: 'The revision is missing',
-      detail:
-        'A change must say which revision it began from: send If-Match with the ETag that came with the document, as If-Match: "3".',
-    });
+    throw unsaid('if-match-missing', `A change must say which revision it began from: ${howToSay}.`);
   const condition = readCondition(header);
-  if (condition === undefined)
+  // RFC 9110 lets * stand for whatever is there; a change from whatever is there takes back what nobody looked at.
+  if (condition?.any)
+    throw unsaid(
+      'if-match-any',
+      `If-Match: * names no revision, and so the change could take back in silence what others changed; ${howToSay}.`,
+    );
+  const revisions = condition?.tags.map(revisionOf);
+  if (!revisions?.every((revision) => revision !== undefined))
     throw badRequest(
       'if-match-malformed',
-      'If-Match must hold * or revisions in double quotes, as If-Match: "3".',
+      `If-Match says ${shownTag(header)}, which is no ETag of a revision; allowed: revisions from 0 to 999999999 in double quotes, without W/ before them and with commas between, as If-Match: "3".`,
     );
-  if (condition.any) return { any: true, revisions: [] };
-  const revisions = condition.tags.map(revisionOf).filter((revision) => revision !== undefined);
-  return { any: false, revisions: revisions.toSorted((one, other) => other - one) };
+  return revisions.toSorted((one, other) => other - one);
 };
 
 /** Whether the caller has what is named by this tag already (weak comparison, RFC 9110 section 13.1.2). */

@@ -45,7 +45,7 @@ describe('the history of a job', () => {
     const answer = await send('POST', `/api/jobs/${number}/go-back`, {
       body,
       type: 'application/json',
-      headers: { 'If-Match': '*' },
+      headers: { 'If-Match': '"1"' },
     });
     expect(answer.status).toBe(status);
   });

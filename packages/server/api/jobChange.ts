@@ -1,7 +1,7 @@
 import type { JobChange, Revised, StoredJob } from '@fettle/store/contract/jobs.ts';
 import type { Context } from 'hono';
 import type { Environment, Services } from '../services.ts';
-import { type BaseWanted, beginsFrom, revisionTag } from './conditions.ts';
+import { type BasesWanted, revisionTag } from './conditions.ts';
 import { beside, type Done } from './deeds.ts';
 import { lostRace } from './lostRace.ts';
 import { notFound } from './refusal.ts';
@@ -16,13 +16,10 @@ export const jobNumbered = async ({ store }: Services, number: number): Promise<
   return job;
 };
 
-/** With If-Match: * a change begins from whatever stands; somebody may be quicker a few times. */
-const MOST_TRIES = 5;
-
 /** A change of one job that is not a new document. */
 export interface PlainChange {
   readonly number: number;
-  readonly wanted: BaseWanted;
+  readonly wanted: BasesWanted;
   readonly done: Pick<Done, 'what' | 'about'>;
   readonly make: (change: JobChange) => Promise<Revised>;
 }
@@ -37,7 +34,7 @@ export const changeJob = async (
   { number, wanted, done, make }: PlainChange,
 ): Promise<Response> => {
   let current = await jobNumbered(services, number);
-  for (let tries = 0; tries < MOST_TRIES && beginsFrom(wanted, current.revision); tries++) {
+  while (wanted.includes(current.revision)) {
     const by = context.get('visitor').name;
     const revised = await make({ number, base: current.revision, by, log: beside(context, done) });
     if (revised.ok) return answerWritten(context, { number, revision: revised.revision });

@@ -7,7 +7,7 @@ import type { StoredJob } from '@fettle/store/contract/jobs.ts';
 import { type OpenAPIHono, z } from '@hono/zod-openapi';
 import type { Context } from 'hono';
 import type { Environment, Services } from '../services.ts';
-import { beginsFrom, hasAlready, readIfMatch, revisionTag } from './conditions.ts';
+import { hasAlready, readIfMatch, revisionTag } from './conditions.ts';
 import { beside } from './deeds.ts';
 import { numberedFor, readDocumentBody } from './documents.ts';
 import { answerWritten, jobNumbered } from './jobChange.ts';
@@ -200,7 +200,7 @@ const reviseJob = async (
   let { current } = racing;
   const { wanted, yours } = racing;
   for (let tries = 0; ; tries++) {
-    const direct = beginsFrom(wanted, current.revision);
+    const direct = wanted.includes(current.revision);
     const both = direct ? undefined : await bothChanges(services, { current, wanted, yours });
     const document = direct ? yours : merge ? both?.document : undefined;
     if (document === undefined || tries >= MOST_TRIES)

@@ -2,13 +2,13 @@ import type { JobDocument } from '@fettle/job/schema/job.ts';
 import type { StoredJob } from '@fettle/store/contract/jobs.ts';
 import { mergeChanges } from '@fettle/workflows/mergeChanges.ts';
 import type { Services } from '../services.ts';
-import type { BaseWanted } from './conditions.ts';
+import type { BasesWanted } from './conditions.ts';
 import { Refusal } from './refusal.ts';
 
 /** A change of a job that may have begun from an older revision. */
 export interface Racing {
   readonly current: StoredJob;
-  readonly wanted: BaseWanted;
+  readonly wanted: BasesWanted;
   /** Absent where the change is no new document. */
   readonly yours?: JobDocument;
 }
@@ -22,7 +22,7 @@ export interface BothChanges {
 
 /** The document that the change began from: of the revisions named the newest that there is. */
 const baseOf = async ({ store }: Services, { current, wanted }: Racing): Promise<JobDocument | undefined> => {
-  for (const revision of wanted.revisions.slice(0, 10)) {
+  for (const revision of wanted.slice(0, 10)) {
     const found = await store.jobs.revision(current.number, revision);
     if (found !== undefined) return found.document;
   }
@@ -43,14 +43,12 @@ export const bothChanges = async (services: Services, racing: Racing): Promise<B
 /** 412: nothing was written, with what is needed to go on. */
 export const lostRace = ({ current, wanted }: Racing, members: BothChanges['members']): Refusal => {
   const { revision, changedAt, changedBy } = current;
-  const from = wanted.revisions[0];
-  const began = from === undefined ? 'another revision' : `revision ${from}`;
   return new Refusal(
     {
       status: 412,
       code: 'lost-race',
       title: 'Somebody else was quicker',
-      detail: `The change began from ${began}, but job ${current.number} stands at revision ${revision}, by ${changedBy}; nothing was written.`,
+      detail: `The change began from revision ${wanted[0]}, but job ${current.number} stands at revision ${revision}, by ${changedBy}; nothing was written.`,
       more: { current: { revision, changedAt, changedBy }, ...members },
     },
     { ETag: `"${revision}"` },

@@ -18,7 +18,7 @@ const says: Readonly<Record<ProblemStatus, string>> = {
   415: 'This kind of content is not taken.',
   421: 'This server does not go by that name.',
   422: 'Something in the content cannot be taken; each field is named.',
-  428: 'If-Match is missing.',
+  428: 'If-Match is missing or names no revision.',
   429: 'Too much at once; Retry-After says when to ask again.',
   500: 'A fault of the server.',
   503: 'Not at the moment; ask again later.',

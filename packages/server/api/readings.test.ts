@@ -69,7 +69,7 @@ describe('the technician’s own books', () => {
   });
 
   test('fill a job that is taken in, where that is asked for', async () => {
-    await put('shelf', 'media: [{ medium: foam-20ppi, amount: 4 L }]', '*');
+    await put('shelf', 'media: [{ medium: foam-20ppi, amount: 4 L }]', '"1"');
     const text = (await (await send('GET', `/api/jobs/${await takeIn()}`)).text()).replace(
       /"shelf":.*?\],?/,
       '',

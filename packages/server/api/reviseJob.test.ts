@@ -19,10 +19,33 @@ describe('revising a job', () => {
       type: 'application/json',
     });
     expect(missing.status).toBe(428);
-    expect((await put(number, document, { match: '1' })).status).toBe(400);
-    expect((await put(number, document, { match: 'W/"1"' })).status).toBe(412);
+    expect(await told(missing)).toMatchObject({ code: 'if-match-missing' });
     expect((await put(number, document, { match: '"2"' })).status).toBe(412);
     expect((await read(number)).job).toEqual(document.job);
+  });
+
+  test.each(['1', 'W/"1"', '"x"', '"-1"', '"01"', '"1", "x"', '"1", W/"1"', '"a-1--ed"', '"1'])(
+    'is told that %s is no revision, not that a race is lost',
+    async (match) => {
+      const number = await takeIn();
+      const answer = await put(number, await read(number), { match });
+      const { code, detail } = await told(answer);
+      expect([answer.status, code]).toEqual([400, 'if-match-malformed']);
+      expect(detail).toContain(`If-Match says ${match}, `);
+      expect(detail).toContain('as If-Match: "3"');
+    },
+  );
+
+  test('is not from whatever stands: *, which would take back what nobody looked at, is refused', async () => {
+    const number = await takeIn();
+    const document = await read(number);
+    const answer = await put(number, { ...document, job: { title: 'Unseen' } }, { match: '*' });
+    expect([answer.status, (await told(answer)).code]).toEqual([428, 'if-match-any']);
+    const away = await send('DELETE', `/api/jobs/${number}`, { headers: { 'If-Match': ' * ' } });
+    expect([away.status, (await told(away)).code]).toEqual([428, 'if-match-any']);
+    const book = { body: '{}', type: 'application/json', headers: { 'If-Match': '*' } };
+    expect((await send('PUT', '/api/settings', book)).status).toBe(428);
+    expect(await read(number)).toEqual(document);
   });
 
   test('writes a new revision, from any that is named, whatever its form was', async () => {
@@ -36,7 +59,7 @@ describe('revising a job', () => {
       '"2"',
     ]);
     const second = { ...first, job: { ...first.job, title: 'Two' } };
-    expect(await told(await put(number, second, { match: '*' }))).toEqual({ number, revision: 3 });
+    expect(await told(await put(number, second, { match: '"2"' }))).toEqual({ number, revision: 3 });
     expect((await read(number)).job?.title).toBe('Two');
   });
 

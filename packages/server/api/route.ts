@@ -37,7 +37,7 @@ export interface RouteDescription<Path extends string, Query extends z.ZodObject
 const headerFacts = {
   'If-Match': {
     required: true,
-    description: 'The ETag of the revision that the change began from, or *.',
+    description: 'The ETag of the revision that the change began from; * is refused, since it names none.',
     example: '"3"',
   },
   'If-None-Match': {
