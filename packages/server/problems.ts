@@ -1,8 +1,9 @@
 import type { Context } from 'hono';
+import type { FieldCode, ProblemCode } from './problemCodes.ts';
 
 /** One field that is wrong, as in the messages of `check`. */
 export interface FieldProblem {
-  readonly code: string;
+  readonly code: FieldCode;
   readonly path: string;
   readonly says: string;
   readonly allowed?: string;
@@ -31,7 +32,7 @@ export interface ProblemDetails {
     | 503
     | 507;
   /** Stable code; the problem's type is `urn:fettle:problem:` with it. */
-  readonly code: string;
+  readonly code: ProblemCode;
   /** The same few words for every problem of this code. */
   readonly title: string;
   /** One sentence about this one: what is wrong and what is allowed. */

@@ -1,6 +1,8 @@
 import { shownPath } from '@fettle/job/fieldPath.ts';
 import type { Context } from 'hono';
 import type { z } from 'zod';
+import type { ProblemCode } from '../problemCodes.ts';
+import type { FieldProblem } from '../problems.ts';
 import { Refusal } from './refusal.ts';
 
 /** What a request may carry. */
@@ -10,7 +12,7 @@ export interface BodyRules {
   readonly mostBytes: number;
 }
 
-const unsupported = (code: string, detail: string): Refusal =>
+const unsupported = (code: ProblemCode, detail: string): Refusal =>
   new Refusal({ status: 415, code, title: 'This kind of content is not taken', detail });
 
 const tooLarge = (mostBytes: number): Refusal =>
@@ -94,13 +96,31 @@ const SMALL_REQUEST: BodyRules = { types: ['application/json'], mostBytes: 100_0
 const unreadable = (detail: string): Refusal =>
   new Refusal({ status: 400, code: 'not-json', title: 'The content is not JSON', detail });
 
-const parse = (bytes: Uint8Array): unknown => {
-  let text: string;
+const textOf = (bytes: Uint8Array): string => {
   try {
-    text = new TextDecoder('utf-8', { fatal: true }).decode(bytes);
+    return new TextDecoder('utf-8', { fatal: true }).decode(bytes);
   } catch {
     throw unreadable('The content is not text in UTF-8.');
   }
+};
+
+/**
+ * Demands that what came as JSON is JSON, whatever else could be made of it.
+ *
+ * @param otherwise how other content of this kind is sent, as the end of the sentence that refuses it
+ * @throws Refusal 400
+ */
+export const demandJson = (bytes: Uint8Array, otherwise: string): void => {
+  const text = textOf(bytes);
+  try {
+    JSON.parse(text);
+  } catch {
+    throw unreadable(`The content cannot be read as JSON, which Content-Type says it is; ${otherwise}.`);
+  }
+};
+
+const parse = (bytes: Uint8Array): unknown => {
+  const text = textOf(bytes);
   try {
     return JSON.parse(text, (key, value: unknown) => {
       if (key === '__proto__') throw unreadable('The content has a field __proto__, which is not taken.');
@@ -139,9 +159,20 @@ const wantedBy = (issue: z.core.$ZodIssue): string => {
   }
 };
 
-/** Field problems of what a schema refuses, in a sentence each. */
-const fieldProblems = (error: z.ZodError) =>
-  error.issues.flatMap((issue) => {
+/** Whether nothing stands at the place of an issue: a field that is not there is of no kind at all. */
+const isMissing = (value: unknown, { path }: z.core.$ZodIssue): boolean =>
+  path.length > 0 &&
+  path.reduce<unknown>(
+    (inside, key) =>
+      typeof inside === 'object' && inside !== null
+        ? Object.getOwnPropertyDescriptor(inside, key)?.value
+        : undefined,
+    value,
+  ) === undefined;
+
+/** Field problems of what a schema refuses in a value, in a sentence each. */
+const fieldProblems = (error: z.ZodError, value: unknown): FieldProblem[] =>
+  error.issues.flatMap((issue): FieldProblem[] => {
     const place = issue.path.join('.');
     if (issue.code === 'unrecognized_keys')
       return issue.keys.map((key) => ({
@@ -149,12 +180,14 @@ const fieldProblems = (error: z.ZodError) =>
         path: [...issue.path, key].join('.'),
         says: `${shownPath([...issue.path, key].join('.').slice(0, 100))} is not a known field.`,
       }));
+    if (isMissing(value, issue))
+      return [{ code: 'missing-field', path: place, says: `${place} is missing; it ${wantedBy(issue)}.` }];
     return [{ code: 'bad-field', path: place, says: `${place || 'The content'} ${wantedBy(issue)}.` }];
   });
 
 /** 422 with the fields that are wrong. */
 export const fieldsRefused = (
-  problems: NonNullable<Refusal['problem']['problems']>,
+  problems: readonly FieldProblem[],
   detail = problems[0]?.says ?? 'The content has problems.',
 ): Refusal =>
   new Refusal({ status: 422, code: 'fields', title: 'Some fields cannot be taken', detail, problems });
@@ -175,5 +208,5 @@ export const readJson = async <Schema extends z.ZodType>(
   const value = bytes.length === 0 && how.mayBeEmpty ? {} : parse(bytes);
   const read = schema.safeParse(value);
   if (read.success) return read.data;
-  throw fieldsRefused(fieldProblems(read.error));
+  throw fieldsRefused(fieldProblems(read.error, value));
 };

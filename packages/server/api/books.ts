@@ -5,10 +5,9 @@ import { parseText } from '@fettle/job/text/parse.ts';
 import type { BookName, StoredBook } from '@fettle/store/contract/books.ts';
 import { type OpenAPIHono, z } from '@hono/zod-openapi';
 import type { Environment, Services } from '../services.ts';
-import { readBody } from './body.ts';
 import { type BasesWanted, hasAlready, readIfMatch, revisionTag } from './conditions.ts';
 import { writeDown } from './deeds.ts';
-import { documentBody, documentRefused } from './documents.ts';
+import { documentBody, documentRefused, readDocumentBytes } from './documents.ts';
 import { json } from './media.ts';
 import { Refusal } from './refusal.ts';
 import { addRoute } from './route.ts';
@@ -127,7 +126,7 @@ const addWrite = (app: OpenAPIHono<Environment>, services: Services, book: Book)
     },
     async ({ context }) => {
       const wanted = readIfMatch(context);
-      const { value, problems } = parseText(await readBody(context, documentBody));
+      const { value, problems } = parseText(await readDocumentBytes(context));
       if (problems.length > 0) throw documentRefused(problems);
       const reading = book.read(value);
       if (!reading.ok) throw documentRefused(reading.problems);

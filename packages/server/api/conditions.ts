@@ -1,4 +1,5 @@
 import type { Context } from 'hono';
+import type { ProblemCode } from '../problemCodes.ts';
 import { badRequest, Refusal } from './refusal.ts';
 
 /** One entity tag of a header, RFC 9110 section 8.8.3. */
@@ -48,7 +49,7 @@ export type BasesWanted = readonly number[];
 const howToSay =
   'send If-Match with the ETag that came with the document, a revision in double quotes, as If-Match: "3"';
 
-const unsaid = (code: string, detail: string): Refusal =>
+const unsaid = (code: ProblemCode, detail: string): Refusal =>
   new Refusal({ status: 428, code, title: 'The revision is missing', detail });
 
 /**

@@ -3,7 +3,7 @@ import type { JobDocument } from '@fettle/job/schema/job.ts';
 import type { Context } from 'hono';
 import type { FieldProblem } from '../problems.ts';
 import type { Environment, Services } from '../services.ts';
-import { type BodyRules, readBody } from './body.ts';
+import { type BodyRules, bodyType, demandJson, readBody } from './body.ts';
 import { Refusal } from './refusal.ts';
 
 /** How a job document may come. */
@@ -43,14 +43,26 @@ export const documentRefused = (problems: readonly Problem[]): Refusal => {
 };
 
 /**
+ * The bytes of a document that a request carries. YAML would read what is nearly JSON too, and make of a slip of the
+ * pen another document than was meant.
+ * @throws Refusal 400 where they came as JSON and are none, 413 or 415
+ */
+export const readDocumentBytes = async (context: Context<Environment>): Promise<Uint8Array> => {
+  const bytes = await readBody(context, documentBody);
+  if (bodyType(context, documentBody) === 'application/json')
+    demandJson(bytes, 'YAML is sent as application/yaml');
+  return bytes;
+};
+
+/**
  * The job document that a request carries, read and checked.
- * @throws Refusal 413, 415 or 422
+ * @throws Refusal 400, 413, 415 or 422
  */
 export const readDocumentBody = async (
   context: Context<Environment>,
   services: Services,
 ): Promise<{ readonly document: JobDocument; readonly notes: readonly Note[] }> => {
-  const reading = await services.computation.read(await readBody(context, documentBody));
+  const reading = await services.computation.read(await readDocumentBytes(context));
   if (!reading.ok) throw documentRefused(reading.problems);
   return reading;
 };

@@ -8,7 +8,7 @@ beforeAll(async () => {
 });
 afterAll(() => server.end());
 
-const { send, post, takeIn } = jobClientOf(() => server);
+const { send, post, takeIn, read } = jobClientOf(() => server);
 const today = () => new Date().toISOString().slice(0, 10);
 
 describe('follow-up readings', () => {
@@ -38,6 +38,15 @@ describe('follow-up readings', () => {
     const answer = await post(`/api/jobs/${number}/readings`, reading);
     expect([answer.status, (await told(answer)).problems[0]?.path]).toEqual([422, path]);
     expect(await server.services.store.readings.list(number)).toEqual([]);
+  });
+
+  test.each(['kind', 'value'])('without %s are refused, and the field is told as missing', async (left) => {
+    const number = await takeIn();
+    const reading = { kind: 'jug-flow', day: today(), value: '480 L/h', [left]: undefined };
+    const answer = await post(`/api/jobs/${number}/readings`, reading);
+    const { problems, detail } = await told(answer);
+    expect([answer.status, problems]).toMatchObject([422, [{ code: 'missing-field', path: left }]]);
+    expect(detail).toMatch(new RegExp(`^${left} is missing; it must be (text|one of: .*jug-flow)`));
   });
 
   test('of a job that there is not are refused', async () => {
@@ -70,11 +79,8 @@ describe('the technician’s own books', () => {
 
   test('fill a job that is taken in, where that is asked for', async () => {
     await put('shelf', 'media: [{ medium: foam-20ppi, amount: 4 L }]', '"1"');
-    const text = (await (await send('GET', `/api/jobs/${await takeIn()}`)).text()).replace(
-      /"shelf":.*?\],?/,
-      '',
-    );
-    const answer = await send('POST', '/api/jobs?fill=books', { body: text, type: 'application/json' });
+    const { shelf: _, ...without } = await read(await takeIn());
+    const answer = await post('/api/jobs?fill=books', without);
     const { number, filled } = await told(answer);
     expect(answer.status).toBe(201);
     const document = await told(await send('GET', `/api/jobs/${number}`));

@@ -1,3 +1,4 @@
+import type { ProblemCode } from '../problemCodes.ts';
 import type { ProblemDetails } from '../problems.ts';
 
 /** A request that is not carried out because of what it says; answered with its problem details. */
@@ -18,5 +19,5 @@ export const notFound = (detail: string): Refusal =>
   new Refusal({ status: 404, code: 'not-found', title: 'Not found', detail });
 
 /** What was asked for cannot be understood. */
-export const badRequest = (code: string, detail: string): Refusal =>
+export const badRequest = (code: ProblemCode, detail: string): Refusal =>
   new Refusal({ status: 400, code, title: 'The request cannot be understood', detail });

@@ -76,12 +76,35 @@ describe('taking in a job', () => {
     ['broken off', '{"fettle": 1', 'yaml-syntax'],
     ['empty', ' ', 'file-empty'],
   ])('not with %s: 422 with the field and its line', async (_, body, code) => {
-    const answer = await send('POST', '/api/jobs', { body, type: 'application/json' });
+    const type = body.startsWith('{"') && body.endsWith('}') ? 'application/json' : 'application/yaml';
+    const answer = await send('POST', '/api/jobs', { body, type });
     const { problems, detail } = await told(answer);
     expect(answer.status).toBe(422);
     expect(answer.headers.get('Content-Type')).toBe('application/problem+json');
     expect(problems.map((each: { code: string }) => each.code)).toContain(code);
     expect(detail).toMatch(/\S/);
+  });
+
+  test.each([
+    ['YAML', drum],
+    ['JSON with a comma too many', '{"fettle": 1,}'],
+    ['JSON broken off', '{"fettle": 1'],
+    ['nothing', ''],
+    ['letters of another code', new Uint8Array([0x22, 0xff, 0x22])],
+  ])('as JSON not where it is %s: 400 that says how YAML is sent', async (_, body) => {
+    const answers = [
+      await send('POST', '/api/jobs', { body, type: 'application/json; charset=utf-8' }),
+      await send('PUT', '/api/settings', {
+        body,
+        type: 'application/json',
+        headers: { 'If-Match': '"0"' },
+      }),
+    ];
+    for (const answer of answers) {
+      const { code, detail } = await told(answer);
+      expect([answer.status, code]).toEqual([400, 'not-json']);
+      expect(detail).toMatch(/application\/yaml|UTF-8/);
+    }
   });
 
   test('with thousands of unknown fields it lists some and counts all', async () => {

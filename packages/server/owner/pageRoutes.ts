@@ -3,6 +3,7 @@ import type { Context, Hono } from 'hono';
 import { Refusal } from '../api/refusal.ts';
 import { addressOf } from '../guard/address.ts';
 import { readForm } from '../pages/form.ts';
+import type { FieldProblem } from '../problems.ts';
 import { answerCalendar } from '../reminders/answerCalendar.ts';
 import type { Environment, Services } from '../services.ts';
 import { enterReadings } from './enterReadings.ts';
@@ -56,7 +57,7 @@ const takeDown =
       return value === '' ? [] : [{ kind, value, day, note }];
     });
     const entered = await enterReadings(services, { link, written, from: addressOf(context) });
-    const nothing = {
+    const nothing: FieldProblem = {
       code: 'nothing-entered',
       path: '',
       says: 'Fill in at least one of the three readings.',

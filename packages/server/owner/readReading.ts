@@ -2,6 +2,7 @@ import type { Dimension } from '@fettle/engine/quantities/dimensions.ts';
 import { type Allowed, readQuantity } from '@fettle/engine/quantities/readQuantity.ts';
 import { type Reading, type ReadingKind, readingKinds } from '@fettle/store/contract/readings.ts';
 import { dayMs } from '../durations.ts';
+import type { FieldCode } from '../problemCodes.ts';
 import type { FieldProblem } from '../problems.ts';
 
 /** What each reading is, its bounds and what a person calls it. The bounds are of our own and wide. */
@@ -54,7 +55,7 @@ export type ReadingRead =
   | { readonly ok: false; readonly problems: readonly FieldProblem[] };
 
 /** What a person sees of a problem: the name of the field and what is wrong. */
-const fault = (path: string, code: string, says: string): FieldProblem => ({ code, path, says });
+const fault = (path: string, code: FieldCode, says: string): FieldProblem => ({ code, path, says });
 
 /** Whether a text is a day of the calendar, as `2026-11-02`; 30 February is none. */
 export const isDay = (text: string): boolean => {
