@@ -55,7 +55,7 @@ export const methodsOf: { readonly [Room in RoomName]: Methods<Store[Room]> } = 
     endSession: true,
   },
   ownerLinks: { add: true, list: true, find: true, withdraw: true },
-  readings: { add: true, addTogether: true, list: true, lay: true },
+  readings: { add: true, addTogether: true, list: true, remove: true, lay: true },
   deeds: { add: true, lay: true, list: true },
 };
 

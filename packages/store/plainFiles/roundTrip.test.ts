@@ -60,6 +60,25 @@ describe('what is exported and imported', () => {
     expect(filesIn(await exported(other))).toEqual(filesIn(first));
   });
 
+  test('does not bring a reading back that was taken back since, and leaves it out from then on', async () => {
+    const store = await newStore();
+    const job = await store.jobs.create({ document: document({ title: 'Stairwell tank' }), by: 'orlinde' });
+    const of = { job: job.number, kind: 'jug-flow', day: '2026-11-20', note: '', by: 'orlinde' } as const;
+    const slip = await store.readings.add({ ...of, value: '4800 L/h' });
+    const right = await store.readings.add({ ...of, value: '480 L/h' });
+    const older = await exported(store);
+    await store.readings.remove({ job: job.number, id: slip.id, by: 'orlinde' });
+    expect(await importAll({ store, from: older, by: 'orlinde' })).toMatchObject({
+      jobs: [{ number: job.number, result: 'conflict' }],
+    });
+    expect(await store.readings.list(job.number)).toEqual([right]);
+    const [before, since] = [await newStore(), await newStore()];
+    await importAll({ store: before, from: older, by: 'orlinde' });
+    expect(await before.readings.list(job.number)).toEqual([slip, right]);
+    await importAll({ store: since, from: await exported(store), by: 'orlinde' });
+    expect(await since.readings.list(job.number)).toEqual([right]);
+  });
+
   test('is found by its words in the new store', async () => {
     const store = await newStore();
     await store.jobs.create({ document: document({ title: 'Stairwell tank' }), by: 'orlinde' });

@@ -1,6 +1,7 @@
 import type { Kysely, Selectable } from 'kysely';
 import { type NewReading, type Reading, type Readings, readingKinds } from '../contract/readings.ts';
 import type { ReadingTable, Tables } from '../sqlite/tables.ts';
+import { insertDeed } from './deeds.ts';
 import { newId } from './ids.ts';
 import type { RecordsIn } from './recordsIn.ts';
 
@@ -55,5 +56,16 @@ export const readingsIn = ({ db, write, now }: RecordsIn): Readings => ({
       .execute();
     return rows.map(toReading);
   },
+  remove: ({ job, id, by, log }) =>
+    write(async (within) => {
+      const { numDeletedRows } = await within
+        .deleteFrom('reading')
+        .where('job', '=', job)
+        .where('id', '=', id)
+        .executeTakeFirst();
+      if (numDeletedRows === 0n) return false;
+      if (log !== undefined) await insertDeed(within, { ...log, job, who: by, at: now() });
+      return true;
+    }),
   lay: (readings) => write((within) => insertReadings(within, readings)),
 });

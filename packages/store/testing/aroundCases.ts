@@ -213,6 +213,25 @@ export const aroundCases: readonly Case[] = [
     },
   ],
   [
+    'a reading taken back is gone, with a line in the log, and no other job’s',
+    async ({ store, reopen }) => {
+      await addJobs(store);
+      const one = { job: 1, kind: 'jug-flow', day: '2026-11-22', note: '', by: 'owner' } as const;
+      const slip = await store.readings.add({ ...one, value: '4800 L/h' });
+      const right = await store.readings.add({ ...one, value: '480 L/h' });
+      const log = { what: 'reading-removed', about: slip.id, from: '127.0.0.1' };
+      expect(await store.readings.remove({ job: 2, id: slip.id, by, log })).toBe(false);
+      expect(await store.readings.remove({ job: 1, id: 'nosuchreadingnos', by, log })).toBe(false);
+      expect(await store.deeds.list({})).toEqual([]);
+      expect(await store.readings.remove({ job: 1, id: slip.id, by, log })).toBe(true);
+      expect(await store.readings.remove({ job: 1, id: slip.id, by, log })).toBe(false);
+      const { readings, deeds } = await reopen();
+      expect(await readings.list(1)).toEqual([right]);
+      const lines = (await deeds.list({})).map(({ id: _, ...line }) => line);
+      expect(lines).toEqual([{ at: firstMoment, who: by, job: 1, ...log }]);
+    },
+  ],
+  [
     'the log is newest first, by job, and page after page',
     async ({ store: { deeds }, wait }) => {
       await deeds.add({ who: by, what: 'signed-in', from: '127.0.0.1' });
