@@ -1,6 +1,9 @@
 import type { Reading } from '@fettle/store/contract/readings.ts';
 import { wrap } from './layout.ts';
 
-/** A follow-up reading on a line of its own. */
-export const readingLine = ({ day, kind, value, note, enteredBy }: Reading): string =>
-  wrap(`  ${day}  ${kind} ${value}, by ${enteredBy}${note === '' ? '' : `: ${note}`}`, 4);
+/** What a follow-up reading says, without its id. */
+export const readingWords = ({ day, kind, value, note, enteredBy }: Reading): string =>
+  `${day}  ${kind} ${value}, by ${enteredBy}${note === '' ? '' : `: ${note}`}`;
+
+/** A follow-up reading on a line of its own, by the id that names it. */
+export const readingLine = (reading: Reading): string => wrap(`  ${reading.id}  ${readingWords(reading)}`, 4);

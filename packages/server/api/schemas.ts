@@ -1,6 +1,6 @@
 import { mostCaption } from '@fettle/store/contract/attachments.ts';
 import { z } from '@hono/zod-openapi';
-import { readingFields } from '../owner/readingFields.ts';
+import { readingFields, readingNotesSchema } from '../owner/readingFields.ts';
 
 /** What the API answers with and takes, beside the job document and the results of computing. */
 
@@ -140,18 +140,22 @@ export const newReadingSchema = z
   .openapi('NewReading');
 
 // No extension of the one before: that would be described as all of both, and each allows nothing else.
-export const readingSchema = z
-  .strictObject({
-    kind: readingFields.kind,
-    day: z.string(),
-    value: z.string(),
-    id: z.string(),
-    job: z.int(),
-    note: z.string(),
-    enteredAt: z.string(),
-    enteredBy: z.string(),
-  })
-  .openapi('Reading');
+const readingShape = {
+  kind: readingFields.kind,
+  day: z.string(),
+  value: z.string(),
+  id: z.string(),
+  job: z.int(),
+  note: z.string(),
+  enteredAt: z.string(),
+  enteredBy: z.string(),
+};
+
+const readingSchema = z.strictObject(readingShape).openapi('Reading');
+
+export const addedReadingSchema = z
+  .strictObject({ ...readingShape, notes: readingNotesSchema })
+  .openapi('AddedReading');
 
 export const readingsSchema = z
   .strictObject({ readings: z.array(readingSchema) })

@@ -69,6 +69,7 @@ export const rules: Readonly<Record<string, Least>> = {
   'DELETE /api/jobs/:number/attachments/:id': 'helper',
   'GET /api/jobs/:number/readings': 'reader',
   'POST /api/jobs/:number/readings': 'helper',
+  'DELETE /api/jobs/:number/readings/:id': 'helper',
   'GET /api/jobs/:number/reminders.ics': 'reader',
 
   // Links for owners

@@ -7,6 +7,7 @@ import type { Environment, Services } from '../services.ts';
 import { enterReadings } from './enterReadings.ts';
 import type { OpenLink } from './findLink.ts';
 import { keepPrivate } from './pageRoutes.ts';
+import { readingNotes } from './readingNotes.ts';
 import { enteredSchema, newReadingSchema, sheetSchema } from './schemas.ts';
 import { sheetOf, shownReading } from './sheet.ts';
 
@@ -49,7 +50,7 @@ const addReading = (app: OpenAPIHono<Environment>, services: Services, open: Ope
     },
     async ({ context, path: { token } }) => {
       keepPrivate(context);
-      const { link } = await open(context, token);
+      const { link, job } = await open(context, token);
       const { kind, value, day, note } = await readJson(context, newReadingSchema);
       const today = services.clock().toISOString().slice(0, 10);
       const written = [{ kind, value, day: day ?? today, note }];
@@ -64,7 +65,8 @@ const addReading = (app: OpenAPIHono<Environment>, services: Services, open: Ope
           })),
         );
       }
-      return context.json({ reading: entered.readings.map(shownReading)[0] }, 201);
+      const notes = await readingNotes(services.store, job, entered.readings);
+      return context.json({ reading: entered.readings.map(shownReading)[0], notes }, 201);
     },
   );
 

@@ -9,6 +9,7 @@ import type { Environment, Services } from '../services.ts';
 import { enterReadings } from './enterReadings.ts';
 import type { Opened, OpenLink } from './findLink.ts';
 import type { FormState } from './readingForm.ts';
+import { readingNotes } from './readingNotes.ts';
 import { sheetOf } from './sheet.ts';
 import { nowherePage, sheetPage } from './sheetPage.ts';
 
@@ -36,6 +37,21 @@ const opened =
 
 const today = ({ clock }: Services): string => clock().toISOString().slice(0, 10);
 
+/** What there is to know about the readings that the owner entered last. */
+const notesOfLast = async ({ store }: Services, job: Opened['job']): Promise<readonly string[]> => {
+  const own = (await store.readings.list(job.number)).filter(({ enteredBy }) => enteredBy === 'owner');
+  const last = own
+    .map(({ enteredAt }) => enteredAt)
+    .toSorted()
+    .at(-1);
+  const notes = await readingNotes(
+    store,
+    job,
+    own.filter(({ enteredAt }) => enteredAt === last),
+  );
+  return notes.map(({ says }) => says);
+};
+
 const showSheet = async (
   context: Context<Environment, '/owner/:token'>,
   services: Services,
@@ -44,7 +60,8 @@ const showSheet = async (
   const sheet = await sheetOf(services, job);
   const at = `/owner/${context.req.param('token')}`;
   const isTaken = context.req.query('taken') === 'yes' && form.problems.length === 0;
-  return context.html(sheetPage({ sheet, at, form, isTaken }), form.problems.length > 0 ? 422 : 200);
+  const taken = isTaken ? await notesOfLast(services, job) : undefined;
+  return context.html(sheetPage({ sheet, at, form, taken }), form.problems.length > 0 ? 422 : 200);
 };
 
 const takeDown =

@@ -1,11 +1,15 @@
-import type { Dimension } from '@fettle/engine/quantities/dimensions.ts';
-import { type Allowed, readQuantity } from '@fettle/engine/quantities/readQuantity.ts';
+import type { Basis } from '@fettle/engine/quantities/basis.ts';
+import { type Dimension, dimensionFacts } from '@fettle/engine/quantities/dimensions.ts';
+import { type Allowed, type Quantity, readQuantity } from '@fettle/engine/quantities/readQuantity.ts';
 import { type Reading, type ReadingKind, readingKinds } from '@fettle/store/contract/readings.ts';
 import { dayMs } from '../durations.ts';
 import type { FieldCode } from '../problemCodes.ts';
 import type { FieldProblem } from '../problems.ts';
 
-/** What each reading is, its bounds and what a person calls it. The bounds are of our own and wide. */
+/**
+ * What each reading is, its bounds and what a person calls it. The bounds are of our own and wide; a flow may be 0,
+ * as a filter gives that is blocked or stands still.
+ */
 export const readingFacts: Readonly<
   Record<
     ReadingKind,
@@ -13,6 +17,8 @@ export const readingFacts: Readonly<
       readonly label: string;
       readonly dimension: Dimension;
       readonly allowed: Allowed;
+      /** What it may be counted as; empty where that is no question. */
+      readonly countedAs: readonly Basis[];
       readonly example: string;
     }
   >
@@ -21,19 +27,22 @@ export const readingFacts: Readonly<
     label: 'Flow by the jug',
     dimension: 'flow',
     allowed: { least: 0, most: 0.03, usualUnit: 'L/h' },
+    countedAs: [],
     example: '8 L/min',
   },
   ammonia: {
     label: 'Ammonia',
     dimension: 'concentration',
     allowed: { least: 0, most: 0.1, usualUnit: 'mg/L' },
-    example: '0.25 mg/L',
+    countedAs: ['N', 'NH3', 'NH4'],
+    example: '0.25 mg/L as N',
   },
   nitrite: {
     label: 'Nitrite',
     dimension: 'concentration',
     allowed: { least: 0, most: 0.1, usualUnit: 'mg/L' },
-    example: '0.1 mg/L',
+    countedAs: ['N', 'NO2'],
+    example: '0.1 mg/L as N',
   },
 };
 
@@ -82,14 +91,48 @@ const lengthFault = (field: keyof typeof mostIn, text: string): FieldProblem[] =
   return [fault(field, 'too-long', `The ${field} has ${length} characters; at most ${most} are allowed.`)];
 };
 
+/** `as N, as NH3 or as NH4`: the words that say what a reading of a kind is counted as. */
+export const basisForms = (kind: ReadingKind): string =>
+  readingFacts[kind].countedAs
+    .map((basis) => `as ${basis}`)
+    .join(', ')
+    .replace(/, (?=[^,]+$)/, ' or ');
+
+/** Faults of which the cure is another unit. */
+const unitCodes: readonly string[] = ['no-unit', 'unknown-unit', 'wrong-dimension', 'unknown-basis'];
+
+const valueWrong = (
+  kind: ReadingKind,
+  code: FieldCode,
+  told: { readonly wrong: string; readonly allowed: string },
+) => ({
+  ...fault('value', code, `${readingFacts[kind].label}: ${told.wrong}; allowed: ${told.allowed}.`),
+  allowed: told.allowed,
+});
+
+/** Units of a kind with what it may be counted as behind them. */
+const unitsAllowed = (kind: ReadingKind): string => {
+  const { dimension, example } = readingFacts[kind];
+  const units = dimensionFacts[dimension].usual.slice(0, 4).join(', ');
+  return `${units}, each followed by ${basisForms(kind)}, such as ${example}`;
+};
+
+const basisFault = (kind: ReadingKind, { basis }: Quantity): FieldProblem[] => {
+  const { countedAs } = readingFacts[kind];
+  if (basis === undefined || countedAs.length === 0 || countedAs.includes(basis)) return [];
+  const wrong = `it is not counted as ${basis}`;
+  return [valueWrong(kind, 'unknown-basis', { wrong, allowed: basisForms(kind) })];
+};
+
 const valueFault = (kind: ReadingKind, written: string): FieldProblem[] => {
   const tooLong = lengthFault('value', written);
   if (tooLong.length > 0) return tooLong;
-  const { dimension, allowed, label } = readingFacts[kind];
+  const { dimension, allowed, countedAs } = readingFacts[kind];
   const value = readQuantity(written, dimension, allowed);
-  return value.ok
-    ? []
-    : [{ ...fault('value', value.code, `${label}: ${value.says}`), allowed: value.allowed }];
+  if (value.ok) return basisFault(kind, value);
+  const [wrong = ''] = value.says.split('; allowed: ');
+  const isOfUnit = countedAs.length > 0 && unitCodes.includes(value.code);
+  return [valueWrong(kind, value.code, { wrong, allowed: isOfUnit ? unitsAllowed(kind) : value.allowed })];
 };
 
 const isKind = (text: string): text is ReadingKind => readingKinds.some((kind) => kind === text);

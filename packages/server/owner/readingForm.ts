@@ -2,7 +2,7 @@ import { type ReadingKind, readingKinds } from '@fettle/store/contract/readings.
 import { html } from 'hono/html';
 import type { Markup } from '../pages/page.ts';
 import type { FieldProblem } from '../problems.ts';
-import { mostIn, readingFacts } from './readReading.ts';
+import { basisForms, mostIn, readingFacts } from './readReading.ts';
 
 /** Fields of the form as they were filled in, and what is wrong with them. */
 export interface FormState {
@@ -10,10 +10,14 @@ export interface FormState {
   readonly problems: readonly (FieldProblem & { readonly kind?: string })[];
 }
 
+const asOfTest = (kind: ReadingKind): string =>
+  `As the test says, with its unit and, where the test tells it, as what it is counted (${basisForms(kind)}): ${readingFacts[kind].example}.`;
+
 const hints: Readonly<Record<ReadingKind, string>> = {
-  'jug-flow': 'Volume of the jug by the time to fill it, as 8 L/min, 480 L/h or 2 US gal/min.',
-  ammonia: 'As the test says, with its unit, as 0.25 mg/L or 0.25 ppm.',
-  nitrite: 'As the test says, with its unit, as 0.1 mg/L or 0.1 ppm.',
+  'jug-flow':
+    'Volume of the jug by the time to fill it, as 8 L/min, 480 L/h or 2 US gal/min; 0 L/h where no water comes.',
+  ammonia: asOfTest('ammonia'),
+  nitrite: asOfTest('nitrite'),
 };
 
 interface Field {

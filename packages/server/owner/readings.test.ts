@@ -34,6 +34,9 @@ describe('readings of an owner', () => {
     const page = await (await owners.get(`${at}?taken=yes`)).text();
     expect(page).toContain('Thank you');
     expect(page).toContain('cloudy &lt;b&gt; line');
+    expect(page).toContain('Ammonia: 0.25 ppm does not say as what it is counted');
+    expect(page).toContain('<td>Ammonia, not said as what</td>');
+    expect(page).toContain('as what it is counted (as N, as NH3 or as NH4): 0.25 mg/L as N.');
   });
 
   it('that are wrong are told at their field, kept as typed, and none of them is taken down', async () => {
@@ -76,6 +79,7 @@ describe('readings of an owner', () => {
     expect(taken.status).toBe(201);
     expect(await taken.json()).toEqual({
       reading: { kind: 'nitrite', value: '0.1 mg/L', day: owners.today(), note: '', by: 'owner' },
+      notes: [{ code: 'basis-not-said', path: 'value', says: expect.stringContaining('nothing is assumed') }],
     });
     const wrong: unknown[] = [
       { kind: 'nitrite', value: '-1 mg/L' },

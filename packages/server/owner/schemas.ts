@@ -1,7 +1,7 @@
 import { readingKinds } from '@fettle/store/contract/readings.ts';
 import { figureSchema } from '@fettle/workflows/results/figures.ts';
 import { z } from '@hono/zod-openapi';
-import { readingFields } from './readingFields.ts';
+import { readingFields, readingNotesSchema } from './readingFields.ts';
 
 export const newLinkSchema = z
   .strictObject({
@@ -86,4 +86,6 @@ export const newReadingSchema = z
   })
   .openapi('NewOwnerReading');
 
-export const enteredSchema = z.strictObject({ reading: sheetReadingSchema }).openapi('EnteredReading');
+export const enteredSchema = z
+  .strictObject({ reading: sheetReadingSchema, notes: readingNotesSchema })
+  .openapi('EnteredReading');

@@ -54,8 +54,10 @@ const heading = ({ title, filter }: Sheet): Markup =>
     ? html`<h1>${filter}</h1>`
     : html`<h1>${title}</h1><p class="soft">${filter}</p>`;
 
-const taken = (isTaken: boolean): Markup | '' =>
-  isTaken ? html`<p class="done" role="status">Your readings are taken down. Thank you.</p>` : '';
+const takenDown = (notes: readonly string[] | undefined): Markup | '' =>
+  notes === undefined
+    ? ''
+    : html`<p class="done" role="status">Your readings are taken down. Thank you.${notes.map((says) => ` ${says}`)}</p>`;
 
 /** The owner's own sheet. */
 export const sheetPage = (of: {
@@ -63,15 +65,15 @@ export const sheetPage = (of: {
   /** Path of the sheet, the token in it. */
   readonly at: string;
   readonly form: FormState;
-  /** Whether readings were just taken down. */
-  readonly isTaken: boolean;
+  /** What there is to know about readings that were just taken down; absent where none were. */
+  readonly taken: readonly string[] | undefined;
 }): Markup => {
-  const { sheet, at, form, isTaken } = of;
+  const { sheet, at, form, taken } = of;
   return page({
     title: form.problems.length > 0 ? `Not taken: ${sheet.filter}` : (sheet.title ?? sheet.filter),
     body: html`<main>
 ${heading(sheet)}
-${taken(isTaken)}
+${takenDown(taken)}
 <div class="sheet"><div>
 ${facts(sheet)}
 <section aria-labelledby="does"><h2 id="does">What it does</h2>

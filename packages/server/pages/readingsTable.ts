@@ -1,6 +1,6 @@
 import type { Reading } from '@fettle/store/contract/readings.ts';
 import { html } from 'hono/html';
-import { readingFacts } from '../owner/readReading.ts';
+import { measuredInWords } from '../owner/readingNotes.ts';
 import type { Markup } from './page.ts';
 
 /** A page shows so many readings, the newest of them. */
@@ -9,8 +9,10 @@ const mostReadings = 60;
 /** A reading as a page shows it, with the words for who took it. */
 type ShownReading = Pick<Reading, 'day' | 'kind' | 'value' | 'note'> & { readonly by: string };
 
-const row = ({ day, kind, value, note, by }: ShownReading): Markup =>
-  html`<tr><td class="day">${day}</td><td>${readingFacts[kind].label}</td><td class="amount">${value}</td><td class="note">${note}</td><td>${by}</td></tr>`;
+const row = (reading: ShownReading): Markup => {
+  const { day, value, note, by } = reading;
+  return html`<tr><td class="day">${day}</td><td>${measuredInWords(reading)}</td><td class="amount">${value}</td><td class="note">${note}</td><td>${by}</td></tr>`;
+};
 
 /** Follow-up readings by day; on a narrow screen they are moved sideways. */
 export const readingsTable = (all: readonly ShownReading[]): Markup =>

@@ -17,7 +17,7 @@ const daysAfter = (day: string, days: number): string =>
 const isBack = (stage: unknown): boolean => stage === 'handed-back' || stage === 'closed';
 
 /** Day on which the job was first written down as handed back, where it stands so still. */
-const handedBackOn = (job: StoredJob, revisions: readonly RevisionSummary[]): string | undefined => {
+export const handedBackOn = (job: StoredJob, revisions: readonly RevisionSummary[]): string | undefined => {
   if (!isBack(job.document.job?.stage)) return undefined;
   const moved = revisions.findLast(({ changes }) =>
     changes.some(({ path, before, after }) => path === 'job.stage' && isBack(after) && !isBack(before)),
