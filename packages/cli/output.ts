@@ -21,9 +21,13 @@ export interface CommonOptions {
 // biome-ignore lint/suspicious/noControlCharactersInRegex: control characters are what is looked for
 const commands = /(?![\n\t]|\u001b\[(?:1|22)m)\p{Cc}/gu;
 
-export const outputFor = (options: CommonOptions): Output => ({
+/**
+ * What a command writes to, as its options say.
+ * @param usual the system of units where no option names one
+ */
+export const outputFor = (options: CommonOptions, usual: System = 'metric'): Output => ({
   json: options.json ?? false,
-  system: options.units ?? 'metric',
+  system: options.units ?? usual,
   colour: Boolean(process.stdout.isTTY) && !process.env.NO_COLOR,
   write: (text) => {
     const shown = options.json ? text : text.replaceAll(commands, '?');

@@ -1,3 +1,4 @@
+import type { System } from '@fettle/engine/quantities/displayUnits.ts';
 import type { Problem } from '@fettle/job/problems.ts';
 import { assessJob } from './assessJob.ts';
 import { type JobSource, openJob } from './openJob.ts';
@@ -11,16 +12,18 @@ export type Outcome<Result> =
 /**
  * Reads a job and assesses it.
  *
- * @param of `day` is the comparison day, days since every bed was cleaned, 1 to 365; the tank's own where left out
- * @returns exactly what `fettle assess --json` prints: words in metric units
+ * @param of `day` is the comparison day, days since every bed was cleaned, 1 to 365; the tank's own where left out.
+ *   `system` is the system of units of the words, metric where left out
+ * @returns in metric units exactly what `fettle assess --json` prints; the figures are the same in every system
  */
 export const assessDocument = (
   source: JobSource,
-  of: { readonly day?: number | undefined } = {},
+  of: { readonly day?: number | undefined; readonly system?: System | undefined } = {},
 ): Outcome<AssessmentResult> => {
   const opened = openJob(source);
   if (!opened.ok) return opened;
-  const job = assessJob(opened.model, of.day === undefined ? {} : { day: of.day });
+  const { day, system = 'metric' } = of;
+  const job = assessJob(opened.model, day === undefined ? { system } : { day, system });
   const notes = opened.notes.map((note) => ({ ...note }));
   return { ok: true, result: toAssessmentResult(job, notes) };
 };

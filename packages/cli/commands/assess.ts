@@ -6,7 +6,7 @@ import { EXIT } from '../exits.ts';
 import { type CommonOptions, outputFor, writeJson } from '../output.ts';
 import { printAssessment } from '../print/assessment.ts';
 import { type DataOptions, withDataOption } from '../records/dataFolder.ts';
-import { jobArgument, jobSource } from '../records/jobSource.ts';
+import { jobArgument, namedJob } from '../records/jobSource.ts';
 import { dayOption, openJob, resultOf, withCommonOptions } from './common.ts';
 
 const SEVERITIES: readonly Finding['severity'][] = ['grave', 'marked', 'slight', 'note'];
@@ -26,16 +26,17 @@ const reaches = (
 };
 
 const run = async (word: string, flags: AssessFlags): Promise<void> => {
-  const output = outputFor(flags);
   const options = flags.day === undefined ? {} : { day: flags.day };
-  if (output.json) {
-    // JSON keeps its words in metric whatever the screen shows, so that it never depends on --units.
-    const result = resultOf(assessDocument(await jobSource(word, flags), options));
-    writeJson(output, result);
+  if (flags.json) {
+    // JSON keeps its words in metric whatever the screen shows, so that it never depends on units.
+    const { source } = await namedJob(word, flags);
+    const result = resultOf(assessDocument(source, options));
+    writeJson(outputFor(flags), result);
     if (reaches(result.findings, flags.failOn)) process.exitCode = EXIT.findings;
     return;
   }
-  const { model } = await openJob(word, flags);
+  const { model, units } = await openJob(word, flags);
+  const output = outputFor(flags, units);
   const job = assessJob(model, { ...options, system: output.system });
   output.write(printAssessment(job, output));
   if (reaches(job.findings, flags.failOn)) process.exitCode = EXIT.findings;

@@ -1,18 +1,22 @@
 import type { Model } from '@fettle/engine/model/model.ts';
+import type { System } from '@fettle/engine/quantities/displayUnits.ts';
 import type { Note } from '@fettle/job/problems.ts';
 import type { Outcome } from '@fettle/workflows/assessDocument.ts';
 import { openJob as openSource } from '@fettle/workflows/openJob.ts';
 import { type Command, InvalidArgumentError, Option } from 'commander';
 import { BadInput } from '../exits.ts';
 import type { DataOptions } from '../records/dataFolder.ts';
-import { jobSource } from '../records/jobSource.ts';
+import { namedJob } from '../records/jobSource.ts';
 
 /** Options that every command has. */
 export const withCommonOptions = (command: Command): Command =>
   command
     .option('--json', 'print JSON with stable keys and fixed units')
     .addOption(
-      new Option('--units <system>', 'units on the screen').choices(['metric', 'us']).default('metric'),
+      new Option(
+        '--units <system>',
+        'units on the screen; else those of the settings for a job of the records, else metric',
+      ).choices(['metric', 'us']),
     );
 
 /** A number of an option within bounds. */
@@ -36,14 +40,18 @@ export const dayOption = (): Option =>
     numberBetween(1, 365),
   );
 
-/** Reads a job of a file or of the records into a model. Throws `BadInput` with every problem found. */
+/**
+ * Reads a job of a file or of the records into a model, with the units in which it is shown where no option names
+ * others. Throws `BadInput` with every problem found.
+ */
 export const openJob = async (
   word: string,
   options: DataOptions,
-): Promise<{ model: Model; notes: readonly Note[] }> => {
-  const reading = openSource(await jobSource(word, options));
+): Promise<{ readonly model: Model; readonly notes: readonly Note[]; readonly units: System }> => {
+  const { source, units } = await namedJob(word, options);
+  const reading = openSource(source);
   if (!reading.ok) throw new BadInput(reading.problems);
-  return { model: reading.model, notes: reading.notes };
+  return { model: reading.model, notes: reading.notes, units };
 };
 
 /** What was made of a job. Throws `BadInput` where its document has problems. */

@@ -1,5 +1,6 @@
 import { writeJob } from '@fettle/job/write.ts';
 import { assessDocument } from '@fettle/workflows/assessDocument.ts';
+import { storedSettings } from '@fettle/workflows/storedSettings.ts';
 import { type Command, Option } from 'commander';
 import { type CommonOptions, type Output, outputFor, writeJson } from '../output.ts';
 import { wrap } from '../print/layout.ts';
@@ -86,10 +87,10 @@ const writePhotographs = async (
 };
 
 const run = async (number: number, flags: OpenFlags): Promise<void> => {
-  const output = outputFor(flags);
   const asked = flags.revision === undefined ? { number } : { number, revision: flags.revision };
   await withRecords(flags, { begin: false }, async (records) => {
     const opened = await openedJob(records, asked);
+    const output = outputFor(flags, (await storedSettings(records.store)).units);
     if (flags.out !== undefined) writeOut(opened, flags.out, { output, more: dataWords(flags) });
     else if (flags.photographs !== undefined)
       await writePhotographs(records, opened, { output, folder: flags.photographs });

@@ -6,7 +6,7 @@ import { type CommonOptions, outputFor, writeJson } from '../output.ts';
 import { printPlans } from '../print/plans.ts';
 import { progressLine } from '../print/progress.ts';
 import { type DataOptions, withDataOption } from '../records/dataFolder.ts';
-import { jobArgument, jobSource } from '../records/jobSource.ts';
+import { jobArgument, namedJob } from '../records/jobSource.ts';
 import { dayOption, numberBetween, openJob, resultOf, withCommonOptions } from './common.ts';
 
 interface PlanFlags extends CommonOptions, DataOptions {
@@ -18,18 +18,17 @@ interface PlanFlags extends CommonOptions, DataOptions {
 }
 
 const run = async (word: string, flags: PlanFlags): Promise<void> => {
-  const output = outputFor(flags);
   const progress = progressLine('candidates assessed');
   const { budget, favour, cap, count, day } = flags;
   const hooks = { onProgress: progress.show };
-  if (output.json) {
-    const source = await jobSource(word, flags);
+  if (flags.json) {
+    const { source } = await namedJob(word, flags);
     const result = resultOf(planDocument(source, { budget, favour, cap, count, day }, hooks));
     progress.clear();
-    writeJson(output, result);
+    writeJson(outputFor(flags), result);
     return;
   }
-  const { model } = await openJob(word, flags);
+  const { model, units } = await openJob(word, flags);
   const plans = searchPlans(model, {
     favour,
     cap,
@@ -39,6 +38,7 @@ const run = async (word: string, flags: PlanFlags): Promise<void> => {
     ...hooks,
   });
   progress.clear();
+  const output = outputFor(flags, units);
   output.write(printPlans(plans, model, output));
 };
 

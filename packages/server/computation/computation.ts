@@ -1,5 +1,6 @@
 import { availableParallelism } from 'node:os';
 import { MessageChannel } from 'node:worker_threads';
+import type { System } from '@fettle/engine/quantities/displayUnits.ts';
 import type { Problem } from '@fettle/job/problems.ts';
 import type { JobDocument } from '@fettle/job/schema/job.ts';
 import { writeJob } from '@fettle/job/write.ts';
@@ -43,6 +44,8 @@ export interface RevisionKey {
 /** How a document is to be assessed. */
 export interface AssessHow {
   readonly day?: number | undefined;
+  /** Units of the words; metric where left out. */
+  readonly units?: System | undefined;
   /** Names the revision, so that the result is kept for the next time. */
   readonly key?: RevisionKey;
 }
@@ -52,7 +55,7 @@ export interface Computation {
   /** @throws UnreadableDocument where the document has problems */
   assess(document: unknown, of?: AssessHow): Promise<AssessmentResult>;
   /**
-   * The same as text, exactly as the command prints it; kept for the next time where `key` names the revision.
+   * The same as text, in metric units exactly as the command prints it; kept for the next time where `key` names the revision.
    * @throws UnreadableDocument where the document has problems
    */
   assessmentText(of: { readonly document: unknown } & AssessHow): Promise<string>;
@@ -179,7 +182,7 @@ export const startComputation = (
   };
 
   const assessmentText: Computation['assessmentText'] = ({ key, ...task }) =>
-    kept(key && `a ${key.job} ${key.revision} ${task.day ?? ''}`, async () =>
+    kept(key && `a ${key.job} ${key.revision} ${task.day ?? ''} ${task.units ?? 'metric'}`, async () =>
       textOf(await quickly(quick, { task: 'assess', ...task })),
     );
 

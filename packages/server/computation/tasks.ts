@@ -1,4 +1,5 @@
 import type { MessagePort } from 'node:worker_threads';
+import type { System } from '@fettle/engine/quantities/displayUnits.ts';
 import type { JobReading } from '@fettle/job/read.ts';
 import type { JobDocument } from '@fettle/job/schema/job.ts';
 import type { Outcome } from '@fettle/workflows/assessDocument.ts';
@@ -21,13 +22,15 @@ export interface AssessTask {
   readonly task: 'assess';
   readonly document: unknown;
   readonly day?: number | undefined;
+  /** Units of the words; metric where left out. */
+  readonly units?: System | undefined;
 }
 
 export interface DrawTask {
   readonly task: 'draw';
   readonly document: unknown;
   readonly theme: DrawingTheme;
-  readonly units: 'metric' | 'us';
+  readonly units: System;
 }
 
 /** Long work, of a kind that `work/kinds/kinds.ts` lists. */

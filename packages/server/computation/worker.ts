@@ -18,8 +18,8 @@ const read = ({ bytes }: ReadTask): PlainReading => {
   return reading.ok ? { ok: true, document: reading.document, notes: reading.notes } : reading;
 };
 
-const assess = ({ document, day }: AssessTask): Outcome<string> => {
-  const assessed = assessDocument({ document }, { day });
+const assess = ({ document, day, units }: AssessTask): Outcome<string> => {
+  const assessed = assessDocument({ document }, { day, system: units });
   return assessed.ok ? { ok: true, result: resultText(assessed.result) } : assessed;
 };
 

@@ -1,5 +1,6 @@
-import { readSettings, reminderDaysOf } from '@fettle/job/books/settings.ts';
+import { reminderDaysOf } from '@fettle/job/books/settings.ts';
 import type { StoredJob } from '@fettle/store/contract/jobs.ts';
+import { storedSettings } from '@fettle/workflows/storedSettings.ts';
 import type { Context } from 'hono';
 import { notFound } from '../api/refusal.ts';
 import { assessmentOf } from '../owner/sheet.ts';
@@ -12,14 +13,12 @@ const remindersFor = async (
   { job, name }: { readonly job: StoredJob; readonly name: string },
 ): Promise<readonly Reminder[]> => {
   const { store } = services;
-  const book = await store.books.find('settings');
-  const read = readSettings(book.body ?? {});
   const interval = (await assessmentOf(services, job))?.cleaningInterval;
   return remindersOf({
     job,
     name,
     revisions: (await store.jobs.revisions(job.number)) ?? [],
-    testDays: read.ok ? reminderDaysOf(read.settings) : reminderDaysOf({}),
+    testDays: reminderDaysOf(await storedSettings(store)),
     ...(interval === undefined || interval.beyond ? {} : { cleaningDays: interval.value }),
   });
 };
