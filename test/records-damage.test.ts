@@ -165,6 +165,51 @@ describe.skipIf(process.platform !== 'linux' || process.getuid?.() !== 0)(
       const { status, stdout } = asNobody(['checkup', '--data', workshop.data]);
       expect([status, unwrapped(stdout)]).toEqual([1, expect.stringMatching(/Data folder fault/)]);
     });
+
+    /** Every way of looking at records, and of changing them. */
+    const ways = [
+      ['jobs'],
+      ['open', '1'],
+      ['shelf'],
+      ['settings'],
+      ['readings', '1'],
+      ['photographs', '1'],
+      ['accounts'],
+      ['backup'],
+      ['backup', '--list'],
+      ['export', '--out', '/nowhere/out'],
+      ['import', demo('corner-box')],
+    ];
+
+    test.each([
+      ['a folder that may not be entered', 0o000],
+      ['a folder of which only the names may be read', 0o744],
+    ])('does not take %s for an empty one', async (_what, mode) => {
+      const { data } = await workshopWithDrum();
+      chmodSync(join(data, '..'), 0o755);
+      chmodSync(data, mode);
+      for (const words of ways) {
+        const { status, stdout, stderr } = asNobody([...words, '--data', data]);
+        expect([words, status, stdout]).toEqual([words, 2, '']);
+        expect(unwrapped(stderr), words.join(' ')).toMatch(/not allowed/);
+      }
+      const checkup = asNobody(['checkup', '--json', '--data', data]);
+      const { lines } = JSON.parse(checkup.stdout);
+      const states = ['Data folder', 'Database', 'Backup'].map(
+        (subject) => lines.find((line: { subject: string }) => line.subject === subject).state,
+      );
+      expect([checkup.status, states]).toEqual([1, ['fault', 'fault', 'look']]);
+    });
+
+    test('does not take a folder within one that may not be entered for an empty one', async () => {
+      const { data } = await workshopWithDrum();
+      chmodSync(join(data, '..'), 0o700);
+      for (const folder of [data, join(data, '..', 'new')])
+        for (const words of ways) {
+          const { status, stdout } = asNobody([...words, '--data', folder]);
+          expect([words, status, stdout]).toEqual([words, 2, '']);
+        }
+    });
   },
 );
 

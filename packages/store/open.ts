@@ -1,9 +1,17 @@
-import { lstat, open, rename, rm, stat } from 'node:fs/promises';
+import { open, rename, rm } from 'node:fs/promises';
 import { dirname, join, resolve } from 'node:path';
 import { Kysely, SqliteDialect, sql } from 'kysely';
 import { StoreFailure } from './contract/failure.ts';
 import type { OpenOptions, Store } from './contract/store.ts';
-import { makeFolder, newPartName, onDisk, syncFolder } from './files/durable.ts';
+import {
+  lstatOf,
+  makeFolder,
+  newPartName,
+  onDisk,
+  refuseLostLink,
+  statOf,
+  syncFolder,
+} from './files/durable.ts';
 import { attachmentsIn } from './photographs/attachments.ts';
 import { accountsIn } from './records/accounts.ts';
 import { booksIn } from './records/books.ts';
@@ -20,8 +28,9 @@ import { refuseReadOnlyFile, refuseReadOnlyFolder } from './sqlite/writable.ts';
 
 /** The data folder may be a link to another disk; what is in it may not. */
 const makeDataFolder = async (folder: string): Promise<void> => {
-  const found = await stat(folder).catch(() => undefined);
+  const found = await onDisk(folder, () => statOf(folder));
   if (found === undefined) {
+    await refuseLostLink(folder);
     await makeFolder(folder).catch((error: unknown) => {
       throw error instanceof StoreFailure ? error : cannotBe(folder, error);
     });
@@ -41,7 +50,7 @@ const cannotBe = (folder: string, cause: unknown): StoreFailure => {
 
 /** Copies the database as it is at one moment, under a name that counts only when the copy is on the disk. */
 const copyDatabase = async (db: Kysely<Tables>, to: string): Promise<void> => {
-  if ((await lstat(to).catch(() => undefined)) !== undefined)
+  if ((await onDisk(to, () => lstatOf(to))) !== undefined)
     throw new StoreFailure('no-access', `${to} is there already.`, 'Name a file that is not there yet.');
   const part = join(dirname(to), newPartName());
   try {

@@ -1,4 +1,15 @@
-import { chmodSync, chownSync, mkdtempSync, readdirSync, rmSync } from 'node:fs';
+import {
+  chmodSync,
+  chownSync,
+  existsSync,
+  mkdirSync,
+  mkdtempSync,
+  readdirSync,
+  renameSync,
+  rmdirSync,
+  rmSync,
+  symlinkSync,
+} from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
@@ -112,4 +123,41 @@ describe.skipIf(process.platform === 'win32')('records that this user may not wr
     chmodSync(data, 0o000);
     expect(await writeAsOther()).toMatchObject({ code: 'no-access' });
   });
+
+  it('are refused where the folder that the data folder lies in may not be entered, and none are begun', async () => {
+    chmodSync(folder, 0o600);
+    expect(await writeAsOther()).toMatchObject({
+      code: 'no-access',
+      message: `Access to ${data} is not allowed.`,
+    });
+    chmodSync(folder, 0o755);
+  });
+
+  it('are not begun anew where the database is away and the backups may not be looked into', async () => {
+    renameSync(database, join(folder, 'elsewhere'));
+    mkdirSync(join(data, 'backups'), { mode: 0o000 });
+    expect(await writeAsOther()).toMatchObject({
+      code: 'no-access',
+      message: `Access to ${join(data, 'backups')} is not allowed.`,
+    });
+    expect(existsSync(database)).toBe(false);
+    rmdirSync(join(data, 'backups'));
+    renameSync(join(folder, 'elsewhere'), database);
+  });
+});
+
+describe.skipIf(process.platform === 'win32')('a link to a disk that is away', () => {
+  it.each(['the data folder', 'the database'])(
+    'is told in the place of %s, and nothing is begun',
+    async (what) => {
+      if (what === 'the database') mkdirSync(data);
+      const link = what === 'the database' ? database : data;
+      symlinkSync(join(folder, 'away'), link);
+      await expect(openStore({ folder: data })).rejects.toMatchObject({
+        code: 'no-access',
+        message: `${link} is a link that leads nowhere.`,
+      });
+      expect(existsSync(join(folder, 'away'))).toBe(false);
+    },
+  );
 });

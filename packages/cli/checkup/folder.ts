@@ -1,5 +1,5 @@
 import { constants } from 'node:fs';
-import { access, stat, statfs } from 'node:fs/promises';
+import { access, readlink, stat, statfs } from 'node:fs/promises';
 import { dirname } from 'node:path';
 import { fileErrorCode, fileReason } from '../fileReasons.ts';
 import { bytesText } from '../print/counts.ts';
@@ -15,6 +15,12 @@ const said = ({ folder, from }: DataFolder): string =>
 
 const mayWrite = async (folder: string): Promise<boolean> =>
   access(folder, constants.R_OK | constants.W_OK | constants.X_OK).then(
+    () => true,
+    () => false,
+  );
+
+const isLink = async (path: string): Promise<boolean> =>
+  readlink(path).then(
     () => true,
     () => false,
   );
@@ -41,6 +47,12 @@ export const folderLine = async (data: DataFolder): Promise<CheckupLine> => {
     return ok('Data folder', `${said(data)}, for this user alone`);
   } catch (error) {
     const code = fileErrorCode(error);
+    if (code === 'ENOENT' && (await isLink(folder)))
+      return fault(
+        'Data folder',
+        `${said(data)} is a link that leads nowhere`,
+        'Bring the disk back that it leads to, or take the link away.',
+      );
     if (code === 'ENOENT') return ok('Data folder', `${said(data)} is not there yet; the first job makes it`);
     if (code === undefined) throw error;
     return fault(

@@ -1,4 +1,4 @@
-import { existsSync, statSync } from 'node:fs';
+import { lstatSync, statSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Deed } from '@fettle/store/contract/deeds.ts';
 import type { StoredJob } from '@fettle/store/contract/jobs.ts';
@@ -23,11 +23,28 @@ export const asWord = (path: string): string => (/^[\w./:\\@%+=,-]+$/.test(path)
 export const dataWords = (options: DataOptions): string =>
   options.data === undefined ? '' : ` --data ${asWord(options.data)}`;
 
-/** Whether there are records to open; opening tells of a folder that has lost its database, and of one that is none. */
+/**
+ * Whether there are records to open; opening tells of a folder that has lost its database, and of one that is none.
+ *
+ * @throws BadInput where that cannot be told, since the folder may not be entered or a link to it leads nowhere: it
+ *   would be wrong to call such a folder empty
+ */
 export const hasRecords = (options: DataOptions): boolean => {
   const { folder } = dataFolder(options);
   const marks = ['fettle.db', 'attachments', 'backups'].map((name) => join(folder, name));
-  return marks.some((path) => existsSync(path)) || isNoFolder(folder);
+  return marks.some((path) => isThere(path, folder)) || isNoFolder(folder);
+};
+
+/** A link counts, wherever it leads: opening follows it. */
+const isThere = (path: string, folder: string): boolean => {
+  try {
+    lstatSync(path);
+    return true;
+  } catch (error) {
+    const code = fileErrorCode(error);
+    if (code === 'ENOENT' || code === 'ENOTDIR') return false;
+    throw code === undefined ? error : unreachable(folder, fileReason(code));
+  }
 };
 
 const isNoFolder = (path: string): boolean => {
@@ -35,16 +52,17 @@ const isNoFolder = (path: string): boolean => {
     return !statSync(path).isDirectory();
   } catch (error) {
     const code = fileErrorCode(error);
+    if (code === 'ENOENT' && isThere(path, path)) throw unreachable(path, 'it is a link that leads nowhere');
     if (code === 'ENOENT') return false;
-    throw code === undefined ? error : unreachable(path, code);
+    throw code === undefined ? error : unreachable(path, fileReason(code));
   }
 };
 
-const unreachable = (folder: string, code: string) =>
+const unreachable = (folder: string, reason: string) =>
   badInput({
     code: 'data-folder',
     path: '',
-    says: `The data folder ${shownName(folder)} cannot be reached: ${fileReason(code)}.`,
+    says: `The data folder ${shownName(folder)} cannot be reached: ${reason}.`,
     allowed: 'another folder by --data or FETTLE_DATA',
   });
 

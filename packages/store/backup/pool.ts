@@ -1,6 +1,14 @@
-import { readdir, stat, utimes } from 'node:fs/promises';
+import { readdir, utimes } from 'node:fs/promises';
 import { dirname, join } from 'node:path';
-import { copyDurably, hashOfFile, makeFolder, onDisk, systemCodeOf } from '../files/durable.ts';
+import {
+  copyDurably,
+  hashOfFile,
+  makeFolder,
+  onDisk,
+  refuseLostLink,
+  statOf,
+  systemCodeOf,
+} from '../files/durable.ts';
 import { deleteOld, oldFiles } from '../photographs/pictureFiles.ts';
 
 /** The place of a picture's file below a folder of pictures. The name has been checked: a hash and its ending. */
@@ -54,21 +62,27 @@ export async function clearPool(pool: string, named: ReadonlySet<string>, before
   return deleted;
 }
 
-/** Names in a folder, sorted; none where it is absent. */
+/**
+ * Names in a folder, sorted; none where it is absent.
+ *
+ * @throws StoreFailure where it may not be looked into, is no folder, or is a link that leads nowhere
+ */
 export async function namesIn(folder: string): Promise<readonly string[]> {
   return onDisk(folder, async () => {
     const names = await readdir(folder).catch((error: unknown) => {
-      if (['ENOENT', 'ENOTDIR'].includes(systemCodeOf(error) ?? '')) return [];
+      if (systemCodeOf(error) === 'ENOENT') return undefined;
       throw error;
     });
-    return names.toSorted();
+    if (names === undefined) await refuseLostLink(folder);
+    return names?.toSorted() ?? [];
   });
 }
 
-/** Whether something is there under a path, links followed. */
+/**
+ * Whether something is there under a path, links followed.
+ *
+ * @throws StoreFailure where that cannot be told, since a folder on the way may not be entered
+ */
 export async function isThere(path: string): Promise<boolean> {
-  return stat(path).then(
-    () => true,
-    () => false,
-  );
+  return onDisk(path, async () => (await statOf(path)) !== undefined);
 }

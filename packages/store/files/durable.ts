@@ -1,9 +1,10 @@
 import { createHash, randomBytes } from 'node:crypto';
-import { constants } from 'node:fs';
+import { constants, type Stats } from 'node:fs';
 import { type FileHandle, lstat, mkdir, open, rename, stat, unlink } from 'node:fs/promises';
 import { dirname, join, resolve } from 'node:path';
 import { pipeline } from 'node:stream/promises';
 import { StoreFailure } from '../contract/failure.ts';
+import { diskFailure } from './diskFailure.ts';
 
 /** Marks a file that is being written, or was when its writer died. */
 const partMark = '.part-';
@@ -33,39 +34,10 @@ export async function onDisk<Result>(path: string, work: () => Promise<Result>):
 }
 
 function asStoreFailure(path: string, error: unknown): unknown {
-  const failure = failureOf(path, systemCodeOf(error));
+  const failure = diskFailure(path, systemCodeOf(error));
   if (failure === undefined) return error;
   failure.cause = error;
   return failure;
-}
-
-function failureOf(path: string, code: string | undefined): StoreFailure | undefined {
-  switch (code) {
-    case 'ENOSPC':
-    case 'EDQUOT':
-      return new StoreFailure(
-        'disk-full',
-        'The disk is full; nothing was written.',
-        'Make room and try again.',
-      );
-    case 'EROFS':
-      return new StoreFailure('read-only', `${path} can only be read.`, 'Make it writable for this user.');
-    case 'EACCES':
-    case 'EPERM':
-      return new StoreFailure(
-        'no-access',
-        `Access to ${path} is not allowed.`,
-        'Make it readable and writable for this user.',
-      );
-    case 'EIO':
-      return new StoreFailure(
-        'input-output',
-        `The disk could not read or write ${path}.`,
-        'Look after the disk.',
-      );
-    default:
-      return undefined;
-  }
 }
 
 /**
@@ -172,10 +144,56 @@ async function syncUpTo(folder: string, topmost: string): Promise<void> {
   }
 }
 
-/** The same for a folder that a person named: that may be a link to another disk. */
+/**
+ * The same for a folder that a person named: that may be a link to another disk.
+ *
+ * @throws StoreFailure `no-access` where something else is in its place, where a link leads nowhere, or where what
+ *   it should be made in is no folder
+ */
 export async function makeNamedFolder(folder: string): Promise<void> {
-  const found = await onDisk(folder, () => stat(folder).catch(() => undefined));
-  if (found?.isDirectory() !== true) await makeFolder(folder);
+  const found = await onDisk(folder, () => statOf(folder));
+  if (found?.isDirectory() === true) return;
+  if (found !== undefined) throw new StoreFailure('no-access', `${folder} is no folder.`, 'Name a folder.');
+  await refuseLostLink(folder);
+  await makeFolder(folder);
+}
+
+/** What is there under a path, links followed; undefined where nothing is. Errors are those of the system. */
+export function statOf(path: string): Promise<Stats | undefined> {
+  return stat(path).catch(noneWhereAbsent);
+}
+
+/** What is there under a path, a link as itself; undefined where nothing is. Errors are those of the system. */
+export function lstatOf(path: string): Promise<Stats | undefined> {
+  return lstat(path).catch(noneWhereAbsent);
+}
+
+/**
+ * For `catch`: undefined where nothing is there. Whatever else is the matter, such as a folder that may not be
+ * entered, does not say so and stays an error.
+ */
+export function noneWhereAbsent(error: unknown): undefined {
+  if (!isAbsent(error)) throw error;
+}
+
+/** Whether the system says that there is nothing under a path. */
+function isAbsent(error: unknown): boolean {
+  return ['ENOENT', 'ENOTDIR'].includes(systemCodeOf(error) ?? '');
+}
+
+/**
+ * Refuses a link to what is not there: its disk may only be away, and nothing is to be begun in its place.
+ *
+ * @throws StoreFailure `no-access`
+ */
+export async function refuseLostLink(path: string): Promise<void> {
+  const found = await onDisk(path, () => lstatOf(path));
+  if (found === undefined) return;
+  throw new StoreFailure(
+    'no-access',
+    `${path} is a link that leads nowhere.`,
+    'Bring the disk back that it leads to, or take the link away.',
+  );
 }
 
 function leadsAway(path: string): StoreFailure {
@@ -195,6 +213,7 @@ export async function openPlain(path: string): Promise<FileHandle> {
   // Neither link followed nor waited for the other end of a pipe.
   const flags = constants.O_RDONLY | (constants.O_NOFOLLOW ?? 0) | (constants.O_NONBLOCK ?? 0);
   const handle = await open(path, flags).catch((error: unknown) => {
+    if (isAbsent(error)) throw error;
     throw systemCodeOf(error) === 'ELOOP' ? leadsAway(path) : asStoreFailure(path, error);
   });
   if ((await handle.stat()).isFile()) return handle;
@@ -211,7 +230,7 @@ export async function openPlain(path: string): Promise<FileHandle> {
 export async function readPlain(path: string, most = Number.POSITIVE_INFINITY): Promise<Buffer | undefined> {
   return onDisk(path, async () => {
     const handle = await openPlain(path).catch((error: unknown) => {
-      if (['ENOENT', 'ENOTDIR'].includes(systemCodeOf(error) ?? '')) return undefined;
+      if (isAbsent(error)) return undefined;
       throw error;
     });
     try {
@@ -234,7 +253,7 @@ export function hashOf(bytes: Uint8Array | string): string {
 export async function hashOfFile(path: string): Promise<string | undefined> {
   return onDisk(path, async () => {
     const handle = await openPlain(path).catch((error: unknown) => {
-      if (['ENOENT', 'ENOTDIR'].includes(systemCodeOf(error) ?? '')) return undefined;
+      if (isAbsent(error)) return undefined;
       throw error;
     });
     if (handle === undefined) return undefined;

@@ -1,7 +1,7 @@
 import { realpath } from 'node:fs/promises';
 import { join, sep } from 'node:path';
 import { StoreFailure } from '../contract/failure.ts';
-import { hashOf, readPlain } from '../files/durable.ts';
+import { hashOf, noneWhereAbsent, onDisk, readPlain } from '../files/durable.ts';
 import { type ExportManifest, manifestName, manifestSchema } from './layout.ts';
 
 /** Something in an export that is not as it was written. */
@@ -48,7 +48,7 @@ const mostFileBytes = 200_000_000;
  * @throws NotWhole where it has no list of its files that this version can follow
  */
 export async function openExport(folder: string): Promise<ExportSource> {
-  const top = await realpath(folder).catch(() => undefined);
+  const top = await onDisk(folder, () => realpath(folder).catch(noneWhereAbsent));
   if (top === undefined) throw new NotWhole(folder, 'there is no such folder');
   const listed = await readFileAt(top, manifestName, mostManifestBytes);
   if (listed === undefined) throw new NotWhole(manifestName, 'is missing, so the folder is no export');
@@ -89,7 +89,7 @@ function manifestIn(bytes: Buffer): ExportManifest {
 /** The bytes of a plain file that lies where it says; undefined where there is none, or a link is on the way. */
 async function readFileAt(top: string, path: string, most: number): Promise<Buffer | undefined> {
   const place = join(top, ...path.split('/'));
-  const real = await realpath(place).catch(() => undefined);
+  const real = await onDisk(place, () => realpath(place).catch(noneWhereAbsent));
   if (real !== place || !real.startsWith(top + sep)) return undefined;
   try {
     return await readPlain(place, most);

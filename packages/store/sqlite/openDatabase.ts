@@ -1,8 +1,8 @@
-import { open, stat } from 'node:fs/promises';
+import { open } from 'node:fs/promises';
 import { join } from 'node:path';
 import { backups } from '../backup/list.ts';
 import { StoreFailure } from '../contract/failure.ts';
-import { onDisk, systemCodeOf } from '../files/durable.ts';
+import { onDisk, refuseLostLink, statOf } from '../files/durable.ts';
 import { migrate } from '../migrations/migrate.ts';
 import { hasItsTables } from '../migrations/shape.ts';
 import { pictureFolder } from '../photographs/attachments.ts';
@@ -16,14 +16,17 @@ const MOST_TO_LOOK_OVER = 256e6;
 /** The database in a data folder. */
 export const databasePath = (folder: string): string => join(folder, 'fettle.db');
 
-/** Size of a file; undefined where it is not there, bytes. */
+/**
+ * Size of the database; undefined where it is not there, bytes.
+ *
+ * @throws StoreFailure where it may not be looked at, is no file, or is a link that leads nowhere
+ */
 const sizeOf = async (path: string): Promise<number | undefined> => {
-  try {
-    return (await stat(path)).size;
-  } catch (error) {
-    if (systemCodeOf(error) === 'ENOENT') return undefined;
-    throw error;
-  }
+  const found = await onDisk(path, () => statOf(path));
+  if (found === undefined) await refuseLostLink(path);
+  if (found?.isFile() === false)
+    throw new StoreFailure('no-access', `${path} is no file.`, 'Put it right by hand.');
+  return found?.size;
 };
 
 /** A failure with the way back to the newest backup. */
@@ -38,8 +41,8 @@ const damaged = async (folder: string, says: string): Promise<StoreFailure> => {
 
 /** Where a file is absent or empty although there are photographs or backups, it is lost, not new. */
 const refuseLost = async (folder: string): Promise<void> => {
-  const [newest] = await backups(folder).catch(() => []);
-  const pictures = await sizeOf(pictureFolder(folder));
+  const [newest] = await backups(folder);
+  const pictures = await onDisk(folder, () => statOf(pictureFolder(folder)));
   if (newest !== undefined || pictures !== undefined)
     throw await damaged(
       folder,
@@ -77,7 +80,7 @@ const prepare = (file: OpenFile, bytes: number): boolean => {
  */
 export const openDatabase = async (folder: string, driver: DriverName | undefined): Promise<OpenFile> => {
   const path = databasePath(folder);
-  const bytes = (await onDisk(path, () => sizeOf(path))) ?? 0;
+  const bytes = (await sizeOf(path)) ?? 0;
   if (bytes === 0) {
     await refuseLost(folder);
     await makeFile(path);
