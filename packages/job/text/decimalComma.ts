@@ -11,7 +11,8 @@ export interface CutNumber {
 }
 
 const head = /^[-+]?\d+$|[±÷] ?\d+$/;
-const tail = /^(\d+)(?:\s*[\p{L}°%£€$±×µ].*)?$/u;
+/** A number with a power of ten, such as `5e3`, stands for itself: it is how JSON writes large ones. */
+const tail = /^(?!\d+[eE][-+]?\d+$)(\d+)(?:\s*[\p{L}°%£€$±×µ].*)?$/u;
 
 function isPlain(node: unknown): node is Scalar & { source: string } {
   return isScalar(node) && node.type === 'PLAIN' && node.source !== undefined;

@@ -7,6 +7,9 @@ const mostCharacters = 100_000;
 /** A text of JSON, and whether a colon follows it, so that it is a name. */
 const writtenText = /"(?:[^"\\]|\\.)*"(\s*:)?/g;
 
+/** JSON takes a carriage return alone for space, YAML for a part of a text. */
+const loneReturn = /\r(?!\n)/;
+
 /** How many names of fields a text has; where one stands twice it counts twice. */
 function namesWritten(text: string): number {
   let names = 0;
@@ -31,7 +34,7 @@ function namesKept(value: unknown, depth = 0): number {
 export function plainJson(source: string | Uint8Array): unknown {
   if (source.length > mostCharacters) return undefined;
   const decoded = decode(source);
-  if (!decoded.ok || !/^\s*\{/.test(decoded.text)) return undefined;
+  if (!decoded.ok || !/^\s*\{/.test(decoded.text) || loneReturn.test(decoded.text)) return undefined;
   try {
     const value: unknown = JSON.parse(decoded.text);
     return namesKept(value) === namesWritten(decoded.text) ? value : undefined;
