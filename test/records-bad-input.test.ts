@@ -66,6 +66,36 @@ const cases: readonly (readonly [
     'archive-unreadable',
     /list of files is missing/,
   ],
+  [
+    'an archive of the large form',
+    () => [
+      'import',
+      fileWith(
+        Buffer.concat([Buffer.from('PK\u0003\u0004PK\u0005\u0006'), Buffer.alloc(18, 0xff)]),
+        'all.zip',
+      ),
+    ],
+    'archive-unreadable',
+    /ZIP64.*unpack it/,
+  ],
+  [
+    'of several files one that is empty',
+    () => ['import', demo('tall-drum'), fileWith('', 'hollow.yaml')],
+    'file-empty',
+    /hollow\.yaml.*empty/,
+  ],
+  [
+    'of several files one in another encoding',
+    () => ['import', demo('tall-drum'), fileWith(Buffer.from([0x61, 0x3a, 0x20, 0xff]), 'foreign.yaml')],
+    'file-not-utf8',
+    /foreign\.yaml.*UTF-8/,
+  ],
+  [
+    'of several files one with a control character',
+    () => ['import', demo('tall-drum'), fileWith('a: \u0007', 'bell.yaml')],
+    'file-control-character',
+    /bell\.yaml, line 1/,
+  ],
   ['nothing to import', () => ['import'], 'command-line-missing-argument', /paths/],
   ['an export without a folder', () => ['export'], 'command-line-missing-mandatory-option-value', /--out/],
   [

@@ -80,9 +80,12 @@ export const readIncoming = (paths: readonly string[]): Incoming => {
   return { jobs, exports };
 };
 
+/** Problems of reading a file that name it in their own sentence. */
+const namesItsFile: ReadonlySet<string> = new Set(['file-unreadable', 'file-too-large']);
+
 /** Where several files are read, each problem says whose it is. */
 export const ofFile = (file: string, problem: InputProblem, files: number): InputProblem => {
-  if (files < 2 || problem.code.startsWith('file-')) return problem;
+  if (files < 2 || namesItsFile.has(problem.code)) return problem;
   const { at, ...rest } = problem;
   const line = at === undefined ? '' : `, line ${at.line}`;
   return { ...rest, says: `${namedFile(file)}${line}: ${problem.says}` };

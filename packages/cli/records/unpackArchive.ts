@@ -9,6 +9,8 @@ import { fileErrorCode, fileReason, shownName } from '../fileReasons.ts';
 const END = { mark: 0x06054b50, bytes: 22, longestComment: 65_535 };
 const ENTRY = { mark: 0x02014b50, bytes: 46 };
 const LOCAL = { mark: 0x04034b50, bytes: 30 };
+/** What stands for numbers too large for their place, which then stand elsewhere (section 4.4.1.4; from memory). */
+const LARGE = { count: 0xffff, place: 0xffffffff };
 const STORED = 0;
 const DEFLATED = 8;
 
@@ -49,6 +51,8 @@ const listOf = async (file: FileHandle): Promise<{ readonly list: Buffer; readon
       bytes.readUInt32LE(at + 12),
       bytes.readUInt32LE(at + 16),
     ];
+    if (count === LARGE.count || begin === LARGE.place || length === LARGE.place)
+      throw new NotAnExport('it is of the form for large archives (ZIP64); unpack it and import its folder');
     if (begin + length > size) break;
     return { list: await readAt(file, begin, length), count };
   }

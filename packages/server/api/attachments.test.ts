@@ -1,6 +1,6 @@
 import { telephonePicture } from '@fettle/store/photographs/testing/pictures.ts';
 import { unzipSync } from 'fflate';
-import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { afterAll, beforeAll, describe, expect, test, vi } from 'vitest';
 import { jobClientOf, told } from '../testing/jobClient.ts';
 import { type TestServer, testServer } from '../testing/testServer.ts';
 
@@ -112,4 +112,23 @@ describe('everything at once', () => {
     );
     expect(new TextDecoder().decode(files[`${folder}/job.yaml`])).toContain('title: Second');
   });
+
+  test.each([
+    ['files', { revisions: 65_534 }],
+    ['bytes', { attachmentBytes: 4.3e9 }],
+  ])(
+    'is refused before anything is sent, where it has more %s than an archive can hold',
+    async (_what, more) => {
+      const { store } = server.services;
+      const health = await store.checkup();
+      const checkup = vi.spyOn(store, 'checkup').mockResolvedValueOnce({ ...health, ...more });
+      const answer = await send('GET', '/api/export');
+      checkup.mockRestore();
+      expect(answer.status).toBe(409);
+      expect(await told(answer)).toMatchObject({
+        code: 'too-much-for-zip',
+        detail: expect.stringContaining('fettle export writes them into a folder'),
+      });
+    },
+  );
 });

@@ -8,6 +8,10 @@ import { ClientLeft, mostZipBytes, mostZipFiles, zipStream } from './zipStream.t
 
 /** Files that a job has beside its revisions and photographs, at most. */
 const FILES_PER_JOB = 4;
+/** Files that a book has beside its revisions. */
+const FILES_PER_BOOK = 2;
+/** What the archive is, which jobs and deeds there are, and the list of its files. */
+const OTHER_FILES = 4;
 
 const tooMany = (): Refusal =>
   new Refusal({
@@ -16,6 +20,17 @@ const tooMany = (): Refusal =>
     title: 'Too much for one archive',
     detail: `There are more than ${mostZipFiles} files or ${mostZipBytes / 1e9} GB, which no ZIP archive of the usual form holds; fettle export writes them into a folder.`,
   });
+
+/** At most so many files are in an archive of everything, and about so many bytes. */
+const sizeOf = async ({ store }: Services): Promise<{ readonly files: number; readonly bytes: number }> => {
+  const { jobs, revisions, attachments, attachmentBytes, databaseBytes } = await store.checkup();
+  const books = await Promise.all((['shelf', 'settings'] as const).map((name) => store.books.find(name)));
+  const ofBooks = books.reduce((sum, { revision }) => sum + revision + FILES_PER_BOOK, 0);
+  return {
+    files: FILES_PER_JOB * jobs + revisions + attachments + ofBooks + OTHER_FILES,
+    bytes: attachmentBytes + databaseBytes,
+  };
+};
 
 const send = async (services: Services, zip: ReturnType<typeof zipStream>): Promise<void> => {
   try {
@@ -51,9 +66,8 @@ export const addExport = (app: OpenAPIHono<Environment>, services: Services): vo
       problems: [409],
     },
     async ({ context }) => {
-      const { jobs, revisions, attachments, attachmentBytes, databaseBytes } = await services.store.checkup();
-      const files = FILES_PER_JOB * jobs + revisions + attachments;
-      if (files > mostZipFiles || attachmentBytes + databaseBytes > mostZipBytes) throw tooMany();
+      const { files, bytes } = await sizeOf(services);
+      if (files > mostZipFiles || bytes > mostZipBytes) throw tooMany();
       await writeDown(context, services, { what: 'all-exported' });
       const now = services.clock();
       const zip = zipStream(now);

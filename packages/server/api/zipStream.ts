@@ -1,8 +1,11 @@
 import type { PlainWriter } from '@fettle/store/plainFiles/writer.ts';
 import { Zip, ZipDeflate, ZipPassThrough } from 'fflate';
 
-/** More files than this have no place in a ZIP archive of the usual form. */
-export const mostZipFiles = 65_000;
+/**
+ * More files than this have no place in a ZIP archive of the usual form: their number stands in 16 bits, of which
+ * the highest means that it stands elsewhere, and a larger one would be written down as what is left of it.
+ */
+export const mostZipFiles = 65_534;
 
 /**
  * Nor have more bytes: places in the archive are numbers of 32 bits, and what lies beyond would be written down under
@@ -29,8 +32,18 @@ export interface ZipStream {
   fail(error: unknown): void;
 }
 
-export const zipStream = (at: Date, mostBytes = mostZipBytes): ZipStream => {
+/** What an archive may hold; as much as its form can, where left out. */
+interface ZipLimits {
+  readonly mostBytes?: number;
+  readonly mostFiles?: number;
+}
+
+export const zipStream = (
+  at: Date,
+  { mostBytes = mostZipBytes, mostFiles = mostZipFiles }: ZipLimits = {},
+): ZipStream => {
   let written = 0;
+  let files = 0;
   let goOn = (): void => undefined;
   let left = false;
   let controller: ReadableStreamDefaultController<Uint8Array> | undefined;
@@ -63,6 +76,8 @@ export const zipStream = (at: Date, mostBytes = mostZipBytes): ZipStream => {
       async put(path, bytes) {
         if (written + bytes.length > mostBytes)
           throw new TooLarge(`The archive would have more than ${mostBytes / 1e9} GB.`);
+        if (files === mostFiles) throw new TooLarge(`The archive would have more than ${mostFiles} files.`);
+        files++;
         const file = isPacked(path) ? new ZipPassThrough(path) : new ZipDeflate(path, { level: 6 });
         file.mtime = at;
         zip.add(file);
