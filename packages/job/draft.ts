@@ -4,7 +4,8 @@ import type { WrittenQuantity } from './schema/fields.ts';
 import type { JobDocument } from './schema/job.ts';
 import { isFields } from './schema/walk.ts';
 
-type Partly<T> = T extends WrittenQuantity
+/** A document of which any field may be missing; what is there is of the right shape. */
+export type Partly<T> = T extends WrittenQuantity
   ? T
   : T extends readonly (infer Entry)[]
     ? readonly (Partly<Entry> | undefined)[]
@@ -12,7 +13,7 @@ type Partly<T> = T extends WrittenQuantity
       ? { readonly [K in keyof T]?: Partly<T[K]> | undefined }
       : T;
 
-/** A document of which any field may be missing; what is there is of the right shape. */
+/** A job document of which any field may be missing. */
 export type Draft = Partly<JobDocument>;
 
 /**
@@ -20,14 +21,21 @@ export type Draft = Partly<JobDocument>;
  * its parts fit together still run on the rest. A known field that was refused stays, empty: it is wrong and
  * not missing.
  */
-export function draftOf(value: unknown, refused: readonly Problem[]): Draft {
-  if (!isFields(value)) return {};
+export function soundPart<Document>(
+  value: Readonly<Record<string, unknown>>,
+  refused: readonly Problem[],
+): Partly<Document> {
   const places: Refused = new Map();
   for (const { code, path } of refused) {
     places.set(path, code === 'unknown-field' || code === 'bad-id' || places.get(path) === true);
   }
-  // The schema has accepted all that is left, which is what `Draft` says.
-  return without(value, [], places) as Draft;
+  // The schema has accepted all that is left, which is what `Partly` says.
+  return without(value, [], places) as Partly<Document>;
+}
+
+/** What is left of a job document; see `soundPart`. */
+export function draftOf(value: unknown, refused: readonly Problem[]): Draft {
+  return isFields(value) ? soundPart<JobDocument>(value, refused) : {};
 }
 
 /** Refused places as problems write them, with whether the field itself goes. */

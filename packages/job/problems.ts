@@ -35,6 +35,7 @@ interface ProblemFacts {
   'file-not-utf8': object;
   'file-utf16': object;
   'not-a-job-file': { readonly looksLike: string };
+  'not-a-book-file': { readonly looksLike: string; readonly name: string };
   'file-control-character': { readonly character: string };
   'yaml-syntax': { readonly detail: string };
   'yaml-several-documents': { readonly count: number };
@@ -114,23 +115,24 @@ const quantityWording = (path: string, { found, detail }: QuantityFacts) =>
 export const problemWordings: {
   readonly [C in ProblemCode]: (path: string, facts: ProblemFacts[C]) => string;
 } = {
-  'file-too-large': (_path, { bytes, most }) =>
-    `The file has ${bytes} bytes; a job file may have at most ${most}.`,
+  'file-too-large': (_path, { bytes, most }) => `The file has ${bytes} bytes; at most ${most} are read.`,
   'file-empty': () => 'The file is empty.',
   'file-not-utf8': () => 'The file is not text in UTF-8; open it in a text editor and save it as UTF-8.',
   'file-utf16': () => 'The file is text in UTF-16; save it as UTF-8.',
   'not-a-job-file': (_path, { looksLike }) =>
     `This is not a job file: it looks like ${looksLike}, and a job file is YAML text that begins with its edition.`,
+  'not-a-book-file': (_path, { looksLike, name }) =>
+    `This is not a file of ${name}: it looks like ${looksLike}, and a file of ${name} is YAML text.`,
   'file-control-character': (_path, { character }) =>
     `The file contains the control character ${character}, which does not belong in a text file.`,
   'yaml-syntax': (_path, { detail }) => `The file cannot be read as YAML: ${detail}.`,
   'yaml-several-documents': (_path, { count }) =>
-    `The file contains ${count} documents separated by ---; a job file contains one.`,
-  'yaml-version': (_path, { version }) => `The file says that it is YAML ${version}; job files are YAML 1.2.`,
+    `The file contains ${count} documents separated by ---; one is read.`,
+  'yaml-version': (_path, { version }) =>
+    `The file says that it is YAML ${version}; what is read is YAML 1.2.`,
   'yaml-alias': (_path, { mark }) =>
-    `The file uses ${mark}, a YAML anchor or alias, which job files may not use; write the value out.`,
-  'yaml-tag': (_path, { tag }) =>
-    `The file uses the YAML tag ${tag}, which job files may not use; leave it out.`,
+    `The file uses ${mark}, a YAML anchor or alias, which may not be used; write the value out.`,
+  'yaml-tag': (_path, { tag }) => `The file uses the YAML tag ${tag}, which may not be used; leave it out.`,
   'yaml-key': () => 'The file has a field name that is not plain text.',
   'nested-too-deep': (_path, { most }) => `The file nests fields more than ${most} levels deep.`,
   'too-many-parts': (_path, { most }) => `The file has more than ${most} names, values and signs.`,

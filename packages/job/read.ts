@@ -9,7 +9,8 @@ import { prototypeFields } from './prototypeFields.ts';
 import { kindOfValue, problemsOf } from './schema/issues.ts';
 import { currentEdition, type JobDocument, jobSchema } from './schema/job.ts';
 import { isFields } from './schema/walk.ts';
-import { parseText, type TextPlace } from './text/parse.ts';
+import { inTextOrder } from './text/inTextOrder.ts';
+import { parseText } from './text/parse.ts';
 import { plainJson } from './text/plainJson.ts';
 import { withTidyNames } from './tidyNames.ts';
 import { toModel } from './toModel/toModel.ts';
@@ -39,8 +40,7 @@ export function readJob(source: string | Uint8Array): JobReading {
   if (value === undefined) return { ok: false, problems };
   const reading = readValue(value);
   if (reading.ok && problems.length === 0) return reading;
-  const found = [...problems, ...(reading.ok ? [] : reading.problems)].map((each) => located(each, places));
-  return { ok: false, problems: listedOnce(found.toSorted(inTextOrder)) };
+  return { ok: false, problems: inTextOrder([...problems, ...(reading.ok ? [] : reading.problems)], places) };
 }
 
 /** Reads a document that is plain data already, as a database or an API hands it over. */
@@ -73,18 +73,4 @@ function readValue(value: unknown): JobReading {
   const shape = [...before, ...problemsOf(issues, { root: jobSchema, value: document })];
   const draft = draftOf(document, shape);
   return { ok: false, problems: withoutRepeats([...shape, ...checkDraft(draft, contextOf(draft))]) };
-}
-
-/** The problem with the line of its field, or of the nearest field around it. */
-function located(each: Problem, places: ReadonlyMap<string, TextPlace>): Problem {
-  if (each.at !== undefined) return each;
-  let path = each.path;
-  while (path !== '' && !places.has(path)) path = path.replace(/(?:\[\d+\]|\.?[^.[\]]+)$/, '');
-  const place = places.get(path);
-  return place === undefined ? each : { ...each, at: place };
-}
-
-function inTextOrder(one: Problem, other: Problem): number {
-  const [a, b] = [one.at ?? { line: 0, column: 0 }, other.at ?? { line: 0, column: 0 }];
-  return a.line - b.line || a.column - b.column;
 }

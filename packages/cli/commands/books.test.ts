@@ -69,11 +69,23 @@ describe('the shelf by command', () => {
     ['what nobody knows', 'media:\n  - medium: foam-20pp\n', 'unknown-medium', 2],
     ['a field that is not known', 'medias: []\n', 'unknown-field', 1],
     ['no YAML', 'media: [', 'yaml-syntax', 1],
+    ['another kind of file in it', '<svg></svg>', 'not-a-book-file', undefined],
+    ['nothing in it', '', 'file-empty', undefined],
   ])('a file with %s is refused as by the API, with its line', async (_what, text, code, line) => {
     const [problem] = await shelf.problems('--from', fileWith(text));
     expect([problem?.code, problem?.at?.line]).toEqual([code, line]);
     expect((await stored('shelf')).revision).toBe(0);
   });
+});
+
+test('a shelf of which all was sold is written out, emptied and taken in again', async () => {
+  await shelf.told('--from', fileWith(foam));
+  const out = shelf.path('sold.yaml');
+  await shelf.told('--out', out);
+  const [head = '', more = ''] = readFileSync(out, 'utf8').split('\n');
+  writeFileSync(out, `${head}\n${more}\n`);
+  expect(await shelf.told('--from', out)).toBe('The shelf: now at revision 2, changed in media.');
+  expect((await stored('shelf')).body).toEqual({});
 });
 
 describe('the settings by command', () => {

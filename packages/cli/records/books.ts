@@ -52,14 +52,14 @@ type Reading =
   | { readonly ok: true; readonly body: unknown }
   | { readonly ok: false; readonly problems: readonly Problem[] };
 
-const readBody = async (name: BookName, value: unknown): Promise<Reading> => {
+const readBody = async (name: BookName, bytes: Uint8Array): Promise<Reading> => {
   if (name === 'shelf') {
-    const { readShelf } = await import('@fettle/job/books/shelf.ts');
-    const reading = readShelf(value);
+    const { readShelfText } = await import('@fettle/job/books/shelf.ts');
+    const reading = readShelfText(bytes);
     return reading.ok ? { ok: true, body: reading.shelf } : reading;
   }
-  const { readSettings } = await import('@fettle/job/books/settings.ts');
-  const reading = readSettings(value);
+  const { readSettingsText } = await import('@fettle/job/books/settings.ts');
+  const reading = readSettingsText(bytes);
   return reading.ok ? { ok: true, body: reading.settings } : reading;
 };
 
@@ -73,12 +73,8 @@ export const readBookFile = async (name: BookName, file: string): Promise<ReadBo
     kind: `file of ${bookCalled[name].the}`,
     allowed: 'a file in YAML or JSON, or - for standard input',
   });
-  const { parseText } = await import('@fettle/job/text/parse.ts');
-  const { value, places, problems } = parseText(bytes);
-  if (problems.length > 0) throw new BadInput(problems);
-  const reading = await readBody(name, value);
-  if (!reading.ok)
-    throw new BadInput(reading.problems.map((each) => ({ at: places.get(each.path), ...each })));
+  const reading = await readBody(name, bytes);
+  if (!reading.ok) throw new BadInput(reading.problems);
   return { file, body: reading.body, head: headOf(bytes) };
 };
 

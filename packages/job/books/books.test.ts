@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { readSettings, reminderDaysOf } from './settings.ts';
-import { readShelf } from './shelf.ts';
+import { readSettings, readSettingsText, reminderDaysOf } from './settings.ts';
+import { readShelf, readShelfText } from './shelf.ts';
 
 const fullShelf = {
   media: [
@@ -96,5 +96,81 @@ describe('the settings', () => {
     ['several slips', { units: 1, quoteDays: null }, ['not-among units', 'empty-field quoteDays']],
   ])('with %s are refused with the place of it', (_what, value, expected) => {
     expect(found(readSettings(value))).toEqual(expected);
+  });
+});
+
+describe('everything that is wrong with a book is told at once', () => {
+  /** Line, code and place of each problem. */
+  const told = (reading: ReturnType<typeof readShelfText> | ReturnType<typeof readSettingsText>) =>
+    reading.ok ? [] : reading.problems.map(({ at, code, path }) => `${at?.line} ${code} ${path}`);
+
+  it('what has the wrong shape, what does not fit together and what is written twice, by its line', () => {
+    const text = [
+      'media:',
+      '  - { medium: foam-20pp, amount: 4 }',
+      '  - medium: floss-loose',
+      '  - medium: floss-loose',
+      '  - medium: old-clay',
+      'ownMedia:',
+      '  old-clay: { like: no-such-clay, size: 3 L }',
+      'parts:',
+      '  - { part: clip, count: 0.5 }',
+      '  - { part: clip }',
+      'parts: []',
+    ].join('\n');
+    expect(told(readShelfText(text))).toEqual([
+      '2 unknown-medium media[0].medium',
+      '2 no-unit media[0].amount',
+      '4 listed-twice media[2].medium',
+      '7 unknown-medium ownMedia.old-clay.like',
+      '7 wrong-dimension ownMedia.old-clay.size',
+      '9 wrong-kind parts[0].count',
+      '10 listed-twice parts[1].part',
+      '11 duplicate-field parts',
+    ]);
+    expect(
+      told(readSettingsText('currency: XXQ\ntariff: 1 GBP/kWh\nlabour: 2 EUR/h\nreminderDays: [0, 3, 3]')),
+    ).toEqual([
+      '1 bad-currency currency',
+      '3 currency-mismatch labour',
+      '4 number-out-of-range reminderDays[0]',
+      '4 listed-twice reminderDays[2]',
+    ]);
+  });
+
+  it.each([
+    ['reminderDays: 5', 'a list of whole numbers from 1 to 3650, such as [7]'],
+    ['reminderDays: [0]', 'a whole number from 1 to 3650'],
+    ['reminderDays: [9999]', 'a whole number from 1 to 3650'],
+    ['reminderDays: [1, 1]', 'each once'],
+    ['quoteDays: [1, 3]', 'a whole number from 1 to 3650, such as 30'],
+    ['quoteDays: 4000', 'a whole number from 1 to 3650'],
+  ])('all that is allowed in place of %s', (text, allowed) => {
+    const reading = readSettingsText(text);
+    expect(reading.ok ? [] : reading.problems.map((each) => each.allowed)).toEqual([allowed]);
+  });
+
+  it('a picture is told not to be a file of the book', () => {
+    const picture = Uint8Array.from([0x89, 0x50, 0x4e, 0x47, 0x0d, 0x0a, 0x1a, 0x0a]);
+    const reading = readShelfText(picture);
+    expect(reading.ok ? [] : reading.problems).toEqual([
+      {
+        code: 'not-a-book-file',
+        path: '',
+        says: 'This is not a file of the shelf: it looks like a PNG picture, and a file of the shelf is YAML text.',
+        allowed: 'a file such as fettle shelf --out writes',
+      },
+    ]);
+  });
+
+  it('comments alone are an empty book; no text at all is more often a slip, and refused', () => {
+    expect(readShelfText('# all sold\n')).toEqual({ ok: true, shelf: {} });
+    expect(readSettingsText('{}')).toEqual({ ok: true, settings: {} });
+    for (const text of ['', ' \n']) {
+      const reading = readShelfText(text);
+      expect(reading.ok ? [] : reading.problems.map(({ code, allowed }) => [code, allowed])).toEqual([
+        ['file-empty', '{} where nothing is to stand in the shelf'],
+      ]);
+    }
   });
 });

@@ -1,11 +1,12 @@
 import * as z from 'zod';
 import { checkMedium, checkTwice } from '../checks/names.ts';
+import type { Partly } from '../draft.ts';
 import { ownMedia } from '../ownMedia.ts';
 import type { Problem } from '../problems.ts';
 import { quantity, shortName, wholeNumber } from '../schema/fields.ts';
 import { ownMediaSchema } from '../schema/media.ts';
 import { partPrice, pricePerVolume } from '../schema/money.ts';
-import { bookList, readBook, remarks } from './book.ts';
+import { type BookKind, type BookReading, bookList, readBook, readBookText, remarks } from './book.ts';
 
 const sumOfMoney = (says: string, example: string) =>
   quantity({ dimension: 'money', says, example, least: '0 GBP', most: '100000 GBP' });
@@ -64,20 +65,35 @@ export type ShelfReading =
   | { readonly ok: true; readonly shelf: Shelf }
   | { readonly ok: false; readonly problems: readonly Problem[] };
 
+const kind: BookKind<typeof shelfBookSchema> = {
+  schema: shelfBookSchema,
+  name: 'the shelf',
+  check: checkShelfBook,
+};
+
+const toShelf = (reading: BookReading<Shelf>): ShelfReading =>
+  reading.ok ? { ok: true, shelf: reading.book } : reading;
+
 /** Reads the shelf from plain data: as it was written, or everything that is wrong with it. */
 export function readShelf(value: unknown): ShelfReading {
-  const reading = readBook(value, { schema: shelfBookSchema, name: 'the shelf', check: checkShelfBook });
-  return reading.ok ? { ok: true, shelf: reading.book } : reading;
+  return toShelf(readBook(value, kind));
 }
 
-/** Media that are known, and nothing twice. */
-function checkShelfBook({ media = [], ownMedia: own = {}, parts = [] }: Shelf): readonly Problem[] {
+/** Reads the shelf from the text of a file: as it was written, or everything that is wrong with it, with lines. */
+export function readShelfText(source: string | Uint8Array): ShelfReading {
+  return toShelf(readBookText(source, kind));
+}
+
+/** Media that are known, and nothing twice. A medium of one's own is known, whatever is wrong with it. */
+function checkShelfBook({ media = [], ownMedia: own = {}, parts = [] }: Partly<Shelf>): readonly Problem[] {
   const known = ownMedia(own, 'ownMedia');
-  const places = media.map(({ medium }, index) => ({ id: medium, path: ['media', index, 'medium'] }));
+  const places = media.map((entry, index) => ({ id: entry?.medium, path: ['media', index, 'medium'] }));
   return [
-    ...places.flatMap(({ id, path }) => checkMedium(id, path, known)),
+    ...places
+      .filter(({ id }) => id !== undefined && !Object.hasOwn(own, id))
+      .flatMap(({ id, path }) => checkMedium(id, path, known)),
     ...checkTwice(places),
     ...known.problems,
-    ...checkTwice(parts.map(({ part }, index) => ({ id: part, path: ['parts', index, 'part'] }))),
+    ...checkTwice(parts.map((entry, index) => ({ id: entry?.part, path: ['parts', index, 'part'] }))),
   ];
 }

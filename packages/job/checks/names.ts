@@ -34,6 +34,8 @@ export function checkTwice(
     if (id === undefined) return [];
     const twice = seen.has(id);
     seen.add(id);
-    return twice ? [problem('listed-twice', path, { facts: { found: shown(id) } })] : [];
+    return twice
+      ? [problem('listed-twice', path, { facts: { found: shown(id) }, allowed: 'each once' })]
+      : [];
   });
 }

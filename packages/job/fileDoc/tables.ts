@@ -62,6 +62,7 @@ function writtenLike(facts: FieldFacts | undefined, schema: z.core.$ZodType): st
 function meaning(facts: FieldFacts | undefined, schema: z.core.$ZodType): string {
   const parts = [facts?.says ?? 'which kind the entry is of'];
   if (facts?.quantity !== undefined) parts.push(facts.quantity.bounds);
+  if (schema instanceof z.ZodNumber) parts.push(`from ${schema.minValue} to ${schema.maxValue}`);
   if (schema instanceof z.ZodEnum && schema.options.length < 9)
     parts.push(`one of ${schema.options.join(', ')}`);
   return parts.join('; ');

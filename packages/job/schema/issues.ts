@@ -64,19 +64,24 @@ function problemsOfUnion(
     return chosen.flatMap((inside) => problemsOfIssue(inside, path, setting));
   }
   const wanted = options.map(kindOfSchema).join(' or ');
+  const allowed = options.map(allowedOf).join(' or ');
   if (found === null || found === undefined) return [absent(path, found)];
   const example = options.map(exampleOf).find((each) => each !== undefined);
-  return [wrongKind(path, found, { wanted, example })];
+  return [wrongKind(path, found, { wanted, allowed, example })];
 }
 
 function wrongKind(
   path: FieldPath,
   found: unknown,
-  { wanted, example }: { readonly wanted: string; readonly example: string | undefined },
+  {
+    wanted,
+    allowed,
+    example,
+  }: { readonly wanted: string; readonly allowed: string; readonly example: string | undefined },
 ): Problem {
   return problem('wrong-kind', path, {
     facts: { found: kindOfValue(found), wanted },
-    allowed: example === undefined ? wanted : `${wanted}, such as ${example}`,
+    allowed: example === undefined ? allowed : `${allowed}, such as ${example}`,
   });
 }
 
@@ -153,13 +158,14 @@ function problemOfValue(issue: Issue, path: FieldPath, { root, value }: Setting)
     case 'too_big':
       return issue.origin === 'string'
         ? problem('text-too-long', path, { facts: { most: Number(issue.maximum) } })
-        : outOfRange(issue.origin, path, { found, limit: Number(issue.maximum), side: 'most' });
+        : outOfRange(issue.origin, path, { found, schema, limit: Number(issue.maximum), side: 'most' });
     case 'too_small':
-      return outOfRange(issue.origin, path, { found, limit: Number(issue.minimum), side: 'least' });
+      return outOfRange(issue.origin, path, { found, schema, limit: Number(issue.minimum), side: 'least' });
     default: {
       const wanted = schema === undefined ? 'something else' : kindOfSchema(schema);
       return wrongKind(path, found, {
         wanted,
+        allowed: schema === undefined ? wanted : allowedOf(schema),
         example: schema === undefined ? undefined : exampleOf(schema),
       });
     }
@@ -203,17 +209,26 @@ function outOfRange(
   path: FieldPath,
   {
     found,
+    schema,
     limit,
     side,
-  }: { readonly found: unknown; readonly limit: number; readonly side: 'least' | 'most' },
+  }: {
+    readonly found: unknown;
+    readonly schema: z.core.$ZodType | undefined;
+    readonly limit: number;
+    readonly side: 'least' | 'most';
+  },
 ): Problem {
   if (origin === 'array') {
     return side === 'most'
       ? problem('list-too-long', path, { facts: { most: limit } })
       : problem('list-too-short', path, { facts: { least: limit } });
   }
-  const allowed = side === 'most' ? `${limit} or less` : `${limit} or more`;
-  return problem('number-out-of-range', path, { facts: { found: shown(found) }, allowed });
+  const allowed = schema instanceof z.ZodNumber ? rangeOf(schema, 'a whole number') : undefined;
+  return problem('number-out-of-range', path, {
+    facts: { found: shown(found) },
+    ...(allowed === undefined ? {} : { allowed }),
+  });
 }
 
 /** A value as a sentence can quote it. */
@@ -230,6 +245,19 @@ export function kindOfValue(value: unknown): string {
   if (typeof value === 'number') return `the number ${value}`;
   if (typeof value === 'boolean') return value ? 'yes' : 'no';
   return `the text ${shown(value)}`;
+}
+
+/** `a whole number from 1 to 3650`. */
+function rangeOf({ minValue, maxValue }: z.ZodNumber, called: string): string {
+  return `${called} from ${minValue} to ${maxValue}`;
+}
+
+/** All that is allowed of a schema's value, as far as one phrase says it. */
+function allowedOf(schema: z.core.$ZodType): string {
+  if (schema instanceof z.ZodNumber) return rangeOf(schema, 'a whole number');
+  if (schema instanceof z.ZodArray && schema.element instanceof z.ZodNumber)
+    return `a list of ${rangeOf(schema.element, 'whole numbers')}`;
+  return kindOfSchema(schema);
 }
 
 function kindOfSchema(schema: z.core.$ZodType): string {

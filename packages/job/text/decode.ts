@@ -7,10 +7,32 @@ export type Decoded =
   | { readonly ok: true; readonly text: string }
   | { readonly ok: false; readonly problem: Problem };
 
+/** What a text is meant to be. */
+export interface TextKind {
+  /** What is told of a file that looks like something else, such as `a PNG picture`. */
+  readonly notOfIt: (looksLike: string) => Problem;
+  /** How nothing is written, where it may be: comments alone are nothing then, too. */
+  readonly empty?: string;
+}
+
+/** A text that is meant to be a job file. */
+export const jobText: TextKind = {
+  notOfIt: (looksLike) =>
+    problem('not-a-job-file', [], {
+      facts: { looksLike },
+      allowed: 'a job file; fettle new --family <family> writes one to start from',
+    }),
+};
+
+/** That there is nothing in a file, with how nothing is written. */
+export function nothingIn({ empty }: TextKind): Problem {
+  return problem('file-empty', [], { facts: {}, ...(empty === undefined ? {} : { allowed: empty }) });
+}
+
 /** Turns the bytes of a file into text, or says what kind of file it is instead. */
-export function decode(source: string | Uint8Array): Decoded {
-  const text = typeof source === 'string' ? checkedLength(source) : decodeBytes(source);
-  return typeof text === 'string' ? checkCharacters(text) : { ok: false, problem: text };
+export function decode(source: string | Uint8Array, kind: TextKind = jobText): Decoded {
+  const text = typeof source === 'string' ? checkedLength(source) : decodeBytes(source, kind);
+  return typeof text === 'string' ? checkCharacters(text, kind) : { ok: false, problem: text };
 }
 
 function tooLarge(bytes: number): Problem {
@@ -26,10 +48,10 @@ function checkedLength(text: string): string | Problem {
   return bytes > mostBytes ? tooLarge(bytes) : text;
 }
 
-function decodeBytes(bytes: Uint8Array): string | Problem {
+function decodeBytes(bytes: Uint8Array, kind: TextKind): string | Problem {
   if (bytes.length > mostBytes) return tooLarge(bytes.length);
   const foreign = foreignKind(bytes);
-  if (foreign !== undefined) return notAJob(foreign);
+  if (foreign !== undefined) return kind.notOfIt(foreign);
   if (looksUtf16(bytes)) return problem('file-utf16', [], { facts: {}, allowed: 'UTF-8' });
   try {
     return new TextDecoder('utf-8', { fatal: true }).decode(bytes);
@@ -85,18 +107,11 @@ function markupKind(text: string): string | undefined {
   return /<(?:!doctype )?html\b/i.test(start) ? 'a web page' : 'XML';
 }
 
-function notAJob(looksLike: string): Problem {
-  return problem('not-a-job-file', [], {
-    facts: { looksLike },
-    allowed: 'a job file; fettle new --family <family> writes one to start from',
-  });
-}
-
-function checkCharacters(withMark: string): Decoded {
+function checkCharacters(withMark: string, kind: TextKind): Decoded {
   const text = withMark.startsWith('\uFEFF') ? withMark.slice(1) : withMark;
-  if (text.trim() === '') return { ok: false, problem: problem('file-empty', [], { facts: {} }) };
+  if (text.trim() === '') return { ok: false, problem: nothingIn(kind) };
   const markup = markupKind(text);
-  if (markup !== undefined) return { ok: false, problem: notAJob(markup) };
+  if (markup !== undefined) return { ok: false, problem: kind.notOfIt(markup) };
   const at = text.search(/\p{Surrogate}|(?![\t\n\r])[\p{Cc}\uFFFE\uFFFF]/u);
   if (at < 0) return { ok: true, text };
   const before = text.slice(0, at).split('\n');

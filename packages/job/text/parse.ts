@@ -13,7 +13,7 @@ import {
 import { type FieldPath, writtenPath } from '../fieldPath.ts';
 import { type Problem, problem } from '../problems.ts';
 import { type CutNumber, cutNumber } from './decimalComma.ts';
-import { decode } from './decode.ts';
+import { decode, jobText, nothingIn, type TextKind } from './decode.ts';
 import { unreadable } from './nesting.ts';
 
 /** A place in a text, counted from 1. */
@@ -32,14 +32,15 @@ export interface Parsed {
 const mostSyntaxProblems = 20;
 
 /**
- * Reads the text of a job file (YAML 1.2, and so JSON too) into plain data without anchors, tags or repeated
- * fields.
+ * Reads the text of a job file or a book (YAML 1.2, and so JSON too) into plain data without anchors, tags or
+ * repeated fields.
  *
+ * @param kind what the text is meant to be, a job file where left out
  * @returns `problems` is not empty where the text is not to be used as it stands; where only fields are
  *   repeated, `value` holds the first of each
  */
-export function parseText(source: string | Uint8Array): Parsed {
-  const decoded = decode(source);
+export function parseText(source: string | Uint8Array, kind: TextKind = jobText): Parsed {
+  const decoded = decode(source, kind);
   if (!decoded.ok) return failed([decoded.problem]);
   const { text } = decoded;
   const lines = new LineCounter();
@@ -58,8 +59,7 @@ export function parseText(source: string | Uint8Array): Parsed {
     schema: 'core',
   });
   const [document] = Array.isArray(documents) ? documents : [];
-  if (document === undefined || documents.length === 0)
-    return failed([problem('file-empty', [], { facts: {} })]);
+  if (document === undefined || documents.length === 0) return nothing(kind);
   const unfit = unfitDocument(documents.length, document.directives?.yaml);
   if (unfit !== undefined) return failed([unfit]);
   const wrong = document.errors.slice(0, mostSyntaxProblems).map((error) => ({
@@ -67,8 +67,15 @@ export function parseText(source: string | Uint8Array): Parsed {
     at: placeOf(lines, error.pos[0]),
   }));
   if (wrong.length > 0) return failed(wrong);
-  if (document.contents === null) return failed([problem('file-empty', [], { facts: {} })]);
+  if (document.contents === null) return nothing(kind);
   return readContents(document.contents, lines);
+}
+
+/** What comments alone are. */
+function nothing(kind: TextKind): Parsed {
+  return kind.empty === undefined
+    ? failed([nothingIn(kind)])
+    : { value: {}, places: new Map(), problems: [] };
 }
 
 function failed(problems: readonly Problem[]): Parsed {

@@ -1,7 +1,6 @@
-import { readSettings } from '@fettle/job/books/settings.ts';
-import { readShelf } from '@fettle/job/books/shelf.ts';
+import { readSettingsText } from '@fettle/job/books/settings.ts';
+import { readShelfText } from '@fettle/job/books/shelf.ts';
 import type { Problem } from '@fettle/job/problems.ts';
-import { parseText } from '@fettle/job/text/parse.ts';
 import type { BookName, StoredBook } from '@fettle/store/contract/books.ts';
 import { type OpenAPIHono, z } from '@hono/zod-openapi';
 import type { Environment, Services } from '../services.ts';
@@ -20,7 +19,7 @@ interface Book {
   readonly name: BookName;
   readonly says: string;
   readonly operation: string;
-  read(value: unknown): { readonly ok: true; readonly body: unknown } | BookProblems;
+  read(bytes: Uint8Array): { readonly ok: true; readonly body: unknown } | BookProblems;
 }
 
 interface BookProblems {
@@ -33,8 +32,8 @@ const books: readonly Book[] = [
     name: 'shelf',
     says: 'the shelf: media, hoses and parts in hand, with prices',
     operation: 'Shelf',
-    read: (value) => {
-      const reading = readShelf(value);
+    read: (bytes) => {
+      const reading = readShelfText(bytes);
       return reading.ok ? { ok: true, body: reading.shelf } : reading;
     },
   },
@@ -42,8 +41,8 @@ const books: readonly Book[] = [
     name: 'settings',
     says: 'the settings: currency, tariffs, prices, units',
     operation: 'Settings',
-    read: (value) => {
-      const reading = readSettings(value);
+    read: (bytes) => {
+      const reading = readSettingsText(bytes);
       return reading.ok ? { ok: true, body: reading.settings } : reading;
     },
   },
@@ -126,9 +125,7 @@ const addWrite = (app: OpenAPIHono<Environment>, services: Services, book: Book)
     },
     async ({ context }) => {
       const wanted = readIfMatch(context);
-      const { value, problems } = parseText(await readDocumentBytes(context));
-      if (problems.length > 0) throw documentRefused(problems);
-      const reading = book.read(value);
+      const reading = book.read(await readDocumentBytes(context));
       if (!reading.ok) throw documentRefused(reading.problems);
       const by = context.get('visitor').name;
       const revision = await revise(services, { name: book.name, body: reading.body, by }, wanted);
