@@ -1,22 +1,9 @@
 import type { System } from '@fettle/engine/quantities/displayUnits.ts';
+import { figures, intervalText } from '@fettle/workflows/amounts.ts';
 
 const DAY_S = 86_400;
 const L_PER_H = 3.6e6;
 const US_GALLON_L = 3.785411784;
-
-const figures = (value: number, count: number): string => {
-  const rounded = Number(value.toPrecision(count));
-  return Math.abs(rounded) >= 1000 ? rounded.toLocaleString('en-GB') : String(rounded);
-};
-
-/** Dry feed a day in grams, in both systems: nobody weighs fish food in ounces. */
-export const feedText = (kgPerS: number): string => `${figures(kgPerS * 1000 * DAY_S, 3)} g/d`;
-
-/** A cleaning interval: two figures are more than it is known to. */
-export const intervalText = (timeS: number, beyond: boolean): string => {
-  if (beyond) return 'more than a year';
-  return timeS < DAY_S ? `${figures(timeS / 3600, 2)} hours` : `${figures(timeS / DAY_S, 2)} days`;
-};
 
 export const days = (timeS: number): string => `${figures(timeS / DAY_S, 3)} days`;
 

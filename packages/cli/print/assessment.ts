@@ -2,9 +2,10 @@ import { BOUND_BY, ENDED_BY } from '@fettle/engine/assessment/assessment.ts';
 import { testDimensions } from '@fettle/engine/assessment/findings/measured.ts';
 import { placeName } from '@fettle/engine/assessment/placeName.ts';
 import { familyById } from '@fettle/engine/families/families.ts';
+import { feedText, intervalDoubt, intervalText, rangesMissing } from '@fettle/workflows/amounts.ts';
 import type { AssessedJob } from '@fettle/workflows/assessJob.ts';
 import { type Output, type Print, printer, share } from '../output.ts';
-import { days, feedText, intervalText } from './amounts.ts';
+import { days } from './amounts.ts';
 import { printAssumed } from './assumed.ts';
 import { printBeds } from './beds.ts';
 import { printFindings } from './findings.ts';
@@ -31,7 +32,7 @@ const cleaningSentence = ({ assessment, model }: AssessedJob): string => {
   if (assessment.dutyPoint.flowM3PerS <= 0) return 'No water flows.';
   if (beyond) return 'Nothing asks for cleaning within a year.';
   const what = ENDED_BY[endedBy](placeName(model, assessment, place ?? ''));
-  return `It wants cleaning after about ${intervalText(timeS, beyond)} (within a factor of three): then ${what}, and the flow at the tank is ${share(flowRatio)} of clean.`;
+  return `It wants cleaning after about ${intervalText(timeS, beyond)} (${intervalDoubt}): then ${what}, and the flow at the tank is ${share(flowRatio)} of clean.`;
 };
 
 const worstSentence = ({ findings }: AssessedJob): string => {
@@ -68,7 +69,7 @@ const chemical = ({ assessment, model }: AssessedJob, print: Print): string =>
         : 'never full here';
       const holds = `holds ${print(capacityKg, 'mass')} of ${substance.replace('-', ' ')}`;
       return wrap(
-        `${placeName(model, assessment, bed)}: ${lasts}, within a factor of three (${holds}, dirt leaves ${share(openFraction)} of it open, takes ${share(takenFraction)} of what comes into the tank).`,
+        `${placeName(model, assessment, bed)}: ${lasts}, ${intervalDoubt} (${holds}, dirt leaves ${share(openFraction)} of it open, takes ${share(takenFraction)} of what comes into the tank).`,
         2,
       );
     })
@@ -79,7 +80,7 @@ const cost = ({ assessment }: AssessedJob): string => {
   const sum = (value: number): string => `${Math.round(value)} ${currency}`;
   const clogged = assessment.cost.media.some((line) => line.because === 'clogs');
   const doubt = clogged
-    ? ' Media that are replaced because they clog cost as the interval says, within a factor of three.'
+    ? ` Media that are replaced because they clog cost as the interval says, ${intervalDoubt}.`
     : '';
   return wrap(
     `Running it costs ${sum(perYear)} a year: electricity ${sum(energyPerYear)} (${Math.round(energyJPerYear / 3.6e6)} kWh), media ${sum(mediaPerYear)}, price spread over its life ${sum(pricePerYear)}.${doubt}`,
@@ -146,8 +147,6 @@ export const printAssessment = (job: AssessedJob, output: Output): string => {
         .join('\n'),
     ),
     '',
-    wrap(
-      `Model edition ${assessment.edition}. Ranges are not computed yet: every figure hangs on the doubts of what was assumed.`,
-    ),
+    wrap(`Model edition ${assessment.edition}. ${rangesMissing}`),
   ].join('\n');
 };

@@ -82,6 +82,13 @@ const keepingBacteria = (plan: Plan): string[] =>
         'Keep at least a third of the media that bacteria live on as it was for four weeks, in the filter or in a bag in the tank; never replace all at once.',
       ];
 
+/** What holds at every filter, before hands go into the water and when it runs again: mains and water. */
+export const mainsCautions = {
+  before: 'Unplug every device in the tank before hands go into the water; never by the switch alone.',
+  after:
+    'Plug in with a drip loop, through a residual-current device; local codes and licensed electricians decide on all wiring.',
+} as const;
+
 /** What to do, in order, with the safety of hands and animals where it matters; metric unless asked otherwise. */
 export const stepsOf = (plan: Plan, system: System = 'metric'): readonly string[] => {
   // Nobody cuts or pours to three figures, but a hose is named by them.
@@ -90,7 +97,7 @@ export const stepsOf = (plan: Plan, system: System = 'metric'): readonly string[
   const { open, close } = handlingOf(plan);
   return [
     ...buying(plan, print),
-    'Unplug every device in the tank before hands go into the water; never by the switch alone.',
+    mainsCautions.before,
     ...open,
     'Take the media out in order, note their places, and keep them wet in a bucket of tank water.',
     ...plan.alterations.flatMap(({ id, settings }) => alterationKinds[id]!.steps(settings, printPart)),
@@ -98,7 +105,7 @@ export const stepsOf = (plan: Plan, system: System = 'metric'): readonly string[
     ...packing(plan, print),
     ...keepingBacteria(plan),
     ...close,
-    'Plug in with a drip loop, through a residual-current device; local codes and licensed electricians decide on all wiring.',
+    mainsCautions.after,
     'Measure the flow as before; test ammonia and nitrite on days 1, 3, 5, 7 and 14; feed lightly in the first week.',
   ];
 };

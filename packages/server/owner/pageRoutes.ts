@@ -1,4 +1,5 @@
 import { readingKinds } from '@fettle/store/contract/readings.ts';
+import { storedSettings } from '@fettle/workflows/storedSettings.ts';
 import type { Context, Hono } from 'hono';
 import { Refusal } from '../api/refusal.ts';
 import { addressOf } from '../guard/address.ts';
@@ -95,7 +96,8 @@ const draw =
   async (context, { job: { document, number, revision } }) => {
     const theme = context.req.query('theme') === 'dark' ? 'dark' : 'light';
     const key = { job: number, revision };
-    const svg = await services.computation.draw({ document, theme, units: 'metric', key });
+    const { units = 'metric' } = await storedSettings(services.store);
+    const svg = await services.computation.draw({ document, theme, units, key });
     return context.body(svg, 200, drawingHeaders);
   };
 

@@ -1,13 +1,11 @@
 import { html } from 'hono/html';
+import { fact } from '../pages/facts.ts';
 import { type Markup, page } from '../pages/page.ts';
 import { quoteTable } from '../pages/quote.ts';
 import { readingsTable } from '../pages/readingsTable.ts';
 import { dayInWords, figuresInWords, stageInWords } from './plainWords.ts';
 import { type FormState, readingForm } from './readingForm.ts';
 import type { Sheet } from './schemas.ts';
-
-const fact = (name: string, value: string | undefined): Markup | '' =>
-  value === undefined ? '' : html`<div><dt>${name}</dt><dd>${value}</dd></div>`;
 
 const facts = ({ stage, received, promised, family }: Sheet): Markup =>
   html`<dl class="facts-list">

@@ -4,6 +4,7 @@ import { html } from 'hono/html';
 import { readQuery, shortText, wholeNumber } from '../api/query.ts';
 import type { Environment, Services } from '../services.ts';
 import { type Markup, page } from './page.ts';
+import { familyName, promise, stage } from './standing.ts';
 
 const AT_ONCE = 100;
 
@@ -22,22 +23,11 @@ interface Shown {
 const tagged = (tag: string): Markup =>
   html`<li><a class="tag" href="/bench?tag=${encodeURIComponent(tag)}">${tag}</a></li>`;
 
-/** Stages in which the filter is with its owner again. */
-const backHome: readonly (string | undefined)[] = ['handed-back', 'closed'];
-
-/** A job's day of promise, marked where it has passed while the filter is still here. */
-const promise = ({ promised, stage }: JobLine, today: string): Markup => {
-  if (promised === undefined) return html`<span class="soft">no day promised</span>`;
-  return promised < today && !backHome.includes(stage)
-    ? html`<strong class="fault">late: <time datetime="${promised}">${promised}</time></strong>`
-    : html`<time datetime="${promised}">${promised}</time>`;
-};
-
 const line = (job: JobLine, today: string): Markup => html`
 <li>
 <a class="job" href="/jobs/${job.number}"><span class="number">${job.number}</span>
-<span>${job.title ?? job.filterName ?? job.family}</span></a>
-<p class="facts">${promise(job, today)}${job.stage === undefined ? '' : html` · ${job.stage}`} · ${job.family}${
+<span>${job.title ?? job.filterName ?? familyName(job.family)}</span></a>
+<p class="facts">${promise(job, today) ?? html`<span class="soft">no day promised</span>`} · ${stage(job)} · ${familyName(job.family)}${
   job.owner === undefined ? '' : html` · ${job.owner}`
 }</p>
 ${job.tags.length === 0 ? '' : html`<ul class="tags">${job.tags.map(tagged)}</ul>`}

@@ -49,6 +49,7 @@ p { margin: 0.3rem 0; }
 header.top { border-bottom: 2px solid var(--ink); padding: 0.7rem 0; }
 .name { margin: 0; font-weight: bold; letter-spacing: 0.04em; }
 .name a { color: var(--ink); text-decoration: none; }
+time { white-space: nowrap; }
 .soft { color: var(--soft); }
 .fault, .error { color: var(--fault); }
 .number { font-variant-numeric: tabular-nums; color: var(--soft); margin-right: 0.4rem; }

@@ -1,0 +1,23 @@
+const DAY_S = 86_400;
+
+/** A number with so many figures that count. */
+export const figures = (value: number, count: number): string => {
+  const rounded = Number(value.toPrecision(count));
+  return Math.abs(rounded) >= 1000 ? rounded.toLocaleString('en-GB') : String(rounded);
+};
+
+/** Dry feed a day in grams, in both systems: nobody weighs fish food in ounces. */
+export const feedText = (kgPerS: number): string => `${figures(kgPerS * 1000 * DAY_S, 3)} g/d`;
+
+/** A cleaning interval: two figures are more than it is known to. */
+export const intervalText = (timeS: number, beyond: boolean): string => {
+  if (beyond) return 'more than a year';
+  return timeS < DAY_S ? `${figures(timeS / 3600, 2)} hours` : `${figures(timeS / DAY_S, 2)} days`;
+};
+
+/** How well a cleaning interval is known. */
+export const intervalDoubt = 'within a factor of three';
+
+/** What is said of figures that stand without their ranges. */
+export const rangesMissing =
+  'Ranges are not computed yet: every figure hangs on the doubts of what was assumed.';
