@@ -29,7 +29,5 @@ export function booksDoc(): string {
     '',
     '`units` says in which units figures are shown where nothing else does: by `fettle open`, and by `fettle assess` and `fettle plan` for a job of the records, named by its number; `--units` overrides it. The pages of the server go by it, with their drawings; the owner’s sheet gives figures in both, and its drawing in these. It changes nothing in a job file that is named by its path (metric unless `--units` says otherwise), in JSON, whether printed or over the API, in a drawing that is fetched over the API (`?units=us`), or in what somebody wrote: prices, readings and fields are shown as they were written.',
     '',
-    '`units` says in which units figures are shown where nothing else does: by `fettle open`, and by `fettle assess` and `fettle plan` for a job of the records, named by its number; `--units` overrides it. The pages of the server go by it, with their drawings; the owner’s sheet gives figures in both, and its drawing in these. It changes nothing in a job file that is named by its path (metric unless `--units` says otherwise), in JSON, whether printed or over the API, in a drawing that is fetched over the API (`?units=us`), or in what somebody wrote: prices, readings and fields are shown as they were written.',
-    '',
   ].join('\n');
 }
