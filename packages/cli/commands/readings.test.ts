@@ -29,7 +29,7 @@ describe('follow-up readings by command', () => {
 
   test('say as what they were understood to be counted, and assume nothing where they do not', async () => {
     expect(await told('1', 'add', 'ammonia', '0.25 mg/L NH4-N')).toMatch(
-      /Ammonia: understood as counted as N\.$/,
+      /Ammonia: understood to be counted as N\.$/,
     );
     expect(await told('1', 'add', 'nitrite', '0.1 ppm as NO2')).toMatch(/Nitrite: .* counted as NO2\.$/);
     expect(await told('1', 'add', 'ammonia', '0.25 mg/L')).toContain(

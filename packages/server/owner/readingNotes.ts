@@ -36,7 +36,7 @@ const basisNotes = (reading: Measured): ReadingNote[] => {
   if (countedAs.length === 0) return [];
   const basis = basisOf(reading);
   if (basis !== undefined)
-    return [{ code: 'counted-as', path: 'value', says: `${label}: understood as counted as ${basis}.` }];
+    return [{ code: 'counted-as', path: 'value', says: `${label}: understood to be counted as ${basis}.` }];
   const says = `${label}: ${reading.value} does not say as what it is counted, and nothing is assumed of it; where the test says so, write ${basisForms(reading.kind)} behind the unit.`;
   return [{ code: 'basis-not-said', path: 'value', says }];
 };
