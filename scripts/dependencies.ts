@@ -27,6 +27,7 @@ const licences = new Set([
   'ISC',
   'LGPL-3.0-or-later',
   'MIT',
+  'Unlicense',
 ]);
 
 /** The one package whose script may stand in the lock: it is refused by `allowScripts` and not needed. */

@@ -93,7 +93,9 @@ function packageBreach(from: string, target: string, specifier: string): ImportB
     return { rule: 'leaves-packages', message: `packages import only packages, not ${target}` };
   if (specifier.startsWith('.'))
     return { rule: 'by-path', message: `other packages are imported by name: @fettle/${targetPackage}/…` };
-  if (packageLayers[packageName]?.includes(targetPackage)) return undefined;
+  const isOpen = (allowed: string): boolean =>
+    allowed === targetPackage || target.startsWith(`packages/${allowed}/`);
+  if (packageLayers[packageName]?.some(isOpen)) return undefined;
   return { rule: 'package-order', message: `${packageName} may not import ${targetPackage}` };
 }
 
@@ -111,7 +113,7 @@ function testingBreach(from: string, target: string): ImportBreach | undefined {
 }
 
 if (isMain(import.meta.url)) {
-  const report = checkLayers(readSources((path) => path.endsWith('.ts')));
+  const report = checkLayers(readSources((path) => /\.tsx?$/.test(path)));
   console.log(`layers: ${report.importsLooked} imports`);
   process.exitCode = reportBreaches('layers', report.filesLooked, report.breaches);
 }

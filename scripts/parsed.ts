@@ -9,11 +9,14 @@ export interface ImportedModule {
   readonly line: number;
 }
 
-const options: ParserOptions = { lang: 'ts', sourceType: 'module' };
+const optionsFor = (path: string): ParserOptions => ({
+  lang: path.endsWith('.tsx') ? 'tsx' : 'ts',
+  sourceType: 'module',
+});
 
 /** The tree of a source; throws where the text is no TypeScript. */
 export function parsedProgram(source: Source): ParseResult['program'] {
-  const parsed = parseSync(source.path, source.text, options);
+  const parsed = parseSync(source.path, source.text, optionsFor(source.path));
   const [error] = parsed.errors;
   if (error !== undefined) throw new Error(`${source.path}: ${error.message}`);
   return parsed.program;

@@ -13,20 +13,25 @@ import { type PlacedBed, placedBeds } from './placedBeds.ts';
 import { openRuns } from './reaches.ts';
 import { fullWidth, mainRibbon } from './ribbons.ts';
 import { isAlarming, type Shares, sharesOf } from './shares.ts';
-import { fittingScale, labelSide, pathWords, type Side, sheetFor } from './sheet.ts';
+import { fittingScale, labelSide, pathWords, type Sheet, type Side, sheetFor } from './sheet.ts';
 import { coordinate, element, escapeXml, text } from './svg.ts';
 import { fontFamily, type Palette, palettes, sizes, type Theme } from './tokens.ts';
 import { bedArrows, packedBoxes, spreadWater } from './waterInBeds.ts';
 
-/** What a section drawing shows, and how. */
-export interface SectionToDraw extends PathToDescribe {
-  readonly theme: Theme;
+/** What decides where on its sheet a section lies. */
+export interface TitledSection {
+  readonly layout: Layout;
   /** Title over the drawing; none is drawn where it is absent. */
   readonly caption?: string;
   /** Millimetres of paper per metre; without it the section fills its sheet. */
   readonly scale?: number;
   /** Height kept for the title, mm, where it is more than the title needs. */
   readonly titleHeight?: number;
+}
+
+/** What a section drawing shows, and how. */
+export interface SectionToDraw extends PathToDescribe, TitledSection {
+  readonly theme: Theme;
   /** Start of every id in the drawing; derived from the content where it is absent. */
   readonly idPrefix?: string;
 }
@@ -36,14 +41,18 @@ export interface Figure extends Block {
   readonly defs: string;
 }
 
+/** The sheet on which a section is drawn. */
+export const sectionSheet = ({ layout, caption = '', scale, titleHeight = 0 }: TitledSection): Sheet =>
+  sheetFor(layout, {
+    top: Math.max(titleBlock(caption, palettes.light).height, titleHeight),
+    scale: scale ?? fittingScale(layout),
+  });
+
 /** The section with its title and key, from y 0 down, `sizes.sheetWidth` wide. */
 export function sectionFigure(drawn: SectionToDraw & { readonly idPrefix: string }): Figure {
   const palette = palettes[drawn.theme];
   const title = titleBlock(drawn.caption ?? '', palette);
-  const sheet = sheetFor(drawn.layout, {
-    top: Math.max(title.height, drawn.titleHeight ?? 0),
-    scale: drawn.scale ?? fittingScale(drawn.layout),
-  });
+  const sheet = sectionSheet(drawn);
   const pen: Pen = { sheet, palette, prefix: drawn.idPrefix };
   const beds = placedBeds(drawn);
   const media = beds.flatMap((placed) => (placed.medium ? [placed.medium] : []));

@@ -1,0 +1,28 @@
+import { describe, expect, test } from 'vitest';
+import { media } from './drawingCases.ts';
+import { cases } from './drawingReading.ts';
+import { sectionDrawing } from './sectionDrawing.ts';
+import { sectionPlaces } from './sectionPlaces.ts';
+
+describe('places on a section drawing', () => {
+  test.each(cases)('%s: every bed lies inside its chamber, and every chamber on the sheet', (_, one) => {
+    const drawn = { ...one, media, units: 'metric' as const };
+    const places = sectionPlaces(drawn);
+    const height = Number(
+      /viewBox="0 0 100 ([\d.]+)"/.exec(sectionDrawing({ ...drawn, theme: 'light' }))?.[1],
+    );
+    for (const { box } of places.chambers) {
+      expect(Math.min(box.x, box.y)).toBeGreaterThan(0);
+      expect(box.x + box.width).toBeLessThan(100);
+      expect(box.y + box.height).toBeLessThan(height);
+    }
+    for (const { chamber, box, place } of places.beds) {
+      const around = places.chambers.find((each) => each.chamber.id === chamber.id)?.box;
+      expect(around).toBeDefined();
+      if (around === undefined) continue;
+      expect(box.x).toBeGreaterThanOrEqual(around.x - 1e-9);
+      expect(box.y + box.height).toBeLessThanOrEqual(around.y + around.height + 1e-9);
+      expect(drawn.packing[chamber.id]?.[place]?.medium).toBeDefined();
+    }
+  });
+});

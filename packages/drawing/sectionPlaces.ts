@@ -1,0 +1,58 @@
+import type { Box, Chamber, Point } from '@fettle/engine/families/layout.ts';
+import { type Packed, placedBeds } from './placedBeds.ts';
+import { sectionSheet, type TitledSection } from './sectionDrawing.ts';
+
+/** A chamber on the sheet. */
+export interface ChamberPlace {
+  readonly chamber: Chamber;
+  /** Millimetres of the sheet from its upper left corner, y downward. */
+  readonly box: Box;
+}
+
+/** A bed on the sheet. */
+export interface BedPlace {
+  readonly chamber: Chamber;
+  /** Place among the beds of its chamber as the packing lists them, from 0. */
+  readonly place: number;
+  /** `M1`, `B2`, as the drawing writes it. */
+  readonly tag: string;
+  readonly name: string;
+  readonly medium: string;
+  readonly depthM: number;
+  readonly box: Box;
+}
+
+/** Where on a section drawing things are, for those who point at them. */
+export interface SectionPlaces {
+  /** Millimetres of sheet per metre. */
+  readonly scale: number;
+  readonly chambers: readonly ChamberPlace[];
+  /** In the order in which the water meets them. */
+  readonly beds: readonly BedPlace[];
+  /** Openings, leaks and weirs, each at its point of the sheet. */
+  readonly ways: readonly { readonly id: string; readonly label: string; readonly at: Point }[];
+}
+
+/** Where chambers, beds and ways lie on the sheet that `sectionDrawing` draws of the same section. */
+export function sectionPlaces(section: Packed & TitledSection): SectionPlaces {
+  const { layout, packing } = section;
+  const sheet = sectionSheet(section);
+  return {
+    scale: sheet.scale,
+    chambers: layout.chambers.map((chamber) => ({ chamber, box: sheet.box(chamber.box) })),
+    beds: placedBeds(section).map(({ bed, chamber, tag, name, box }) => ({
+      chamber,
+      place: (packing[chamber.id] ?? []).indexOf(bed),
+      tag,
+      name,
+      medium: bed.medium,
+      depthM: bed.depthM,
+      box: sheet.box(box),
+    })),
+    ways: [...layout.openings, ...layout.leaks, ...layout.weirs].map(({ id, label, at }) => ({
+      id,
+      label,
+      at: sheet.at(at),
+    })),
+  };
+}

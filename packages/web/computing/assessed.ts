@@ -1,0 +1,31 @@
+import type { SectionPlaces } from '@fettle/drawing/sectionPlaces.ts';
+import type { Theme } from '@fettle/drawing/tokens.ts';
+import type { Assessment } from '@fettle/engine/assessment/assessment.ts';
+import type { Model } from '@fettle/engine/model/model.ts';
+import type { System } from '@fettle/engine/quantities/displayUnits.ts';
+import type { Note, Problem } from '@fettle/job/problems.ts';
+import type { AssessedJob } from '@fettle/workflows/assessJob.ts';
+
+/** How figures and drawings are to look. */
+export interface Shown {
+  readonly system: System;
+  readonly theme: Theme;
+}
+
+/** What follows a hand: the figures of one packing, and its drawing. */
+export interface QuickFigures {
+  readonly model: Model;
+  readonly assessment: Assessment;
+  readonly notes: readonly Note[];
+  /** SVG. */
+  readonly drawing: string;
+  readonly places: SectionPlaces;
+}
+
+/** What takes longer: faults and their cures, claims, bench tests. */
+export type WholeFigures = AssessedJob;
+
+/** What was made of a document, or what is wrong with it. */
+export type Computed<Figures> =
+  | { readonly ok: true; readonly figures: Figures }
+  | { readonly ok: false; readonly problems: readonly Problem[] };

@@ -1,0 +1,59 @@
+import { type Dimension, dimensionFacts } from '@fettle/engine/quantities/dimensions.ts';
+import { printQuantity } from '@fettle/engine/quantities/printQuantity.ts';
+import { writtenPath } from '@fettle/job/fieldPath.ts';
+import { fieldFacts, inner } from '@fettle/job/schema/fields.ts';
+import * as z from 'zod';
+import { type FieldProps, useForm } from './JobForm.tsx';
+import { LineField } from './LineField.tsx';
+import { schemaOf } from './places.ts';
+import { QuantityField } from './QuantityField.tsx';
+import { ChoiceField, DayField, NumberField, TextField, YesNoField } from './simpleFields.tsx';
+
+const capital = (says: string): string => says.charAt(0).toUpperCase() + says.slice(1);
+
+/** What the engine took where the document says nothing. */
+function useAssumed(path: string): string | undefined {
+  const { givens } = useForm();
+  const given = givens.find((each) => each.path === path && each.assumedBecause !== undefined);
+  if (given === undefined) return undefined;
+  const dimension = dimensionOf(given.unit);
+  const value =
+    dimension === undefined
+      ? `${Number(given.value.toPrecision(3))} ${given.unit}`
+      : printQuantity({ value: given.value, dimension, system: 'metric' });
+  return `Assumed: ${value.trim()}, ${given.assumedBecause}`;
+}
+
+const dimensionOf = (unit: string): Dimension | undefined =>
+  // Each key is a dimension, as the table's own type says.
+  (Object.keys(dimensionFacts) as Dimension[]).find(
+    (each) => dimensionFacts[each].si === unit && unit !== '1',
+  );
+
+/** A field of the job document, of the kind that its schema asks for. */
+export function Field({ path, label, how }: FieldProps) {
+  const form = useForm();
+  const schema = schemaOf(form.document, path);
+  const written = writtenPath(path);
+  const assumed = useAssumed(written);
+  if (schema === undefined) return null;
+  const facts = fieldFacts.get(inner(schema));
+  const says = form.problems.find((problem) => problem.path === written)?.says;
+  const shared = {
+    path,
+    name: label ?? capital(facts?.says ?? written),
+    ...(how === undefined ? {} : { how }),
+    ...(says === undefined ? {} : { problem: says }),
+    ...(assumed === undefined ? {} : { assumed }),
+    ...(facts?.example === undefined ? {} : { example: facts.example }),
+  };
+  if (facts?.quantity !== undefined) return <QuantityField {...shared} schema={schema} />;
+  if (schema instanceof z.ZodEnum)
+    return <ChoiceField {...shared} choices={schema.options.map((option) => String(option))} />;
+  if (schema instanceof z.ZodBoolean) return <YesNoField {...shared} />;
+  if (schema instanceof z.ZodISODate) return <DayField {...shared} />;
+  if (schema instanceof z.ZodNumber) return <NumberField {...shared} />;
+  if (schema instanceof z.ZodString)
+    return (schema.maxLength ?? 0) > 500 ? <TextField {...shared} /> : <LineField {...shared} />;
+  return null;
+}

@@ -1,0 +1,80 @@
+import type { FieldConflict } from '@fettle/job/changes/merge.ts';
+import { useState } from 'react';
+import { placeOf, putting } from '../../forms/places.ts';
+import { edited, historyOf, type Worked } from '../../session/history.ts';
+import type { JobSession, Standing } from '../../session/jobSession.ts';
+
+type Conflicting = Extract<Standing, { is: 'conflict' }>;
+
+const shown = (value: unknown): string =>
+  value === undefined ? 'nothing' : typeof value === 'string' ? value : JSON.stringify(value);
+
+/** Both changes together, with those of the conflicting fields that were chosen to be ours. */
+const settled = ({ merged, conflicts }: Conflicting, ours: ReadonlySet<string>): Worked =>
+  conflicts
+    .filter(({ path }) => ours.has(path))
+    .reduce(
+      (history, { path, yours }) => edited(history, { says: path, recipe: putting(placeOf(path), yours) }),
+      historyOf(merged),
+    ).document;
+
+function Choice({
+  conflict: { path, theirs, yours },
+  isOurs,
+  choose,
+}: {
+  readonly conflict: FieldConflict;
+  readonly isOurs: boolean;
+  readonly choose: (isOurs: boolean) => void;
+}) {
+  const sides = [
+    { says: 'Theirs', value: theirs, ours: false },
+    { says: 'Yours', value: yours, ours: true },
+  ];
+  return (
+    <fieldset>
+      <legend>{path}</legend>
+      {sides.map(({ says, value, ours }) => (
+        <label key={says}>
+          <input type="radio" name={path} checked={isOurs === ours} onChange={() => choose(ours)} /> {says}:{' '}
+          {shown(value)}
+        </label>
+      ))}
+    </fieldset>
+  );
+}
+
+/** Somebody else changed the same fields: one of the two is chosen for each, and nothing is lost till then. */
+export function Conflict({
+  session,
+  standing,
+}: {
+  readonly session: JobSession;
+  readonly standing: Conflicting;
+}) {
+  const [ours, setOurs] = useState<ReadonlySet<string>>(
+    () => new Set(standing.conflicts.map(({ path }) => path)),
+  );
+  return (
+    <section className="conflict" aria-labelledby="conflict">
+      <h2 id="conflict">Somebody else changed the same fields</h2>
+      <p>Choose for each field which one stands. All other changes, theirs and yours, are kept.</p>
+      {standing.conflicts.map((conflict) => (
+        <Choice
+          key={conflict.path}
+          conflict={conflict}
+          isOurs={ours.has(conflict.path)}
+          choose={(isOurs) => {
+            const next = new Set(ours);
+            if (isOurs) next.add(conflict.path);
+            else next.delete(conflict.path);
+            setOurs(next);
+          }}
+        />
+      ))}
+      <button type="button" className="main" onClick={() => session.settle(settled(standing, ours))}>
+        Keep these
+      </button>
+    </section>
+  );
+}

@@ -1,0 +1,91 @@
+import { useEffect } from 'react';
+import { Link, useLocation } from 'wouter';
+import { useSystem, useTheme } from '../../app/preferences.ts';
+import { useComputed } from '../../computing/useComputed.ts';
+import { JobForm } from '../../forms/JobForm.tsx';
+import { valueAt } from '../../forms/places.ts';
+import type { JobSession, SessionState } from '../../session/jobSession.ts';
+import { useSessionState } from '../../session/useJobSession.ts';
+import { Conflict } from './Conflict.tsx';
+import { jobParts } from './parts.ts';
+import { Standing } from './Standing.tsx';
+
+const titleOf = ({ document, number }: SessionState): string =>
+  String(valueAt(document, ['job', 'title']) ?? valueAt(document, ['filter', 'name']) ?? `Job ${number}`);
+
+/** Ctrl or ⌘ with Z undoes, with Shift or Y does again, except where text is being typed. */
+function useUndoKeys(session: JobSession): void {
+  useEffect(() => {
+    const press = (event: KeyboardEvent): void => {
+      if (!(event.ctrlKey || event.metaKey) || event.altKey) return;
+      const inText = event.target instanceof HTMLElement && event.target.matches('input, textarea');
+      if (inText) return;
+      const key = event.key.toLowerCase();
+      if (key !== 'z' && key !== 'y') return;
+      event.preventDefault();
+      if (key === 'y' || event.shiftKey) session.redo();
+      else session.undo();
+    };
+    window.addEventListener('keydown', press);
+    return () => window.removeEventListener('keydown', press);
+  }, [session]);
+}
+
+/** The rail: which part of the work is shown, and what the job still lacks. */
+function Rail({ number, part, wrong }: { number: number; part: string; wrong: number }) {
+  return (
+    <nav className="rail" aria-label="Parts of the job">
+      <ol>
+        {jobParts.map(({ id, name }) => (
+          <li key={id}>
+            <Link href={`/jobs/${number}/${id}`} aria-current={id === part ? 'step' : undefined}>
+              {name}
+            </Link>
+          </li>
+        ))}
+      </ol>
+      {wrong === 0 ? null : (
+        <p className="fault" role="status">
+          {wrong === 1 ? '1 field is to be mended.' : `${wrong} fields are to be mended.`}
+        </p>
+      )}
+    </nav>
+  );
+}
+
+/** A job that is open: its rail, and the part that is shown. */
+export function OpenJob({ session, part }: { readonly session: JobSession; readonly part: string }) {
+  const state = useSessionState(session);
+  const [system, theme] = [useSystem(), useTheme()];
+  const figures = useComputed(state.document, { system, theme });
+  const [, go] = useLocation();
+  useUndoKeys(session);
+  const shown = jobParts.find(({ id }) => id === part);
+  const { number } = state;
+  useEffect(() => {
+    if (shown === undefined) go(`/jobs/${number}/findings`, { replace: true });
+  }, [shown, go, number]);
+  useEffect(() => {
+    document.title = `${number} · ${titleOf(state)} · Fettle`;
+  }, [number, state]);
+  const work = { figures, session, state, system };
+  const form = {
+    document: state.document,
+    problems: figures.problems,
+    givens: figures.quick?.model.givens ?? [],
+    edit: (edit: Parameters<JobSession['edit']>[0]) => session.edit(edit),
+  };
+  return (
+    <main className="job">
+      <div className="jobhead">
+        <h1>
+          <span className="number">{number}</span> {titleOf(state)}
+        </h1>
+        <Standing state={state} session={session} />
+      </div>
+      <Rail number={number} part={part} wrong={figures.problems.length} />
+      {state.standing.is === 'conflict' ? <Conflict session={session} standing={state.standing} /> : null}
+      <JobForm value={form}>{shown === undefined ? null : <shown.room work={work} />}</JobForm>
+    </main>
+  );
+}

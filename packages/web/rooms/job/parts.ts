@@ -1,0 +1,27 @@
+import type { ComponentType } from 'react';
+import type { JobAtWork } from './jobAtWork.ts';
+import { AsFound } from './parts/AsFound.tsx';
+import { AsLeft } from './parts/AsLeft.tsx';
+import { Findings } from './parts/Findings.tsx';
+import { History } from './parts/History.tsx';
+import { MapPart } from './parts/MapPart.tsx';
+import { Repack } from './parts/Repack.tsx';
+import { TakeIn } from './parts/TakeIn.tsx';
+
+/** A part of the work on a job, in the order in which the work is done. */
+export interface JobPart {
+  /** Last part of its address. */
+  readonly id: string;
+  readonly name: string;
+  readonly room: ComponentType<{ readonly work: JobAtWork }>;
+}
+
+export const jobParts: readonly JobPart[] = [
+  { id: 'take-in', name: 'Take in', room: TakeIn },
+  { id: 'as-found', name: 'As found', room: AsFound },
+  { id: 'map', name: 'Map', room: MapPart },
+  { id: 'findings', name: 'Findings', room: Findings },
+  { id: 're-pack', name: 'Re-pack', room: Repack },
+  { id: 'as-left', name: 'As left', room: AsLeft },
+  { id: 'history', name: 'History', room: History },
+];

@@ -1,0 +1,79 @@
+import { applyPatches, enablePatches, type Patch, produceWithPatches } from 'immer';
+
+enablePatches();
+
+/** A job document as it is worked on: it may lack fields for a while, as a form does that is half filled in. */
+export type Worked = { readonly fettle: number } & Readonly<Record<string, unknown>>;
+
+/** One change, with the way there and the way back. */
+export interface Step {
+  /** What was done, as people say it: `put loose floss into basket 1`. */
+  readonly says: string;
+  /** Changes that follow one another under one key are one step: the letters of a word, the frames of a drag. */
+  readonly key?: string;
+  readonly there: readonly Patch[];
+  readonly back: readonly Patch[];
+}
+
+/** A document with everything that can be undone and done again. */
+export interface History {
+  readonly document: Worked;
+  /** Oldest first. */
+  readonly past: readonly Step[];
+  /** The one that was undone last comes first. */
+  readonly future: readonly Step[];
+}
+
+/** A change of the document in place; immer keeps the one before as it was. */
+export type Recipe = (draft: Record<string, unknown>) => void;
+
+export interface Edit {
+  readonly says: string;
+  readonly key?: string;
+  readonly recipe: Recipe;
+}
+
+export const historyOf = (document: Worked): History => ({ document, past: [], future: [] });
+
+/** The history with one change more; what had been undone is gone. Without a difference it is the same one. */
+export function edited(history: History, { says, key, recipe }: Edit): History {
+  const [document, there, back] = produceWithPatches(history.document, (draft) => recipe(draft));
+  if (there.length === 0) return history;
+  const last = history.past.at(-1);
+  const goesOn = key !== undefined && last?.key === key && history.future.length === 0;
+  const step: Step = {
+    says,
+    ...(key === undefined ? {} : { key }),
+    there: goesOn ? [...last.there, ...there] : there,
+    back: goesOn ? [...back, ...last.back] : back,
+  };
+  return { document, past: [...(goesOn ? history.past.slice(0, -1) : history.past), step], future: [] };
+}
+
+/** Undefined where the patches no longer fit: the document was changed elsewhere. */
+const patched = (document: Worked, patches: readonly Patch[]): Worked | undefined => {
+  try {
+    return applyPatches(document, [...patches]);
+  } catch {
+    return undefined;
+  }
+};
+
+/** One step back; a step that no longer fits is passed over. */
+export function undone({ document, past, future }: History): History {
+  const step = past.at(-1);
+  if (step === undefined) return { document, past, future };
+  const before = patched(document, step.back);
+  const rest = past.slice(0, -1);
+  if (before === undefined) return undone({ document, past: rest, future });
+  return { document: before, past: rest, future: [step, ...future] };
+}
+
+/** One step on again. */
+export function redone({ document, past, future }: History): History {
+  const [step, ...rest] = future;
+  if (step === undefined) return { document, past, future };
+  const after = patched(document, step.there);
+  if (after === undefined) return redone({ document, past, future: rest });
+  return { document: after, past: [...past, step], future: rest };
+}

@@ -1,0 +1,142 @@
+import { describe, expect, test, vi } from 'vitest';
+import { Refused, Unreached } from '../client/request.ts';
+import type { Recipe, Worked } from './history.ts';
+import { openSession, type SessionTools } from './jobSession.ts';
+import type { KeptSession } from './kept.ts';
+
+/** Records of one job, as a server keeps them, with a network that may be down. */
+const recordsOf = (document: Worked) => {
+  const revisions = [document];
+  const at = (revision: number): Worked => revisions[revision - 1] ?? document;
+  const records = {
+    isReached: true,
+    revisions,
+    newest: () => at(revisions.length),
+    async read() {
+      if (!records.isReached) throw new Unreached(undefined);
+      return { document: records.newest() as never, revision: revisions.length };
+    },
+    async write(_number: number, of: { document: Worked; base: number }) {
+      if (!records.isReached) throw new Unreached(undefined);
+      if (of.base !== revisions.length)
+        throw new Refused({ status: 412, title: '', detail: '', code: 'lost-race' });
+      revisions.push(of.document);
+      return { revision: revisions.length, merged: false };
+    },
+  };
+  return records;
+};
+
+const toolsFor = (records: ReturnType<typeof recordsOf>) => {
+  const kept = new Map<number, KeptSession>();
+  const tools: SessionTools = {
+    records,
+    keeper: {
+      find: async (number) => kept.get(number),
+      keep: async (session) => {
+        kept.set(session.number, session);
+      },
+    },
+    windows: () => ({ tell: () => undefined, close: () => undefined }),
+    alone: (_, work) => work(),
+  };
+  return { tools, kept };
+};
+
+const start: Worked = { fettle: 1, tank: { volume: '180 L', feed: '1.5 g/d' } };
+const setting =
+  (field: string, value: string): Recipe =>
+  (draft) => {
+    Object(draft.tank)[field] = value;
+  };
+
+describe('a job at work', () => {
+  test('is written once after a moment of quiet, with all edits until then', async () => {
+    const records = recordsOf(start);
+    const session = await openSession(1, toolsFor(records).tools);
+    session.edit({ says: 'volume', recipe: setting('volume', '190 L') });
+    session.edit({ says: 'feed', recipe: setting('feed', '2 g/d') });
+    expect(session.state().standing.is).toBe('unsaved');
+    await vi.waitFor(() => expect(session.state().standing.is).toBe('saved'), 3000);
+    expect(records.revisions).toHaveLength(2);
+    expect(records.newest()).toEqual({ fettle: 1, tank: { volume: '190 L', feed: '2 g/d' } });
+    session.close();
+  });
+
+  test('is kept by the browser at once, and written after a start anew where the page died before', async () => {
+    const records = recordsOf(start);
+    const { tools, kept } = toolsFor(records);
+    const died = await openSession(1, tools);
+    died.edit({ says: 'volume', recipe: setting('volume', '190 L') });
+    died.close();
+    expect(records.revisions).toHaveLength(1);
+    expect(kept.get(1)?.document.tank).toMatchObject({ volume: '190 L' });
+    const again = await openSession(1, tools);
+    await vi.waitFor(() => expect(again.state().standing.is).toBe('saved'), 3000);
+    expect(records.newest().tank).toMatchObject({ volume: '190 L' });
+    again.undo();
+    expect(again.state().document).toEqual(start);
+    again.close();
+  });
+
+  test('waits for records that cannot be reached, and loses nothing', async () => {
+    const records = recordsOf(start);
+    const session = await openSession(1, toolsFor(records).tools);
+    records.isReached = false;
+    session.edit({ says: 'volume', recipe: setting('volume', '190 L') });
+    await session.flush();
+    expect(session.state().standing.is).toBe('unreached');
+    records.isReached = true;
+    await session.flush();
+    expect(session.state().standing.is).toBe('saved');
+    expect(records.newest().tank).toMatchObject({ volume: '190 L' });
+    session.close();
+  });
+
+  test('takes in what somebody else changed meanwhile in other fields', async () => {
+    const records = recordsOf(start);
+    const session = await openSession(1, toolsFor(records).tools);
+    records.revisions.push({ fettle: 1, tank: { volume: '180 L', feed: '3 g/d' } });
+    session.edit({ says: 'volume', recipe: setting('volume', '190 L') });
+    await session.flush();
+    await vi.waitFor(() => expect(session.state().standing.is).toBe('saved'), 3000);
+    expect(records.newest()).toEqual({ fettle: 1, tank: { volume: '190 L', feed: '3 g/d' } });
+    session.close();
+  });
+
+  test('asks where both changed one field, and writes what was chosen', async () => {
+    const records = recordsOf(start);
+    const session = await openSession(1, toolsFor(records).tools);
+    records.revisions.push({ fettle: 1, tank: { volume: '200 L', feed: '1.5 g/d' } });
+    session.edit({ says: 'volume', recipe: setting('volume', '190 L') });
+    await session.flush();
+    const { standing } = session.state();
+    expect(standing).toMatchObject({
+      is: 'conflict',
+      conflicts: [{ path: 'tank.volume', base: '180 L', theirs: '200 L', yours: '190 L' }],
+    });
+    session.settle({ fettle: 1, tank: { volume: '190 L', feed: '1.5 g/d' } });
+    await session.flush();
+    expect(session.state().standing.is).toBe('saved');
+    expect(records.newest().tank).toMatchObject({ volume: '190 L' });
+    session.close();
+  });
+
+  test('keeps the edits that are made while the records write', async () => {
+    const records = recordsOf(start);
+    const write = records.write;
+    const session = await openSession(1, toolsFor(records).tools);
+    records.write = async (number, of) => {
+      const written = await write(number, of);
+      records.write = write;
+      session.edit({ says: 'feed', recipe: setting('feed', '2 g/d') });
+      return written;
+    };
+    session.edit({ says: 'volume', recipe: setting('volume', '190 L') });
+    await session.flush();
+    expect(session.state().document).toEqual({ fettle: 1, tank: { volume: '190 L', feed: '2 g/d' } });
+    await session.flush();
+    expect(records.newest()).toEqual(session.state().document);
+    session.close();
+  });
+});

@@ -1,0 +1,224 @@
+import { alike } from '@fettle/job/changes/alike.ts';
+import { mergeByField } from '@fettle/job/changes/merge.ts';
+import { type Edit, edited, type History, historyOf, redone, undone, type Worked } from './history.ts';
+import type { KeptSession, SessionKeeper } from './kept.ts';
+import { type RecordsOfJob, type Saved, save } from './saving.ts';
+import type { OtherWindows, WindowNews } from './windows.ts';
+
+/** Where a job at work stands against the records. */
+export type Standing =
+  | { readonly is: 'saved' }
+  /** Changed here, and about to be written. */
+  | { readonly is: 'unsaved' }
+  | { readonly is: 'saving' }
+  /** Kept in this browser until the records can be reached again. */
+  | { readonly is: 'unreached' }
+  | (Extract<Saved, { how: 'refused' }> & { readonly is: 'refused' })
+  | (Extract<Saved, { how: 'conflict' }> & { readonly is: 'conflict' });
+
+/** A job at work, at one moment. */
+export interface SessionState extends History {
+  readonly number: number;
+  readonly revision: number;
+  /** The document as the records have it. */
+  readonly base: Worked;
+  readonly standing: Standing;
+}
+
+/** What a session works with; a test gives others than the browser's. */
+export interface SessionTools {
+  readonly records: RecordsOfJob;
+  readonly keeper: SessionKeeper;
+  readonly windows: (number: number, onNews: (news: WindowNews) => void) => OtherWindows;
+  readonly alone: <Result>(number: number, work: () => Promise<Result>) => Promise<Result>;
+}
+
+/** One job open at work: edits, undo, saving, other windows. */
+export interface JobSession {
+  state(): SessionState;
+  /** Calls back after every change of the state, until what this gives is called. */
+  subscribe(onChange: () => void): () => void;
+  edit(edit: Edit): void;
+  undo(): void;
+  redo(): void;
+  /** Writes now what is not written yet. */
+  flush(leaving?: boolean): Promise<void>;
+  /** Settles a conflict with the document that people chose. */
+  settle(document: Worked): void;
+  /** Looks whether the records have a newer revision, and takes it in. */
+  lookForNews(): Promise<void>;
+  close(): void;
+}
+
+/** Quiet after the last change before it is written, ms. */
+const quietMs = 700;
+/** Between two tries while the records cannot be reached, ms. */
+const retryMs = 3_000;
+
+const stateFrom = (kept: KeptSession): SessionState => ({
+  ...kept,
+  standing: alike(kept.document, kept.base) ? { is: 'saved' } : { is: 'unsaved' },
+});
+
+/** What the records have, or what this browser kept where they cannot be reached. */
+async function openedState(number: number, { records, keeper }: SessionTools): Promise<SessionState> {
+  const kept = await keeper.find(number);
+  if (kept !== undefined && !alike(kept.document, kept.base)) return stateFrom(kept);
+  try {
+    const { document, revision } = await records.read(number);
+    const base: Worked = { ...document };
+    const same = kept !== undefined && alike(kept.document, base);
+    const history = same ? { past: kept.past, future: kept.future } : historyOf(base);
+    return {
+      ...historyOf(base),
+      ...history,
+      document: base,
+      number,
+      revision,
+      base,
+      standing: { is: 'saved' },
+    };
+  } catch (error) {
+    if (kept === undefined) throw error;
+    return { ...stateFrom(kept), standing: { is: 'unreached' } };
+  }
+}
+
+/**
+ * Opens a job to work on it. Every change is kept in the browser at once and written to the records a moment later;
+ * what could not be written is tried again until it is.
+ *
+ * @throws Refused where there is no such job; Unreached where neither records nor browser have it
+ */
+export async function openSession(number: number, tools: SessionTools): Promise<JobSession> {
+  return new WorkedJob(await openedState(number, tools), tools);
+}
+
+class WorkedJob implements JobSession {
+  readonly #tools: SessionTools;
+  readonly #windows: OtherWindows;
+  readonly #listeners = new Set<() => void>();
+  #state: SessionState;
+  #timer: ReturnType<typeof setTimeout> | undefined;
+  #isClosed = false;
+
+  constructor(opened: SessionState, tools: SessionTools) {
+    this.#state = opened;
+    this.#tools = tools;
+    this.#windows = tools.windows(opened.number, (news) => this.#hear(news));
+    if (opened.standing.is !== 'saved') this.#writeIn(0);
+  }
+
+  readonly state = (): SessionState => this.#state;
+
+  readonly subscribe = (onChange: () => void): (() => void) => {
+    this.#listeners.add(onChange);
+    return () => this.#listeners.delete(onChange);
+  };
+
+  edit(edit: Edit): void {
+    this.#work(edited(this.#state, edit));
+  }
+
+  undo(): void {
+    this.#work(undone(this.#state));
+  }
+
+  redo(): void {
+    this.#work(redone(this.#state));
+  }
+
+  async flush(leaving = false): Promise<void> {
+    clearTimeout(this.#timer);
+    const { number } = this.#state;
+    await this.#tools.alone(number, async () => {
+      const { standing, document, base } = this.#state;
+      if (standing.is === 'conflict' || alike(document, base)) return;
+      const sent: SessionState = { ...this.#state, standing: { is: 'saving' } };
+      this.#take(sent);
+      this.#after(sent, await save(this.#tools.records, number, { ...sent, keepAlive: leaving }));
+    });
+  }
+
+  settle(document: Worked): void {
+    const { standing } = this.#state;
+    if (standing.is !== 'conflict') return;
+    const { theirs, revision } = standing;
+    this.#take({ ...this.#state, document, base: theirs, revision, standing: { is: 'unsaved' } });
+    this.#writeIn(0);
+  }
+
+  async lookForNews(): Promise<void> {
+    if (this.#state.standing.is !== 'saved') return;
+    const { document, revision } = await this.#tools.records.read(this.#state.number);
+    if (revision <= this.#state.revision || this.#state.standing.is !== 'saved') return;
+    const base: Worked = { ...document };
+    this.#take({ ...this.#state, document: base, base, revision });
+  }
+
+  close(): void {
+    this.#isClosed = true;
+    clearTimeout(this.#timer);
+    this.#windows.close();
+  }
+
+  #take(next: SessionState): void {
+    const { number, revision, base, document, past, future } = next;
+    this.#windows.tell({ revision, base, document, past, future });
+    void this.#tools.keeper.keep({ number, revision, base, document, past, future });
+    this.#show(next);
+  }
+
+  #show(next: SessionState): void {
+    this.#state = next;
+    for (const listen of this.#listeners) listen();
+  }
+
+  #hear(news: WindowNews): void {
+    const standing: Standing = alike(news.document, news.base) ? { is: 'saved' } : { is: 'unsaved' };
+    this.#show({ ...this.#state, ...news, standing });
+    // The window of the edit writes it; this one does should that one be gone.
+    if (standing.is === 'unsaved') this.#writeIn(3 * quietMs);
+  }
+
+  #writeIn(ms: number): void {
+    clearTimeout(this.#timer);
+    if (!this.#isClosed) this.#timer = setTimeout(() => void this.flush(), ms);
+  }
+
+  #work(history: History): void {
+    const { document, past, standing } = this.#state;
+    if (history.document === document && history.past === past) return;
+    const isConflict = standing.is === 'conflict';
+    this.#take({ ...this.#state, ...history, standing: isConflict ? standing : { is: 'unsaved' } });
+    if (!isConflict) this.#writeIn(quietMs);
+  }
+
+  #after(sent: SessionState, saved: Saved): void {
+    if (saved.how === 'saved') this.#written(sent, saved);
+    else if (saved.how === 'unreached') {
+      this.#take({ ...this.#state, standing: { is: 'unreached' } });
+      this.#writeIn(retryMs);
+    } else {
+      const standing: Standing =
+        saved.how === 'refused' ? { ...saved, is: 'refused' } : { ...saved, is: 'conflict' };
+      this.#take({ ...this.#state, standing });
+    }
+  }
+
+  #written(sent: SessionState, { document: saved, base, revision }: Extract<Saved, { how: 'saved' }>): void {
+    const document = withEditsSince(sent.document, { saved, now: this.#state.document });
+    const standing: Standing = alike(document, base) ? { is: 'saved' } : { is: 'unsaved' };
+    this.#take({ ...this.#state, document, revision, base, standing });
+    if (standing.is === 'unsaved') this.#writeIn(quietMs);
+  }
+}
+
+/** What was written, with the edits that were made while it was being written. */
+const withEditsSince = (sent: Worked, of: { readonly saved: Worked; readonly now: Worked }): Worked => {
+  if (of.now === sent) return of.saved;
+  if (of.saved === sent) return of.now;
+  // The side that is called theirs wins where both changed a field: it is what was typed last.
+  const { merged } = mergeByField({ base: sent, theirs: of.now, yours: of.saved });
+  return { fettle: 1, ...Object(merged) };
+};

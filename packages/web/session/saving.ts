@@ -1,0 +1,75 @@
+import type { FieldConflict } from '@fettle/job/changes/merge.ts';
+import { mergeByField } from '@fettle/job/changes/merge.ts';
+import type { RevisedDocument, WrittenRevision } from '../client/jobs.ts';
+import { type FieldProblem, Refused, Unreached } from '../client/request.ts';
+import type { Worked } from './history.ts';
+
+/** The records, as far as saving a job needs them. */
+export interface RecordsOfJob {
+  read(number: number): Promise<RevisedDocument>;
+  write(
+    number: number,
+    of: { readonly document: Worked; readonly base: number; readonly keepAlive?: boolean },
+  ): Promise<WrittenRevision>;
+}
+
+/** A document here and what the records had when the work on it began. */
+export interface Unsaved {
+  readonly document: Worked;
+  readonly base: Worked;
+  readonly revision: number;
+}
+
+/** How a try to save ended. */
+export type Saved =
+  | { readonly how: 'saved'; readonly revision: number; readonly base: Worked; readonly document: Worked }
+  | {
+      /** Somebody else changed the same fields in another way. */
+      readonly how: 'conflict';
+      readonly conflicts: readonly FieldConflict[];
+      readonly theirs: Worked;
+      readonly revision: number;
+      /** Both changes together; theirs in the fields that conflict. */
+      readonly merged: Worked;
+    }
+  | { readonly how: 'refused'; readonly says: string; readonly problems: readonly FieldProblem[] }
+  | { readonly how: 'unreached' };
+
+const asWorked = (document: unknown): Worked => ({ fettle: 1, ...Object(document) });
+
+/** What somebody else wrote meanwhile, with ours laid over it. */
+async function takeTheirs(records: RecordsOfJob, number: number, of: Unsaved): Promise<Saved> {
+  const { document: theirs, revision } = await records.read(number);
+  const { merged, conflicts } = mergeByField({ base: of.base, theirs, yours: of.document });
+  const both = asWorked(merged);
+  if (conflicts.length > 0)
+    return { how: 'conflict', conflicts, theirs: asWorked(theirs), revision, merged: both };
+  return { how: 'saved', revision, base: asWorked(theirs), document: both };
+}
+
+/**
+ * Writes a document that was changed here. Where somebody else was quicker, both changes are put together by field;
+ * fields that both changed in different ways are told, and nothing is written.
+ */
+export async function save(
+  records: RecordsOfJob,
+  number: number,
+  of: Unsaved & { readonly keepAlive?: boolean },
+): Promise<Saved> {
+  const { document, revision: base } = of;
+  try {
+    const written = await records.write(number, {
+      document,
+      base,
+      ...(of.keepAlive === undefined ? {} : { keepAlive: of.keepAlive }),
+    });
+    if (written.merged) return await takeTheirs(records, number, of);
+    return { how: 'saved', revision: written.revision, base: document, document };
+  } catch (error) {
+    if (error instanceof Unreached) return { how: 'unreached' };
+    if (!(error instanceof Refused)) throw error;
+    const { code, detail, problems = [] } = error.problem;
+    if (code === 'lost-race') return takeTheirs(records, number, of);
+    return { how: 'refused', says: detail, problems };
+  }
+}
