@@ -13,9 +13,11 @@ import {
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import { makeBackup } from './backup/backup.ts';
 import { StoreFailure } from './contract/failure.ts';
 import type { Store } from './contract/store.ts';
 import { openStore } from './open.ts';
+import { telephonePicture } from './photographs/testing/pictures.ts';
 import { by, jobOf } from './testing/bench.ts';
 
 let folder: string;
@@ -131,6 +133,15 @@ describe.skipIf(process.platform === 'win32')('records that this user may not wr
       message: `Access to ${data} is not allowed.`,
     });
     chmodSync(folder, 0o755);
+  });
+
+  it('are refused under the name that their owner knows, not that of what is half written', async () => {
+    chmodSync(data, 0o500);
+    const picture = await telephonePicture();
+    const attach = (store: Store) => store.attachments.add({ job: 1, bytes: picture, name: 'a.jpg', by });
+    expect(await asOther(attach)).toMatchObject({ message: `Access to ${data} is not allowed.` });
+    const backup = (store: Store) => makeBackup({ store, folder: data, to: data });
+    expect(await asOther(backup)).toMatchObject({ message: `Access to ${data} is not allowed.` });
   });
 
   it('are not begun anew where the database is away and the backups may not be looked into', async () => {

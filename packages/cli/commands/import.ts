@@ -4,10 +4,11 @@ import { type CommonOptions, type Output, outputFor, writeJson } from '../output
 import { printImported } from '../print/imported.ts';
 import { wrap } from '../print/layout.ts';
 import { type DataOptions, withDataOption } from '../records/dataFolder.ts';
-import { type ImportedExport, importExport } from '../records/importExport.ts';
-import { type ImportedFile, importJobs } from '../records/importJobs.ts';
-import { type Incoming, readIncoming } from '../records/incoming.ts';
-import { dataWords, type Records, withRecords } from '../records/records.ts';
+import type { ImportWishes } from '../records/decide.ts';
+import { type ImportedExport, layExport, withWholeExports } from '../records/importExport.ts';
+import { demandOnceEach, type ImportedFile, importJobs } from '../records/importJobs.ts';
+import { readIncoming } from '../records/incoming.ts';
+import { dataWords, withRecords } from '../records/records.ts';
 import { withCommonOptions } from './common.ts';
 
 interface ImportFlags extends CommonOptions, DataOptions {
@@ -40,26 +41,25 @@ const leftAlone = ({ exports }: Done): boolean =>
     [...jobs, ...books].some(({ result }) => result === 'conflict' || result === 'refused'),
   );
 
-const importInto = async (
-  records: Records,
-  incoming: Incoming,
-  { done, flags }: { done: Done; flags: ImportFlags },
-) => {
-  const wishes = {
-    revise: flags.revise ?? false,
-    merge: flags.merge ?? false,
-    renumber: flags.new ?? false,
-  };
-  await importJobs(records, incoming.jobs, { wishes, onDone: (file) => done.imported.push(file) });
-  for (const from of incoming.exports) done.exports.push(await importExport(records, from));
-};
+const wishesOf = ({ revise, merge, new: renumber }: ImportFlags): ImportWishes => ({
+  revise: revise ?? false,
+  merge: merge ?? false,
+  renumber: renumber ?? false,
+});
 
 const run = async (paths: readonly string[], flags: ImportFlags): Promise<void> => {
   const output = outputFor(flags);
-  const incoming = readIncoming(paths);
+  const { jobs, exports } = readIncoming(paths);
+  const wishes = wishesOf(flags);
+  demandOnceEach(jobs, wishes);
   const done: Done = { imported: [], exports: [] };
   try {
-    await withRecords(flags, { begin: true }, (records) => importInto(records, incoming, { done, flags }));
+    await withWholeExports(exports, (whole) =>
+      withRecords(flags, { begin: true }, async (records) => {
+        await importJobs(records, jobs, { wishes, onDone: (file) => done.imported.push(file) });
+        for (const one of whole) done.exports.push(await layExport(records, one));
+      }),
+    );
   } catch (error) {
     // What is on the disk already is told before what stopped the rest.
     if (!output.json && done.imported.length + done.exports.length > 0) tell(done, { output, flags });

@@ -1,5 +1,5 @@
 import { statSync } from 'node:fs';
-import type { Imported } from '@fettle/store/plainFiles/importAll.ts';
+import type { CheckedExport, Imported } from '@fettle/store/plainFiles/importAll.ts';
 import { BadInput } from '../exits.ts';
 import { shownName } from '../fileReasons.ts';
 import type { Records } from './records.ts';
@@ -22,23 +22,58 @@ const inFolderOf = async <Result>(
   });
 };
 
-/**
- * Lays whole records down from the folder or archive of an export.
- * @throws BadInput where it is not whole; nothing was written then
- */
-export const importExport = async ({ store, by }: Records, from: string): Promise<ImportedExport> => {
-  const { importAll } = await import('@fettle/store/plainFiles/importAll.ts');
-  const imported = await inFolderOf(from, (folder) => importAll({ store, from: folder, by }));
-  if (imported.ok) {
-    const { jobs, books, logLines } = imported;
-    return { from, jobs, books, logLines };
-  }
-  throw new BadInput(
-    imported.problems.map(({ path, says }) => ({
+/** An export that is whole, still to be laid down. */
+export interface WholeExport {
+  readonly from: string;
+  readonly lay: Extract<CheckedExport, { readonly ok: true }>['lay'];
+}
+
+const notWhole = (from: string, problems: Extract<CheckedExport, { readonly ok: false }>['problems']) =>
+  new BadInput(
+    problems.map(({ path, says }) => ({
       code: 'export-not-whole',
       path: '',
       says: `${shownName(from)} is no whole export: ${path} ${says}.`,
       allowed: 'a folder or archive as fettle export wrote it, unchanged',
     })),
   );
+
+/**
+ * Reads and checks the folders and archives of exports, then does some work with them: before it, no records need be
+ * open, so that none are begun for what is refused.
+ *
+ * @throws BadInput where one is not whole; the work is not begun then
+ */
+export const withWholeExports = async <Result>(
+  paths: readonly string[],
+  work: (exports: readonly WholeExport[]) => Promise<Result>,
+): Promise<Result> => {
+  if (paths.length === 0) return work([]);
+  const { checkExport } = await import('@fettle/store/plainFiles/importAll.ts');
+  const whole: WholeExport[] = [];
+  const next = async (): Promise<Result> => {
+    const from = paths[whole.length];
+    if (from === undefined) return work(whole);
+    return inFolderOf(from, async (folder) => {
+      const checked = await checkExport(folder);
+      if (!checked.ok) throw notWhole(from, checked.problems);
+      whole.push({ from, lay: checked.lay });
+      return next();
+    });
+  };
+  return next();
+};
+
+/**
+ * Lays the records of an export down.
+ * @throws BadInput where it was changed since it was checked; StoreFailure
+ */
+export const layExport = async (
+  { store, by }: Records,
+  { from, lay }: WholeExport,
+): Promise<ImportedExport> => {
+  const imported = await lay({ store, by });
+  if (!imported.ok) throw notWhole(from, imported.problems);
+  const { jobs, books, logLines } = imported;
+  return { from, jobs, books, logLines };
 };

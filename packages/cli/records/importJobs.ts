@@ -28,6 +28,15 @@ export interface ImportedFile {
 /** Somebody else may write between looking and writing a few times. */
 const MOST_TRIES = 5;
 
+/**
+ * Refuses files of which two say that they are the same job; no records are needed for that.
+ * @throws BadInput
+ */
+export const demandOnceEach = (jobs: readonly IncomingJob[], wishes: ImportWishes): void => {
+  const problems = twice(jobs, wishes);
+  if (problems.length > 0) throw new BadInput(problems);
+};
+
 const twice = (jobs: readonly IncomingJob[], { renumber }: ImportWishes): readonly InputProblem[] => {
   const first = new Map<number, string>();
   if (renumber) return [];
@@ -59,7 +68,7 @@ const lookFirst = async (
   jobs: readonly IncomingJob[],
   wishes: ImportWishes,
 ): Promise<void> => {
-  const problems = [...twice(jobs, wishes)];
+  const problems: InputProblem[] = [];
   for (const job of jobs) {
     const decision = await decide(records, job, wishes);
     if (!decision.ok) problems.push(decision.problem);

@@ -11,6 +11,7 @@ import {
   syncFolder,
   writeDurably,
 } from '../files/durable.ts';
+import { sweepParts } from '../files/passingFolder.ts';
 import { pictureFolder } from '../photographs/attachments.ts';
 import { inspectDatabase } from './inspect.ts';
 import { backupsFolder, poolOf } from './list.ts';
@@ -57,6 +58,7 @@ export async function makeBackup(options: BackupOptions): Promise<Backup> {
   const { folder, to, clock = () => new Date() } = options;
   const root = to ?? backupsFolder(folder);
   await makeNamedFolder(root);
+  for (const each of [folder, root]) await sweepParts(each);
   const part = join(root, newPartName());
   for (let tries = 1; ; tries++) {
     try {

@@ -1,9 +1,9 @@
-import { rm, stat } from 'node:fs/promises';
-import { join } from 'node:path';
-import { isPart, onDisk, syncFolder } from '../files/durable.ts';
+import { rm } from 'node:fs/promises';
+import { onDisk, syncFolder } from '../files/durable.ts';
+import { sweepParts } from '../files/passingFolder.ts';
 import { backupsIn, poolOf } from './list.ts';
 import { type Backup, manifestOf } from './manifest.ts';
-import { clearPool, namesIn } from './pool.ts';
+import { clearPool } from './pool.ts';
 
 const dayMs = 24 * 60 * 60 * 1000;
 const keptDays = 7;
@@ -34,7 +34,7 @@ export async function pruneBackups(asked: {
     deleted.push(backup.name);
   }
   const before = new Date(now.getTime() - dayMs);
-  await clearParts(root, before);
+  await sweepParts(root, before);
   // A manifest that this version cannot follow may name any of them.
   if (unreadable.length === 0) await clearPool(poolOf(root), hashesOf(kept), before);
   return deleted;
@@ -65,13 +65,4 @@ function neededOf(whole: readonly Backup[], now: Date): ReadonlySet<Backup> {
     }
   }
   return kept;
-}
-
-async function clearParts(root: string, before: Date): Promise<void> {
-  for (const name of await namesIn(root)) {
-    if (!isPart(name)) continue;
-    const path = join(root, name);
-    const found = await stat(path).catch(() => undefined);
-    if (found !== undefined && found.mtime < before) await rm(path, { recursive: true, force: true });
-  }
 }

@@ -1,5 +1,15 @@
 import { spawn } from 'node:child_process';
-import { cpSync, existsSync, readFileSync, renameSync, rmSync, symlinkSync, writeFileSync } from 'node:fs';
+import {
+  cpSync,
+  existsSync,
+  mkdirSync,
+  readFileSync,
+  renameSync,
+  rmSync,
+  symlinkSync,
+  utimesSync,
+  writeFileSync,
+} from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { document, filesIn, newFolder, newStore } from '../plainFiles/testing/workshop.ts';
@@ -45,6 +55,22 @@ describe('what is restored', () => {
     const again = await newStore(folder);
     expect((await again.jobs.list({ words: 'After' })).total).toBe(0);
     expect(await again.jobs.numbers()).toEqual([1, 4711]);
+  });
+
+  test('clears away what a restore left that was killed a day ago', async () => {
+    const { store, folder, backup } = await backedUp();
+    await store.close();
+    const [old, young] = ['.part-0123456789abcdef', '.part-fedcba9876543210'].map((name) =>
+      join(folder, name),
+    );
+    for (const path of [old!, young!]) {
+      mkdirSync(path);
+      writeFileSync(join(path, 'fettle.db'), 'half');
+    }
+    const then = new Date(Date.now() - 25 * 3_600_000);
+    utimesSync(old!, then, then);
+    await restoreBackup({ from: backup.folder, to: folder });
+    expect([existsSync(old!), existsSync(young!)]).toEqual([false, true]);
   });
 
   test('a second restore at the same moment overwrites nothing that was set aside', async () => {

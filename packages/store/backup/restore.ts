@@ -9,6 +9,7 @@ import {
   onDisk,
   syncFolder,
 } from '../files/durable.ts';
+import { sweepParts } from '../files/passingFolder.ts';
 import { pictureFolder } from '../photographs/attachments.ts';
 import { keepDoorsShut } from './carryOver.ts';
 import { refuseInUse } from './inUse.ts';
@@ -48,6 +49,7 @@ export async function restoreBackup(asked: {
   const [fault] = await databaseFaults(backup);
   if (fault !== undefined) throw new StoreFailure('damaged', fault, otherBackup);
   await makeNamedFolder(to);
+  await sweepParts(to);
   const database = databaseOf(to);
   if (await isThere(database)) await refuseInUse(database);
   const { pictures } = backup.manifest;

@@ -1,7 +1,7 @@
 import { createHash, randomBytes } from 'node:crypto';
 import { constants, type Stats } from 'node:fs';
 import { type FileHandle, lstat, mkdir, open, rename, stat, unlink } from 'node:fs/promises';
-import { dirname, join, resolve } from 'node:path';
+import { basename, dirname, join, resolve } from 'node:path';
 import { pipeline } from 'node:stream/promises';
 import { StoreFailure } from '../contract/failure.ts';
 import { diskFailure } from './diskFailure.ts';
@@ -34,7 +34,9 @@ export async function onDisk<Result>(path: string, work: () => Promise<Result>):
 }
 
 function asStoreFailure(path: string, error: unknown): unknown {
-  const failure = diskFailure(path, systemCodeOf(error));
+  // Nobody knows the names of what is half written; the folder that it was to be written in is what they named.
+  const known = isPart(basename(path)) ? dirname(path) : path;
+  const failure = diskFailure(known, systemCodeOf(error));
   if (failure === undefined) return error;
   failure.cause = error;
   return failure;
@@ -130,10 +132,20 @@ function cannotHold(folder: string): StoreFailure {
  */
 export async function makeFolder(folder: string): Promise<void> {
   await onDisk(folder, async () => {
-    const made = await makeWithParents(folder);
+    const made = await makeWithParents(folder).catch(async (error: unknown) => {
+      throw asStoreFailure(await standingAbove(folder), error);
+    });
     if (made !== undefined) await syncUpTo(folder, made);
     else if (!(await lstat(folder)).isDirectory()) throw leadsAway(folder);
   });
+}
+
+/** The folder that is in the way where one below it cannot be made: the nearest that is there. */
+async function standingAbove(folder: string): Promise<string> {
+  const above = dirname(folder);
+  if (above === folder) return folder;
+  const found = await lstat(above).catch(() => undefined);
+  return found === undefined ? standingAbove(above) : above;
 }
 
 /** Gives to the disk that a folder is there, and each one above it up to the topmost that was made with it. */

@@ -11,7 +11,7 @@ import {
 import { tmpdir } from 'node:os';
 import { dirname, join } from 'node:path';
 import { afterEach, beforeEach, expect, test, vi } from 'vitest';
-import { inPassingFolder } from './passingFolder.ts';
+import { inPassingFolder, sweepParts } from './passingFolder.ts';
 
 let temporary: string;
 beforeEach(() => {
@@ -70,6 +70,15 @@ test('what a killed command left a day ago is cleared away by the next one, and 
   expect(old.filter(existsSync)).toEqual([]);
   for (const path of [...others, link, join(elsewhere, 'fettle.db')])
     expect(existsSync(path), path).toBe(true);
+});
+
+test('what was half written in the records a day ago is cleared away, and nothing else', async () => {
+  const old = left('.part-0123456789abcdef', 25);
+  const others = [left('.part-fedcba9876543210', 23), left('attachments', 25)];
+  await sweepParts(temporary);
+  expect(existsSync(old)).toBe(false);
+  for (const path of others) expect(existsSync(path), path).toBe(true);
+  await expect(sweepParts(join(temporary, 'absent'))).resolves.toBeUndefined();
 });
 
 test.runIf(process.getuid?.() === 0)('what another user left stays', async () => {

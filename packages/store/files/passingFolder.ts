@@ -1,7 +1,7 @@
 import { lstat, mkdtemp, readdir, rm } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { onDisk } from './durable.ts';
+import { isPart, noneWhereAbsent, onDisk } from './durable.ts';
 
 /** What folders that pass are for: a database restored on trial, an archive unpacked. */
 type Purpose = 'restored' | 'import';
@@ -28,6 +28,21 @@ export async function inPassingFolder<Result>(
     return await work(folder);
   } finally {
     await rm(folder, { recursive: true, force: true });
+  }
+}
+
+/**
+ * Deletes what was half written directly in a folder when its writer was killed, a day ago or more.
+ *
+ * @throws StoreFailure where the folder may not be looked into
+ */
+export async function sweepParts(folder: string, before = new Date(Date.now() - longestUse)): Promise<void> {
+  const names = await onDisk(folder, () => readdir(folder).catch(noneWhereAbsent));
+  for (const name of names?.filter(isPart) ?? []) {
+    const path = join(folder, name);
+    const found = await lstat(path).catch(() => undefined);
+    if (found === undefined || found.mtime >= before) continue;
+    await rm(path, { recursive: true, force: true }).catch(() => undefined);
   }
 }
 

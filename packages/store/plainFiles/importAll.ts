@@ -25,34 +25,69 @@ export type Imported =
       /** Lines of the log that were laid down. */
       readonly logLines: number;
     }
-  /** The export is not whole, or not one: nothing was written. */
-  | { readonly ok: false; readonly problems: readonly ImportProblem[] };
+  | NotImported;
+
+/** The export is not whole, or not one: nothing was written. */
+interface NotImported {
+  readonly ok: false;
+  readonly problems: readonly ImportProblem[];
+}
 
 const bookNames: readonly BookName[] = ['shelf', 'settings'];
 
-/**
- * Lays the records of an export into a store. Everything is read and checked first; then each job is laid down
- * wholly or not at all. A job or book that the store has with the same history is passed over; one with another
- * history is reported and left alone. Records that were empty are the same as those exported then; in others the log
- * says who imported.
- *
- * @param asked.from folder of an export
- * @param asked.by who imports
- * @throws StoreFailure where the store cannot be written; jobs already laid down stay, and the import can be repeated
- */
-export async function importAll(asked: {
+/** An export that was read and checked whole, before any store is opened for it. */
+export type CheckedExport =
+  | {
+      readonly ok: true;
+      /**
+       * Lays its records into a store, each job wholly or not at all. A job or book that the store has with the same
+       * history is passed over; one with another history is reported and left alone. Records that were empty are the
+       * same as those exported then; in others the log says who imported.
+       *
+       * @throws StoreFailure where the store cannot be written; jobs already laid down stay, and it can be repeated
+       */
+      readonly lay: (into: Into) => Promise<Imported>;
+    }
+  | NotImported;
+
+interface Into {
   readonly store: Store;
-  readonly from: string;
+  /** Who imports. */
   readonly by: string;
-}): Promise<Imported> {
-  try {
-    const source = await openExport(asked.from);
+}
+
+/**
+ * Reads and checks all of an export.
+ *
+ * @param from its folder, which must stay as it is until it is laid down
+ */
+export async function checkExport(from: string): Promise<CheckedExport> {
+  return orNotWhole<CheckedExport>(async () => {
+    const source = await openExport(from);
     await checkAll(source);
-    return await layAll(source, asked);
+    return { ok: true, lay: (into) => orNotWhole(() => layAll(source, into)) };
+  });
+}
+
+async function orNotWhole<Result>(work: () => Promise<Result>): Promise<Result | NotImported> {
+  try {
+    return await work();
   } catch (error) {
     if (error instanceof NotWhole) return { ok: false, problems: [error.problem] };
     throw error;
   }
+}
+
+/**
+ * Checks an export and lays its records into a store: see `CheckedExport`.
+ *
+ * @param asked.from folder of the export
+ * @throws StoreFailure
+ */
+export async function importAll(asked: Into & { readonly from: string }): Promise<Imported> {
+  const { from, ...into } = asked;
+  const checked = await checkExport(from);
+  return checked.ok ? checked.lay(into) : checked;
 }
 
 async function checkAll(source: ExportSource): Promise<void> {
@@ -79,10 +114,7 @@ function checkCounts(found: ExportCounts, listed: ExportCounts): void {
   }
 }
 
-async function layAll(
-  source: ExportSource,
-  { store, by }: { readonly store: Store; readonly by: string },
-): Promise<Imported> {
+async function layAll(source: ExportSource, { store, by }: Into): Promise<Imported> {
   const wasEmpty =
     (await store.jobs.numbers()).length === 0 && (await store.deeds.list({ count: 1 })).length === 0;
   const jobs: ImportedJob[] = [];

@@ -16,7 +16,7 @@ import { StoreFailure } from '@fettle/store/contract/failure.ts';
 import { exportAll } from '@fettle/store/plainFiles/exportAll.ts';
 import { importAll } from '@fettle/store/plainFiles/importAll.ts';
 import { BadInput } from '../../../packages/cli/exits.ts';
-import { importExport } from '../../../packages/cli/records/importExport.ts';
+import { layExport, withWholeExports } from '../../../packages/cli/records/importExport.ts';
 import { hashOf } from '../canonical.ts';
 import { type Chance, chanceFrom } from '../chance.ts';
 import { fillWorkshop } from '../inventedWorkshop.ts';
@@ -174,7 +174,11 @@ async function importArchive({ folder, sound, chance }: Case): Promise<CaseEnd> 
   const archive = join(folder, 'export.zip');
   writeFileSync(archive, bytes);
   const end = await withStore(data, (store) =>
-    ending(() => importExport({ store, folder: data, by: 'invented' }, archive)),
+    ending(() =>
+      withWholeExports([archive], async (whole) => {
+        for (const one of whole) await layExport({ store, folder: data, by: 'invented' }, one);
+      }),
+    ),
   );
   const { digests, faults } = await lookAt(data);
   const isTaken = end === 'taken';
