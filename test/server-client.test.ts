@@ -106,12 +106,15 @@ describe('a client that knows nothing but the description', () => {
     expect((await client.call('removePicture', { parameters })).status).toBe(204);
   });
 
-  test('enters readings and writes the books', async () => {
+  test('enters readings, takes one back, and writes the books', async () => {
     const number = await takeIn('corner-box');
     const reading = { kind: 'nitrite', day: '2026-02-03', value: '0.1 mg/L' };
     const entered = await client.call('addReading', { parameters: { number }, body: reading, headers: json });
     expect(entered.status).toBe(201);
     expect((await client.call('listReadings', { parameters: { number } })).data.readings).toHaveLength(1);
+    const parameters = { number, id: entered.data.id };
+    expect((await client.call('removeReading', { parameters })).status).toBe(204);
+    expect((await client.call('listReadings', { parameters: { number } })).data.readings).toEqual([]);
     for (const book of ['Shelf', 'Settings']) {
       const before = await client.call(`read${book}`);
       expect(before.headers.etag).toBe('"0"');
