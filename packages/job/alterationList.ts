@@ -39,13 +39,14 @@ export function listAlterations(alterations: DraftAlterations): {
   };
 }
 
-type Entries = Extract<DraftAlterations, readonly unknown[]>;
+/** The alterations of a list, wherever in the document it stands. */
+export type Entries = Extract<DraftAlterations, readonly unknown[]>;
 
 function isPlainList(alterations: DraftAlterations): alterations is Entries {
   return Array.isArray(alterations);
 }
 
-function listed(entries: Entries, path: FieldPath): readonly ListedAlteration[] {
+export function listed(entries: Entries, path: FieldPath): readonly ListedAlteration[] {
   return entries.flatMap((entry, index) => {
     const at = [...path, index];
     if (typeof entry === 'string') return [{ id: entry, path: at, settings: {} }];

@@ -57,7 +57,7 @@ function namesAt(path: FieldPath, { root, media: known }: Tidying): readonly str
   const [part] = path;
   const last = path.at(-1);
   if (part === 'tests' && path.length === 3 && last === 'kind') return benchTestKinds;
-  if (part === 'alterations') return alterations;
+  if (part === 'alterations' || path[1] === 'made') return alterations;
   if (last === 'medium' || last === 'like' || (part === 'shelf' && path.length === 2)) return known;
   const schema = schemaAt(jobSchema, root, path);
   return schema instanceof z.ZodEnum ? schema.options.map(String) : [];

@@ -1,8 +1,9 @@
 import { families } from '@fettle/engine/families/families.ts';
-import { type ListedAlteration, listAlterations, settingsOf } from '../alterationList.ts';
+import { type ListedAlteration, listAlterations, listed, settingsOf } from '../alterationList.ts';
 import type { Context } from '../context.ts';
 import type { Draft } from '../draft.ts';
 import { adviceOn } from '../names.ts';
+import { packedStateFields } from '../packedStates.ts';
 import { type Problem, problem } from '../problems.ts';
 import { shown } from '../schema/issues.ts';
 
@@ -20,6 +21,17 @@ export function checkAlterations(draft: Draft, context: Context): readonly Probl
       .filter(({ id }) => permittedIds.includes(id))
       .map(({ id, path }) => problem('alteration-contradiction', path, { facts: { found: shown(id) } })),
   ];
+}
+
+/** Alterations that were made, or are planned: each known, with its settings, and none twice alike. */
+export function checkMade(draft: Draft, context: Context): readonly Problem[] {
+  return packedStateFields.flatMap((field) => {
+    const made = listed(draft[field]?.made ?? [], [field, 'made']);
+    return [
+      ...made.flatMap((each) => [...checkKnown(each, context), ...checkSettings(each)]),
+      ...repeated(made),
+    ];
+  });
 }
 
 function checkKnown({ id, path }: ListedAlteration, { family }: Context): readonly Problem[] {

@@ -39,6 +39,11 @@ const cases: readonly Case[] = [
       'chamber-overfull packing.basket-3',
       'piece-too-large packing.basket-2[0].medium',
       'chamber-overfull packing.basket-2',
+      'chamber-overfull planned.packing.basket-3',
+      'chamber-overfull planned.packing.basket-4',
+      'chamber-overfull asLeft.packing.basket-1',
+      'chamber-overfull asLeft.packing.basket-3',
+      'chamber-overfull asLeft.packing.basket-4',
     ],
   },
   {

@@ -2,7 +2,7 @@ import type { Context } from '../context.ts';
 import type { Draft } from '../draft.ts';
 import type { Problem } from '../problems.ts';
 import { checkAbout, checkAgreement } from './agreement.ts';
-import { checkAlterations } from './alterations.ts';
+import { checkAlterations, checkMade } from './alterations.ts';
 import { checkFilter } from './filter.ts';
 import { checkMoney } from './money.ts';
 import { checkPacking } from './packing.ts';
@@ -15,6 +15,7 @@ const checks: readonly ((draft: Draft, context: Context) => readonly Problem[])[
   checkFilter,
   checkPacking,
   checkAlterations,
+  checkMade,
   checkTests,
   checkOtherFilters,
   checkMoney,

@@ -5,6 +5,7 @@ import { amountFields, amountsGiven, bedDepth, type DraftBed } from '../beds.ts'
 import type { Context } from '../context.ts';
 import type { Draft } from '../draft.ts';
 import type { FieldPath } from '../fieldPath.ts';
+import { packedStateFields } from '../packedStates.ts';
 import { type Problem, problem } from '../problems.ts';
 import { checkChamber, checkMedium } from './names.ts';
 
@@ -13,8 +14,15 @@ const fullTolerance = 1e-6;
 
 /** Chambers, media and room for every bed. */
 export function checkPacking(draft: Draft, context: Context): readonly Problem[] {
-  return Object.entries(draft.packing ?? {}).flatMap(([id, beds]) => {
-    const path = ['packing', id];
+  return [
+    ...checkBeds(draft.packing, ['packing'], context),
+    ...packedStateFields.flatMap((field) => checkBeds(draft[field]?.packing, [field, 'packing'], context)),
+  ];
+}
+
+function checkBeds(packing: Draft['packing'], at: FieldPath, context: Context): readonly Problem[] {
+  return Object.entries(packing ?? {}).flatMap(([id, beds]) => {
+    const path = [...at, id];
     const chamber = context.layout?.chambers.find((each) => each.id === id);
     const listed = (beds ?? []).map((bed, index) => ({ bed: bed ?? {}, path: [...path, index] }));
     return [

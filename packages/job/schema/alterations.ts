@@ -22,7 +22,10 @@ export const alterationSchema = z.strictObject({
   }).optional(),
 });
 
-const permittedList = list(z.union([alterationId, alterationSchema]), {
+/** An alteration by its short name, or with its settings. */
+export const alterationEntry = z.union([alterationId, alterationSchema]);
+
+const permittedList = list(alterationEntry, {
   says: 'alterations that plans may make; each by its short name or with its settings',
   most: 40,
 });

@@ -92,6 +92,26 @@ export const fullJob = {
     'basket-3': [{ medium: 'ceramic-rings-12mm', mass: '500 g' }],
     'basket-4': [],
   },
+  planned: {
+    packing: {
+      'basket-1': [{ medium: 'foam-20ppi', depth: '30 ± 2 mm' }],
+      'basket-2': [{ medium: 'foam-30ppi', fill: '40 %' }],
+      'basket-3': [{ medium: 'my-rings', volume: '1.2 L ± 5 %' }],
+      'basket-4': [{ medium: 'ceramic-rings-12mm', mass: '500 g' }],
+    },
+    made: ['seal-gaps', { change: 'hose-bore', bore: '19 mm' }, { change: 'shorten-hose', length: '0.9 m' }],
+    notes: 'Coarse foam first in the way of the water.',
+  },
+  asLeft: {
+    packing: {
+      'basket-1': [{ medium: 'foam-20ppi', depth: '32 mm' }],
+      'basket-2': [{ medium: 'foam-30ppi', fill: '45 %' }],
+      'basket-3': [{ medium: 'my-rings', volume: '1.1 L' }],
+      'basket-4': [{ medium: 'ceramic-rings-12mm', mass: '450 g' }],
+    },
+    made: [{ change: 'shorten-hose', length: '1 m' }, 'seal-gaps', { change: 'hose-bore', bore: '16 mm' }],
+    notes: 'The old foam was kept.',
+  },
   alterations: [
     'seal-gaps',
     { change: 'hose-bore', bore: '19 mm' },

@@ -27,7 +27,8 @@ export function alterationsOf(
   return { alterations: bare.map((id) => ({ id, settings: {} })), notes };
 }
 
-function permit({ id, settings }: ListedAlteration): PermittedAlteration {
+/** An alteration of the document with its settings in SI units. */
+export function permit({ id, settings }: ListedAlteration): PermittedAlteration {
   const read = settingsOf(id).flatMap((name) => {
     const reading = readField(alterationSchema.shape[name], settings[name]);
     return reading.ok ? [[alterationSettings[name], reading.value] as const] : [];

@@ -1,0 +1,33 @@
+import { familyById } from '@fettle/engine/families/families.ts';
+import type { Given, Model } from '@fettle/engine/model/model.ts';
+import { altered } from '@fettle/engine/planning/alterations.ts';
+import { listed } from '../alterationList.ts';
+import { type PackedState, stateField } from '../packedStates.ts';
+import type { JobDocument } from '../schema/job.ts';
+import { permit } from './alterations.ts';
+import { toModel } from './toModel.ts';
+
+/** Places of a packing are told where they stand in the document. */
+const movedTo =
+  (field: string) =>
+  (given: Given): Given =>
+    given.path.startsWith('packing.') ? { ...given, path: `${field}.${given.path}` } : given;
+
+/**
+ * The engine's model of one state of a job's filter: its packing in place of the one found, and its alterations made.
+ *
+ * @param document one that reads without a problem
+ * @returns undefined where the job does not describe that state
+ */
+export function stateModel(document: JobDocument, state: PackedState): Model | undefined {
+  const field = state === 'as-found' ? undefined : stateField(state);
+  const packed = field === undefined ? undefined : document[field];
+  if (field !== undefined && packed === undefined) return undefined;
+  const result = toModel(packed === undefined ? document : { ...document, packing: packed.packing });
+  if (!result.ok) throw new TypeError('unchecked document');
+  const { model } = result;
+  if (field === undefined || packed === undefined) return model;
+  const layout = familyById(model.filter.family)!.layOut(model.filter.measurements);
+  const made = listed(packed.made ?? [], [field, 'made']).map(permit);
+  return { ...altered(model, layout, made), givens: model.givens.map(movedTo(field)) };
+}
