@@ -3,7 +3,7 @@ import { families } from '@fettle/engine/families/families.ts';
 import { asShortName } from '@fettle/engine/quantities/spelling.ts';
 import * as z from 'zod';
 import type { FieldPath } from './fieldPath.ts';
-import { type Note, note } from './problems.ts';
+import { type Note, note } from './notes.ts';
 import { benchTestKinds } from './schema/benchTests.ts';
 import { shown } from './schema/issues.ts';
 import { jobSchema } from './schema/job.ts';

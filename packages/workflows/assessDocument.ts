@@ -1,7 +1,9 @@
 import type { System } from '@fettle/engine/quantities/displayUnits.ts';
+import type { PackedState } from '@fettle/job/packedStates.ts';
 import type { Problem } from '@fettle/job/problems.ts';
 import { assessJob } from './assessJob.ts';
-import { type JobSource, openJob } from './openJob.ts';
+import type { JobSource } from './openJob.ts';
+import { openState } from './openState.ts';
 import { type AssessmentResult, toAssessmentResult } from './results/assessment.ts';
 
 /** What was made of a job, or everything that is wrong with its document. */
@@ -13,14 +15,18 @@ export type Outcome<Result> =
  * Reads a job and assesses it.
  *
  * @param of `day` is the comparison day, days since every bed was cleaned, 1 to 365; the tank's own where left out.
- *   `system` is the system of units of the words, metric where left out
+ *   `system` is the system of units of the words, metric where left out; `state` is which packing, as found where left out
  * @returns in metric units exactly what `fettle assess --json` prints; the figures are the same in every system
  */
 export const assessDocument = (
   source: JobSource,
-  of: { readonly day?: number | undefined; readonly system?: System | undefined } = {},
+  of: {
+    readonly day?: number | undefined;
+    readonly system?: System | undefined;
+    readonly state?: PackedState | undefined;
+  } = {},
 ): Outcome<AssessmentResult> => {
-  const opened = openJob(source);
+  const opened = openState(source, of.state);
   if (!opened.ok) return opened;
   const { day, system = 'metric' } = of;
   const job = assessJob(opened.model, day === undefined ? { system } : { day, system });

@@ -7,11 +7,11 @@ import { type CommonOptions, outputFor, writeJson } from '../output.ts';
 import { printAssessment } from '../print/assessment.ts';
 import { type DataOptions, withDataOption } from '../records/dataFolder.ts';
 import { jobArgument, namedJob } from '../records/jobSource.ts';
-import { dayOption, openJob, resultOf, withCommonOptions } from './common.ts';
+import { dayOption, openJob, resultOf, type StateOption, stateOption, withCommonOptions } from './common.ts';
 
 const SEVERITIES: readonly Finding['severity'][] = ['grave', 'marked', 'slight', 'note'];
 
-interface AssessFlags extends CommonOptions, DataOptions {
+interface AssessFlags extends CommonOptions, DataOptions, StateOption {
   readonly day?: number;
   readonly failOn?: Finding['severity'];
 }
@@ -30,7 +30,7 @@ const run = async (word: string, flags: AssessFlags): Promise<void> => {
   if (flags.json) {
     // JSON keeps its words in metric whatever the screen shows, so that it never depends on units.
     const { source } = await namedJob(word, flags);
-    const result = resultOf(assessDocument(source, options));
+    const result = resultOf(assessDocument(source, { ...options, state: flags.state }));
     writeJson(outputFor(flags), result);
     if (reaches(result.findings, flags.failOn)) process.exitCode = EXIT.findings;
     return;
@@ -48,6 +48,7 @@ export const addAssess = (program: Command): void => {
     .description('Assess one job: flow, routes, bypass, what it carries, cleaning, cost, claims, findings.')
     .argument('<job>', jobArgument)
     .addOption(dayOption())
+    .addOption(stateOption())
     .addOption(
       new Option('--fail-on <severity>', 'exit with 1 where a finding is at least this severe').choices(
         SEVERITIES,

@@ -1,8 +1,9 @@
 import type { Model } from '@fettle/engine/model/model.ts';
 import type { System } from '@fettle/engine/quantities/displayUnits.ts';
-import type { Note } from '@fettle/job/problems.ts';
+import type { Note } from '@fettle/job/notes.ts';
+import { type PackedState, packedStates } from '@fettle/job/packedStates.ts';
 import type { Outcome } from '@fettle/workflows/assessDocument.ts';
-import { openJob as openSource } from '@fettle/workflows/openJob.ts';
+import { openState } from '@fettle/workflows/openState.ts';
 import { type Command, InvalidArgumentError, Option } from 'commander';
 import { BadInput } from '../exits.ts';
 import type { DataOptions } from '../records/dataFolder.ts';
@@ -40,16 +41,24 @@ export const dayOption = (): Option =>
     numberBetween(1, 365),
   );
 
+/** Which packing of a job a command looks at. */
+export interface StateOption {
+  readonly state?: PackedState;
+}
+
+export const stateOption = (): Option =>
+  new Option('--state <state>', 'which packing of the job: as found where left out').choices(packedStates);
+
 /**
  * Reads a job of a file or of the records into a model, with the units in which it is shown where no option names
  * others. Throws `BadInput` with every problem found.
  */
 export const openJob = async (
   word: string,
-  options: DataOptions,
+  options: DataOptions & StateOption,
 ): Promise<{ readonly model: Model; readonly notes: readonly Note[]; readonly units: System }> => {
   const { source, units } = await namedJob(word, options);
-  const reading = openSource(source);
+  const reading = openState(source, options.state);
   if (!reading.ok) throw new BadInput(reading.problems);
   return { model: reading.model, notes: reading.notes, units };
 };

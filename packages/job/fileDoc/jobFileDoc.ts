@@ -1,6 +1,7 @@
 import { families } from '@fettle/engine/families/families.ts';
 import type { Family } from '@fettle/engine/families/layout.ts';
-import { noteWordings, problemWordings } from '../problems.ts';
+import { noteWordings } from '../notes.ts';
+import { problemWordings } from '../problems.ts';
 import { notes, prose } from './prose.ts';
 import { assumptionRows, benchTestTables, codeList, fieldRows, measurementRow, tableHead } from './tables.ts';
 

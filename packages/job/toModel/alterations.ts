@@ -1,7 +1,7 @@
 import type { Family } from '@fettle/engine/families/layout.ts';
 import type { PermittedAlteration } from '@fettle/engine/model/model.ts';
 import { alterationSettings, type ListedAlteration, listAlterations, settingsOf } from '../alterationList.ts';
-import { type Note, note } from '../problems.ts';
+import { type Note, note } from '../notes.ts';
 import { alterationSchema } from '../schema/alterations.ts';
 import { readField } from '../schema/fields.ts';
 import type { JobDocument } from '../schema/job.ts';

@@ -3,7 +3,7 @@ import type { BenchTest } from '@fettle/engine/model/model.ts';
 import type { Quantity } from '@fettle/engine/quantities/readQuantity.ts';
 import { readingDoubts } from '../defaults.ts';
 import type { FieldPath } from '../fieldPath.ts';
-import { type Note, note } from '../problems.ts';
+import { type Note, note } from '../notes.ts';
 import {
   displacementSchema,
   powerTestSchema,

@@ -4,7 +4,7 @@ import { printQuantity } from '@fettle/engine/quantities/printQuantity.ts';
 import type { Quantity } from '@fettle/engine/quantities/readQuantity.ts';
 import type { Context } from '../context.ts';
 import { assumedFittings, barbBoreFor, boreFor, type Default, defaults, hoseLengths } from '../defaults.ts';
-import { type Note, note } from '../problems.ts';
+import { type Note, note } from '../notes.ts';
 import { acceptedQuantity } from '../schema/fields.ts';
 import { filterSchema, gapField, intakeSchema, outletSchema } from '../schema/filter.ts';
 import type { JobDocument } from '../schema/job.ts';

@@ -2,8 +2,8 @@ import type { Medium } from '@fettle/engine/model/medium.ts';
 import type { Money } from '@fettle/engine/model/model.ts';
 import { type Default, defaults } from '../defaults.ts';
 import { writtenPath } from '../fieldPath.ts';
+import { type Note, note } from '../notes.ts';
 import { currencyOf, pricesOf, type ReadPrice, usualCurrency } from '../prices.ts';
-import { type Note, note } from '../problems.ts';
 import type { JobDocument } from '../schema/job.ts';
 import type { Taker } from './givens.ts';
 

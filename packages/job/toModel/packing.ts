@@ -2,7 +2,7 @@ import type { Layout } from '@fettle/engine/families/layout.ts';
 import type { Medium } from '@fettle/engine/model/medium.ts';
 import type { Bed, Packing } from '@fettle/engine/model/model.ts';
 import { bedDepth } from '../beds.ts';
-import { type Note, note } from '../problems.ts';
+import { type Note, note } from '../notes.ts';
 import type { JobDocument } from '../schema/job.ts';
 import { byName, type Taker } from './givens.ts';
 

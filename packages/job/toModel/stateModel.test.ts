@@ -39,13 +39,22 @@ describe('the states of a filter', () => {
   test('a job that plans nothing has no planned state', () => {
     const { planned: _, asLeft: __, ...found } = fullJob;
     const { document } = read(found);
-    expect([stateModel(document, 'planned'), stateModel(document, 'as-left')]).toEqual([undefined, undefined]);
+    expect([stateModel(document, 'planned'), stateModel(document, 'as-left')]).toEqual([
+      undefined,
+      undefined,
+    ]);
   });
 
   test.each([
     [{ packing: { 'basket-9': [] } }, 'planned.packing.basket-9'],
-    [{ packing: { 'basket-1': [{ medium: 'foam-20ppi', depth: '3 m' }] } }, 'planned.packing.basket-1[0].depth'],
-    [{ packing: { 'basket-1': [{ medium: 'no-such', depth: '3 mm' }] } }, 'planned.packing.basket-1[0].medium'],
+    [
+      { packing: { 'basket-1': [{ medium: 'foam-20ppi', depth: '3 m' }] } },
+      'planned.packing.basket-1[0].depth',
+    ],
+    [
+      { packing: { 'basket-1': [{ medium: 'no-such', depth: '3 mm' }] } },
+      'planned.packing.basket-1[0].medium',
+    ],
     [{ packing: {}, made: ['fly'] }, 'planned.made[0]'],
     [{ packing: {}, made: ['hose-bore'] }, 'planned.made[0].bore'],
     [{ packing: {}, made: ['seal-gaps', 'seal-gaps'] }, 'planned.made[1]'],

@@ -1,6 +1,6 @@
 import type { Medium } from '@fettle/engine/model/medium.ts';
 import type { OtherFilter, ShelfItem } from '@fettle/engine/model/model.ts';
-import { type Note, note } from '../problems.ts';
+import { type Note, note } from '../notes.ts';
 import { acceptedQuantity } from '../schema/fields.ts';
 import type { JobDocument } from '../schema/job.ts';
 import { otherFiltersSchema, shelfItemSchema } from '../schema/money.ts';

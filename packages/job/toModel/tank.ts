@@ -1,7 +1,7 @@
 import type { Tank } from '@fettle/engine/model/model.ts';
 import { defaults } from '../defaults.ts';
 import { productDoubt } from '../doubts.ts';
-import { type Note, note } from '../problems.ts';
+import { type Note, note } from '../notes.ts';
 import { acceptedQuantity } from '../schema/fields.ts';
 import type { JobDocument } from '../schema/job.ts';
 import { tankSchema } from '../schema/tank.ts';

@@ -1,7 +1,8 @@
 import type { Model } from '@fettle/engine/model/model.ts';
 import { checkDraft } from '../checks/check.ts';
 import { type Context, contextOf } from '../context.ts';
-import type { Note, Problem } from '../problems.ts';
+import type { Note } from '../notes.ts';
+import type { Problem } from '../problems.ts';
 import type { JobDocument } from '../schema/job.ts';
 import { alterationsOf } from './alterations.ts';
 import { benchTestsOf } from './benchTests.ts';

@@ -1,4 +1,5 @@
-import type { Note, Problem } from '@fettle/job/problems.ts';
+import type { Note } from '@fettle/job/notes.ts';
+import type { Problem } from '@fettle/job/problems.ts';
 import type { JobDocument } from '@fettle/job/schema/job.ts';
 import type { Context } from 'hono';
 import type { FieldProblem } from '../problems.ts';

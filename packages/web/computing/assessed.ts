@@ -3,7 +3,8 @@ import type { Theme } from '@fettle/drawing/tokens.ts';
 import type { Assessment } from '@fettle/engine/assessment/assessment.ts';
 import type { Model } from '@fettle/engine/model/model.ts';
 import type { System } from '@fettle/engine/quantities/displayUnits.ts';
-import type { Note, Problem } from '@fettle/job/problems.ts';
+import type { Note } from '@fettle/job/notes.ts';
+import type { Problem } from '@fettle/job/problems.ts';
 import type { AssessedJob } from '@fettle/workflows/assessJob.ts';
 
 /** How figures and drawings are to look. */
