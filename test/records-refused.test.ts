@@ -1,7 +1,8 @@
 import { appendFileSync, existsSync, symlinkSync, writeFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
+import { inventedPicture } from '../scripts/records/inventedPictures.ts';
 import { demo, fileWith, newFolder } from './support/program.ts';
-import { newWorkshop, unwrapped, workshopWithDrum } from './support/workshop.ts';
+import { edit, newWorkshop, unwrapped, workshopWithDrum } from './support/workshop.ts';
 
 const damagedExport = async (): Promise<string> => {
   const { told, path } = await workshopWithDrum();
@@ -53,4 +54,57 @@ describe('a backup that cannot go where it should', () => {
     await told('backup', '--out', path('new/deep'));
     expect(existsSync(path('new/deep'))).toBe(true);
   });
+});
+
+describe('an export that differs from the records', () => {
+  test('is told with what differs and how it comes across, and nothing is written', async () => {
+    const { told, run, json, path } = await workshopWithDrum();
+    await told('readings', '1', 'add', 'ammonia', '0.25 mg/L');
+    writeFileSync(path('a.png'), inventedPicture(3));
+    const { attached } = JSON.parse((await run('attach', '1', path('a.png'), '--json')).out);
+    await told('export', '--out', path('out'));
+    await told('readings', '1', 'add', 'ammonia', '0.5 mg/L');
+    await told('photographs', '1', 'caption', attached[0].id, 'The gap');
+    const before = await json('open', '1');
+    const { code, out } = await run('import', path('out'));
+    const says = unwrapped(out);
+    expect(code).toBe(2);
+    expect(says).toContain(
+      'Job 1 was left alone: it differs from what is here in its readings (1 here alone)',
+    );
+    expect(says).toContain('photographs (1 with other content)');
+    expect(says).toContain('fettle photographs 1 caption');
+    expect(says, 'the export has no reading that is not here').not.toContain('fettle readings 1 add');
+    expect(says).not.toContain('--revise');
+    const [{ jobs }] = JSON.parse((await run('import', path('out'), '--json')).out).exports;
+    expect(jobs[0].differs).toEqual([
+      { part: 'readings', inExport: 0, here: 1, changed: 0 },
+      { part: 'photographs', inExport: 0, here: 0, changed: 1 },
+    ]);
+    expect(await json('open', '1')).toEqual(before);
+  });
+
+  test('in its revisions comes across by the way that is told', async () => {
+    const { told, run, json, path } = await workshopWithDrum();
+    await told('export', '--out', path('out'));
+    await told('open', '1', '--out', path('job.yaml'));
+    edit(path('job.yaml'), '180 L', '200 L');
+    await told('import', path('job.yaml'));
+    const says = unwrapped((await run('import', path('out'))).out);
+    expect(says).toContain('revisions (1 here alone)');
+    expect(says).toContain('fettle import jobs/000001/job.yaml --revise');
+    await told('import', path('out/jobs/000001/job.yaml'), '--revise');
+    expect((await json('open', '1')).document.tank.volume).toContain('180 L');
+  });
+});
+
+test('a picture that the job has already is told with its id', async () => {
+  const { told, run, path } = await workshopWithDrum();
+  writeFileSync(path('a.png'), inventedPicture(3));
+  const [first] = JSON.parse((await run('attach', '1', path('a.png'), '--json')).out).attached;
+  expect(first).toMatchObject({ id: expect.stringMatching(/^[a-z0-9]{16}$/), sameAs: [] });
+  const says = unwrapped(await told('attach', '1', path('a.png')));
+  expect(says).toContain(`there already, the same picture, as ${first.id}`);
+  const { photographs } = JSON.parse((await run('photographs', '1', '--json')).out);
+  expect(says).toContain(photographs[1].id);
 });

@@ -56,10 +56,10 @@ const attached = async (): Promise<readonly string[]> => {
 describe('photographs attached', () => {
   test('one is told as one, several as several', async () => {
     expect(await attach('1.png')).toContain(
-      'Attached 1 photograph to job 1, without what the camera wrote into it.',
+      'Attached 1 photograph to job 1, without what the camera wrote into it:',
     );
     expect(await attach('1.png', '2.png')).toContain(
-      'Attached 2 photographs to job 1, without what the camera wrote into them.',
+      'Attached 2 photographs to job 1, without what the camera wrote into them:',
     );
     expect(await attached()).toEqual(['1.png', '1.png', '2.png']);
   });

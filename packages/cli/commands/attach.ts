@@ -8,6 +8,7 @@ import { readInput } from '../input.ts';
 import { type CommonOptions, outputFor, writeJson } from '../output.ts';
 import { countText } from '../print/counts.ts';
 import { wrap } from '../print/layout.ts';
+import { photographLine } from '../print/photographs.ts';
 import { demandShort } from '../records/caption.ts';
 import { type DataOptions, withDataOption } from '../records/dataFolder.ts';
 import { jobNumbered, type Records, withRecords, writeDown } from '../records/records.ts';
@@ -56,11 +57,16 @@ const lookFirst = (files: readonly string[]): readonly Picture[] => {
   return pictures;
 };
 
+/** A photograph that was attached, and the ids of those of the job that are the same picture. */
+interface Attached extends Attachment {
+  readonly sameAs: readonly string[];
+}
+
 const attachOne = async (
   { store, by }: Records,
   job: number,
   { picture: { file, bytes }, flags }: { picture: Picture; flags: AttachFlags },
-): Promise<Attachment | InputProblem> => {
+): Promise<Attached | InputProblem> => {
   const { caption, keepPlace = false } = flags;
   const attached = await store.attachments.add({
     job,
@@ -70,15 +76,39 @@ const attachOne = async (
     by,
     ...(caption === undefined ? {} : { caption }),
   });
-  if (attached.ok) return attached.attachment;
+  if (attached.ok) {
+    const { id, hash } = attached.attachment;
+    const all = await store.attachments.list(job);
+    const same = all.filter((other) => other.hash === hash && other.id !== id);
+    return { ...attached.attachment, sameAs: same.map((other) => other.id) };
+  }
   const { code, says, allowed } = attached;
   return { code, path: '', says: `${shownName(file)}: ${says}`, allowed };
 };
 
+/** A picture may be wanted twice, with another caption, so that it is told and not refused. */
+const sameText = ({ job, id, name, sameAs }: Attached): string[] =>
+  sameAs.length === 0
+    ? []
+    : [
+        wrap(
+          `${name} was there already, the same picture, as ${sameAs.join(', ')}; it is there once more now. fettle photographs ${job} remove ${id} takes it off again.`,
+        ),
+      ];
+
+const attachedText = (number: number, attached: readonly Attached[]): string =>
+  [
+    wrap(
+      `Attached ${countText(attached.length, 'photograph')} to job ${number}, without what the camera wrote into ${attached.length === 1 ? 'it' : 'them'}:`,
+    ),
+    ...attached.map(photographLine),
+    ...attached.flatMap(sameText),
+  ].join('\n');
+
 const run = async (number: number, files: readonly string[], flags: AttachFlags): Promise<void> => {
   const output = outputFor(flags);
   if (flags.caption !== undefined) demandShort(flags.caption);
-  const attached: Attachment[] = [];
+  const attached: Attached[] = [];
   const problems: InputProblem[] = [];
   await withRecords(flags, { begin: false }, async (records) => {
     await jobNumbered(records, number);
@@ -97,12 +127,7 @@ const run = async (number: number, files: readonly string[], flags: AttachFlags)
     }
   });
   if (output.json && problems.length === 0) writeJson(output, { number, attached });
-  else if (!output.json && attached.length > 0)
-    output.write(
-      wrap(
-        `Attached ${countText(attached.length, 'photograph')} to job ${number}, without what the camera wrote into ${attached.length === 1 ? 'it' : 'them'}.`,
-      ),
-    );
+  else if (!output.json && attached.length > 0) output.write(attachedText(number, attached));
   if (problems.length > 0) throw new BadInput(problems);
 };
 

@@ -51,14 +51,41 @@ const jobWords = {
   refused: 'refused',
 } as const;
 
+/** Ways to get across what differs, part by part; the folder is that of the job in the export. */
+const acrossBy = (number: number, folder: string) => ({
+  revisions: `fettle import ${folder}job.yaml --revise makes its newest revision one of job ${number}, --new a job of its own`,
+  readings: `fettle readings ${number} add enters those of ${folder}readings.csv that you miss`,
+  photographs: `fettle attach ${number} adds those of ${folder}photographs that you miss, fettle photographs ${number} caption ID TEXT says what one shows`,
+});
+
+const leftAloneText = ({ number, says, differs }: ImportedExport['jobs'][number]): string[] => {
+  if (says === undefined) return [];
+  if (differs === undefined) return [`  Job ${number}: ${says}`];
+  const across = acrossBy(number, `jobs/${String(number).padStart(6, '0')}/`);
+  return [
+    `  Job ${number} was left alone: it ${says}`,
+    ...differs
+      .filter(({ part, inExport, changed }) => part === 'revisions' || inExport + changed > 0)
+      .map(({ part }) => `    Its ${part}: ${across[part]}.`),
+  ];
+};
+
+const bookText = ({ name, result }: ImportedExport['books'][number]): string[] =>
+  result === 'conflict'
+    ? [
+        `  The ${name} ${name === 'shelf' ? 'was' : 'were'} left alone: here is another history. fettle ${name} --from ${name}.yaml --revise puts what the export says in its place.`,
+      ]
+    : [];
+
 const exportText = ({ from, jobs, books }: ImportedExport): string[] => {
   const results = jobs.map(({ result }) => result);
   const counted = jobs.length === 0 ? 'no jobs' : `jobs: ${sums(results, jobWords)}`;
   const laid = books.map(({ name, result }) => `${name} ${jobWords[result]}`);
-  return [
-    `${namedFile(from)}: ${[counted, ...laid].join('; ')}.`,
-    ...jobs.flatMap(({ number, says }) => (says === undefined ? [] : [`  Job ${number}: ${says}`])),
-  ];
+  const more = [...jobs.flatMap(leftAloneText), ...books.flatMap(bookText)];
+  const paths = more.some((line) => line.includes('fettle '))
+    ? ['  These files are in the export; an archive must be unpacked for that.']
+    : [];
+  return [`${namedFile(from)}: ${[counted, ...laid].join('; ')}.`, ...more, ...paths];
 };
 
 /** What an import did, a sentence for each file and a sum where there are several. */

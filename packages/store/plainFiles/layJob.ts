@@ -1,8 +1,8 @@
 import type { Attachment } from '../contract/attachments.ts';
 import type { StoredRevision } from '../contract/jobs.ts';
-import type { Reading } from '../contract/readings.ts';
 import type { Store } from '../contract/store.ts';
 import { type ExportedJob, readExportedJob } from './exportedJob.ts';
+import { historyDiffers, type PartDiffers, partText } from './historyDiffers.ts';
 import { jobFolder, photographFile } from './layout.ts';
 import type { ExportSource } from './source.ts';
 
@@ -13,6 +13,8 @@ export interface ImportedJob {
   readonly result: 'laid' | 'there-already' | 'conflict' | 'refused';
   /** One sentence, where there is something to say. */
   readonly says?: string;
+  /** In a conflict with the same number here: which parts of it differ. */
+  readonly differs?: readonly PartDiffers[];
 }
 
 /** Lays a job of an export down with all that hangs on it, wholly or not at all. */
@@ -25,8 +27,10 @@ export async function layJob(from: {
   const job = await readExportedJob(source, number);
   const there = await historyThere(store, number);
   if (there !== undefined) {
-    if (there === historyOf(job)) return { number, result: 'there-already' };
-    return conflict(number, `There is another job ${number}, or job ${number} with another history.`);
+    const differs = historyDiffers(job, there);
+    return differs.length === 0
+      ? { number, result: 'there-already' }
+      : { ...conflict(number, differsIn(differs)), differs };
   }
   const attachments: Attachment[] = [];
   for (const attachment of job.attachments) {
@@ -39,14 +43,18 @@ export async function layJob(from: {
   const { revisions, readings } = job;
   const { ok } = await store.jobs.lay({ number, revisions, readings, attachments });
   if (ok) return { number, result: 'laid' };
-  return conflict(number, `A reading or photograph of job ${number} is there under another job.`);
+  return conflict(number, 'a reading or photograph of it is there under another job.');
+}
+
+function differsIn(differs: readonly PartDiffers[]): string {
+  return `differs from what is here in its ${differs.map(partText).join(', its ')}.`;
 }
 
 function conflict(number: number, says: string): ImportedJob {
   return { number, result: 'conflict', says };
 }
 
-async function historyThere(store: Store, number: number): Promise<string | undefined> {
+async function historyThere(store: Store, number: number): Promise<ExportedJob | undefined> {
   const summaries = await store.jobs.revisions(number);
   if (summaries === undefined) return undefined;
   const revisions: StoredRevision[] = [];
@@ -54,24 +62,6 @@ async function historyThere(store: Store, number: number): Promise<string | unde
     const stored = await store.jobs.revision(number, revision);
     if (stored !== undefined) revisions.push(stored);
   }
-  const readings: readonly Reading[] = await store.readings.list(number);
-  return historyOf({ number, revisions, readings, attachments: await store.attachments.list(number) });
-}
-
-/** All of a job as one text, with its fields in one order, to be held against another's. */
-function historyOf({ revisions, readings, attachments }: ExportedJob): string {
-  return JSON.stringify([
-    revisions.map(({ revision, at, by, kind, wentBackTo, changes, document }) => [
-      [revision, at, by, kind, wentBackTo, changes],
-      document,
-    ]),
-    readings.map(({ id, kind, day, value, note, enteredAt, enteredBy }) => [
-      [id, kind, day, value, note],
-      [enteredAt, enteredBy],
-    ]),
-    attachments.map(({ id, hash, name, caption, takenAt, place, addedAt, addedBy }) => [
-      [id, hash, name, caption, takenAt, addedAt, addedBy],
-      [place?.latitudeDeg, place?.longitudeDeg],
-    ]),
-  ]);
+  const readings = await store.readings.list(number);
+  return { number, revisions, readings, attachments: await store.attachments.list(number) };
 }
