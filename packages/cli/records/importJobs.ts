@@ -1,5 +1,5 @@
 import type { FieldChange } from '@fettle/job/changes/changes.ts';
-import type { Note } from '@fettle/job/problems.ts';
+import type { Note } from '@fettle/job/notes.ts';
 import { BadInput, badInput, type InputProblem } from '../exits.ts';
 import { type Decision, decide, type ImportWishes } from './decide.ts';
 import { type IncomingJob, namedFile, ofFile } from './incoming.ts';

@@ -1,5 +1,5 @@
 import { closeSync, openSync, readSync, statSync } from 'node:fs';
-import type { Note } from '@fettle/job/problems.ts';
+import type { Note } from '@fettle/job/notes.ts';
 import type { JobDocument } from '@fettle/job/schema/job.ts';
 import { openJob } from '@fettle/workflows/openJob.ts';
 import { BadInput, type InputProblem } from '../exits.ts';
