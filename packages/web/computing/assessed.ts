@@ -4,6 +4,7 @@ import type { Assessment } from '@fettle/engine/assessment/assessment.ts';
 import type { Model } from '@fettle/engine/model/model.ts';
 import type { System } from '@fettle/engine/quantities/displayUnits.ts';
 import type { Note } from '@fettle/job/notes.ts';
+import type { PackedState } from '@fettle/job/packedStates.ts';
 import type { Problem } from '@fettle/job/problems.ts';
 import type { AssessedJob } from '@fettle/workflows/assessJob.ts';
 
@@ -11,6 +12,8 @@ import type { AssessedJob } from '@fettle/workflows/assessJob.ts';
 export interface Shown {
   readonly system: System;
   readonly theme: Theme;
+  /** Which packing of the job; where it describes no such state, the one before it in the work. */
+  readonly state: PackedState;
 }
 
 /** What follows a hand: the figures of one packing, and its drawing. */

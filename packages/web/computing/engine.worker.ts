@@ -1,17 +1,29 @@
 import { sectionDrawing } from '@fettle/drawing/sectionDrawing.ts';
 import { sectionPlaces } from '@fettle/drawing/sectionPlaces.ts';
 import { assess } from '@fettle/engine/assessment/assess.ts';
+import { type PackedState, packedStates } from '@fettle/job/packedStates.ts';
+import type { JobReading } from '@fettle/job/read.ts';
+import { stateModel } from '@fettle/job/toModel/stateModel.ts';
 import { assessJob } from '@fettle/workflows/assessJob.ts';
 import { openJob } from '@fettle/workflows/openJob.ts';
 import { expose } from 'comlink';
 import type { Computed, QuickFigures, Shown, WholeFigures } from './assessed.ts';
 
+/** A job with the model of one state, or of the last state before it that the job describes. */
+const opened = (document: unknown, state: PackedState): JobReading => {
+  const reading = openJob({ document });
+  if (!reading.ok || state === 'as-found') return reading;
+  const before = packedStates.slice(0, packedStates.indexOf(state) + 1).toReversed();
+  const models = before.map((each) => stateModel(reading.document, each));
+  return { ...reading, model: models.find((model) => model !== undefined) ?? reading.model };
+};
+
 /** What the worker does; everything that goes in and out is plain data. */
 const engine = {
   quick(document: unknown, shown: Shown): Computed<QuickFigures> {
-    const opened = openJob({ document });
-    if (!opened.ok) return opened;
-    const { model, notes } = opened;
+    const reading = opened(document, shown.state);
+    if (!reading.ok) return reading;
+    const { model, notes } = reading;
     const assessment = assess(model);
     const section = {
       layout: assessment.layout,
@@ -31,9 +43,9 @@ const engine = {
     return { ok: true, figures };
   },
 
-  whole(document: unknown, { system }: Shown): Computed<WholeFigures> {
-    const opened = openJob({ document });
-    return opened.ok ? { ok: true, figures: assessJob(opened.model, { system }) } : opened;
+  whole(document: unknown, { system, state }: Shown): Computed<WholeFigures> {
+    const reading = opened(document, state);
+    return reading.ok ? { ok: true, figures: assessJob(reading.model, { system }) } : reading;
   },
 };
 

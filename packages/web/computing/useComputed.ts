@@ -22,7 +22,7 @@ interface Asked extends Shown {
 }
 
 /** Computes a document whenever it changes, on threads of their own. */
-export function useComputed(document: unknown, { system, theme }: Shown): Figures {
+export function useComputed(document: unknown, { system, theme, state }: Shown): Figures {
   const [quick, setQuick] = useState<QuickFigures>();
   const [problems, setProblems] = useState<Figures['problems']>([]);
   const [whole, setWhole] = useState<{ readonly of: unknown; readonly figures: WholeFigures }>();
@@ -49,10 +49,10 @@ export function useComputed(document: unknown, { system, theme }: Shown): Figure
   );
   const timer = useRef<ReturnType<typeof setTimeout>>(undefined);
   useEffect(() => {
-    const asked = { document, system, theme };
+    const asked = { document, system, theme, state };
     follow(asked);
     timer.current = setTimeout(() => followThoroughly(asked), restMs);
     return () => clearTimeout(timer.current);
-  }, [document, system, theme, follow, followThoroughly]);
+  }, [document, system, theme, state, follow, followThoroughly]);
   return { quick, whole: whole?.figures, problems, isBehind: whole?.of !== document };
 }

@@ -57,7 +57,8 @@ function Rail({ number, part, wrong }: { number: number; part: string; wrong: nu
 export function OpenJob({ session, part }: { readonly session: JobSession; readonly part: string }) {
   const state = useSessionState(session);
   const [system, theme] = [useSystem(), useTheme()];
-  const figures = useComputed(state.document, { system, theme });
+  const packed = jobParts.find(({ id }) => id === part)?.packed ?? 'as-found';
+  const figures = useComputed(state.document, { system, theme, state: packed });
   const [, go] = useLocation();
   useUndoKeys(session);
   const shown = jobParts.find(({ id }) => id === part);

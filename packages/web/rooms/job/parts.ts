@@ -1,3 +1,4 @@
+import type { PackedState } from '@fettle/job/packedStates.ts';
 import type { ComponentType } from 'react';
 import type { JobAtWork } from './jobAtWork.ts';
 import { AsFound } from './parts/AsFound.tsx';
@@ -13,6 +14,8 @@ export interface JobPart {
   /** Last part of its address. */
   readonly id: string;
   readonly name: string;
+  /** The packing that it looks at; as found where absent. */
+  readonly packed?: PackedState;
   readonly room: ComponentType<{ readonly work: JobAtWork }>;
 }
 
@@ -21,7 +24,7 @@ export const jobParts: readonly JobPart[] = [
   { id: 'as-found', name: 'As found', room: AsFound },
   { id: 'map', name: 'Map', room: MapPart },
   { id: 'findings', name: 'Findings', room: Findings },
-  { id: 're-pack', name: 'Re-pack', room: Repack },
-  { id: 'as-left', name: 'As left', room: AsLeft },
+  { id: 're-pack', name: 'Re-pack', packed: 'planned', room: Repack },
+  { id: 'as-left', name: 'As left', packed: 'as-left', room: AsLeft },
   { id: 'history', name: 'History', room: History },
 ];

@@ -1,16 +1,7 @@
 import type { JobAtWork } from '../jobAtWork.ts';
-import { Section } from '../Section.tsx';
+import { Packing } from './Repack.tsx';
 
+/** What was built in the end. */
 export function AsLeft({ work }: { readonly work: JobAtWork }) {
-  return (
-    <div className="part beside">
-      <Section work={work} />
-      <div>
-        <h2>AsLeft</h2>
-        {work.figures.whole?.findings.map((finding) => (
-          <p key={finding.says}>{finding.says}</p>
-        ))}
-      </div>
-    </div>
-  );
+  return <Packing work={work} field="asLeft" name="As left" />;
 }

@@ -1,0 +1,228 @@
+import type { BedPlace, ChamberPlace, SectionPlaces } from '@fettle/drawing/sectionPlaces.ts';
+import { type KeyboardEvent, type PointerEvent, type RefObject, useEffect, useRef, useState } from 'react';
+import type { BedPosition } from './bedEdits.ts';
+import { isUpright, positionAt, pulledDepthM, type SheetPoint } from './hand.ts';
+import type { Repacking } from './useRepacking.ts';
+
+interface OverlayProps {
+  readonly places: SectionPlaces;
+  /** `0 0 100 140`, as the drawing under it has it. */
+  readonly viewBox: string;
+  readonly repacking: Repacking;
+}
+
+/** What a pointer does that went down on a bed. */
+interface Grip {
+  readonly bed: BedPlace;
+  readonly from: SheetPoint;
+  readonly does: 'move' | 'resize';
+  readonly key: string;
+  readonly to?: BedPosition | undefined;
+}
+
+/** A pointer that moved less than this has clicked, mm of the sheet. */
+const clickMm = 1.5;
+
+let grips = 0;
+
+/** The point of the sheet under a pointer. */
+const sheetPoint = (svg: SVGSVGElement, { clientX, clientY }: PointerEvent): SheetPoint => {
+  const matrix = svg.getScreenCTM()?.inverse();
+  const { x, y } = new DOMPoint(clientX, clientY).matrixTransform(matrix);
+  return { x, y };
+};
+
+/** How far the free edge of a bed was pulled, m: beds lie on the floor, or against the pump's side. */
+const pulledByM = ({ bed, from }: Grip, to: SheetPoint, scale: number): number =>
+  (isUpright(bed.chamber) ? from.y - to.y : to.x - from.x) / scale;
+
+function useGrip({ places, repacking }: OverlayProps) {
+  const svg = useRef<SVGSVGElement>(null);
+  const [grip, setGrip] = useState<Grip>();
+  const grab = (event: PointerEvent, bed: BedPlace, does: Grip['does']): void => {
+    if (svg.current === null || event.button !== 0) return;
+    event.stopPropagation();
+    svg.current.setPointerCapture(event.pointerId);
+    grips += 1;
+    setGrip({ bed, does, from: sheetPoint(svg.current, event), key: `grip-${grips}` });
+  };
+  const drag = (event: PointerEvent): void => {
+    if (svg.current === null || grip === undefined) return;
+    const at = sheetPoint(svg.current, event);
+    if (Math.hypot(at.x - grip.from.x, at.y - grip.from.y) < clickMm) return;
+    if (grip.does === 'resize') {
+      const depthM = pulledDepthM(grip.bed, places.beds, pulledByM(grip, at, places.scale));
+      repacking.resize(grip.bed, depthM, grip.key);
+    } else setGrip({ ...grip, to: positionAt(at, places) });
+  };
+  const letGo = (): void => {
+    if (grip?.does === 'move' && grip.to !== undefined) repacking.move(grip.bed, grip.to);
+    setGrip(undefined);
+  };
+  return { svg, grip, grab, drag, letGo };
+}
+
+/** The line at which a bed that is let go here comes to lie. */
+function Landing({ to, places }: { readonly to: BedPosition; readonly places: SectionPlaces }) {
+  const found = places.chambers.find(({ chamber }) => chamber.id === to.chamber);
+  if (found === undefined) return null;
+  const { chamber, box } = found;
+  const beds = places.beds
+    .filter((bed) => bed.chamber.id === chamber.id)
+    .toSorted((one, other) => one.place - other.place);
+  const next = beds[to.place]?.box;
+  const last = beds.at(-1)?.box;
+  if (isUpright(chamber)) {
+    const y = next?.y ?? (last === undefined ? box.y + box.height : last.y + last.height);
+    return <line className="landing" x1={box.x} x2={box.x + box.width} y1={y} y2={y} />;
+  }
+  const x = next?.x ?? (last === undefined ? box.x : last.x + last.width);
+  return <line className="landing" x1={x} x2={x} y1={box.y} y2={box.y + box.height} />;
+}
+
+/** The free edge of a bed, by which it is pulled deeper or thinner. */
+function Edge({ bed, onGrab }: { readonly bed: BedPlace; readonly onGrab: (event: PointerEvent) => void }) {
+  const { box, chamber } = bed;
+  const wide = 3.2;
+  const at = isUpright(chamber)
+    ? { x: box.x, y: box.y - wide / 2, width: box.width, height: wide }
+    : { x: box.x + box.width - wide / 2, y: box.y, width: wide, height: box.height };
+  return (
+    <rect {...at} className={`edge ${isUpright(chamber) ? 'upright' : 'level'}`} onPointerDown={onGrab} />
+  );
+}
+
+interface BedAtKeys {
+  readonly bed: BedPlace;
+  readonly places: SectionPlaces;
+  readonly repacking: Repacking;
+  /** Where the focus goes with the bed. */
+  readonly follow: (to: BedPosition) => void;
+}
+
+/** Keys that change a bed that has the focus. */
+function bedKeys({ bed, places, repacking, follow }: BedAtKeys) {
+  const step = (by: -1 | 1): void => {
+    const to = repacking.step(bed, by);
+    if (to === undefined) return;
+    const isBehind = to.chamber === bed.chamber.id && to.place > bed.place;
+    follow({ chamber: to.chamber, place: isBehind ? to.place - 1 : to.place });
+  };
+  const deeper = (byM: number): void => repacking.resize(bed, pulledDepthM(bed, places.beds, byM));
+  const keys = new Map<string, (byM: number) => void>([
+    ['ArrowUp', () => step(-1)],
+    ['ArrowLeft', () => step(-1)],
+    ['ArrowDown', () => step(1)],
+    ['ArrowRight', () => step(1)],
+    ['+', deeper],
+    ['=', deeper],
+    ['-', (byM) => deeper(-byM)],
+    ['_', (byM) => deeper(-byM)],
+    ['s', () => repacking.split(bed)],
+    ['Delete', () => repacking.remove(bed)],
+    ['Backspace', () => repacking.remove(bed)],
+  ]);
+  return (event: KeyboardEvent): void => {
+    const does = keys.get(event.key);
+    if (does === undefined || event.ctrlKey || event.metaKey || event.altKey) return;
+    event.preventDefault();
+    does(event.shiftKey ? 0.01 : 0.001);
+  };
+}
+
+/** A chamber, into which what is in hand can be put. */
+function ChamberTarget({
+  place,
+  repacking,
+  count,
+}: {
+  place: ChamberPlace;
+  repacking: Repacking;
+  count: number;
+}) {
+  const { chamber, box } = place;
+  const { hand } = repacking;
+  if (hand === undefined) return null;
+  const put = (): void => repacking.put(hand, { chamber: chamber.id, place: isUpright(chamber) ? 0 : count });
+  return (
+    // A shape of a drawing can be no button element.
+    // biome-ignore lint/a11y/useSemanticElements: see above
+    <rect
+      {...box}
+      className="chamber"
+      role="button"
+      tabIndex={0}
+      aria-label={`Put ${hand} into ${chamber.label}`}
+      onClick={put}
+      onKeyDown={(event) => {
+        if (event.key === 'Enter' || event.key === ' ') {
+          event.preventDefault();
+          put();
+        }
+      }}
+    />
+  );
+}
+
+/** Lets the focus go with a bed that was moved by a key, once it is drawn where it went. */
+function useFollowing(svg: RefObject<SVGSVGElement | null>, places: SectionPlaces) {
+  const wanted = useRef<BedPosition>(undefined);
+  useEffect(() => {
+    if (wanted.current === undefined || places.beds.length === 0) return;
+    const { chamber, place } = wanted.current;
+    wanted.current = undefined;
+    svg.current?.querySelector<SVGElement>(`[data-bed="${chamber}:${place}"]`)?.focus();
+  }, [places, svg]);
+  return (to: BedPosition): void => {
+    wanted.current = to;
+  };
+}
+
+/** What can be taken hold of, over the section drawing: beds, their edges, and chambers for what is in hand. */
+export function BedsOverlay(props: OverlayProps) {
+  const { places, viewBox, repacking } = props;
+  const { svg, grip, grab, drag, letGo } = useGrip(props);
+  const follow = useFollowing(svg, places);
+  return (
+    // Groups of a drawing can be no fieldset.
+    // biome-ignore lint/a11y/useSemanticElements: see above
+    <svg
+      ref={svg}
+      className={`overlay ${grip === undefined ? '' : 'gripped'}`}
+      viewBox={viewBox}
+      role="group"
+      aria-label="Beds in the drawing"
+      onPointerMove={drag}
+      onPointerUp={letGo}
+      onPointerCancel={letGo}
+    >
+      <title>Beds in the drawing</title>
+      {places.beds.map((bed) => (
+        <g key={`${bed.chamber.id}:${bed.place}`}>
+          {/* biome-ignore lint/a11y/useSemanticElements: a shape of a drawing can be no button element */}
+          <rect
+            {...bed.box}
+            className="bed"
+            role="button"
+            tabIndex={0}
+            aria-label={`${bed.tag}, ${bed.name}, ${Math.round(bed.depthM * 1000)} mm in ${bed.chamber.label}`}
+            aria-describedby="bed-keys"
+            onPointerDown={(event) => grab(event, bed, 'move')}
+            onKeyDown={bedKeys({ bed, places, repacking, follow })}
+            data-bed={`${bed.chamber.id}:${bed.place}`}
+          />
+          <Edge bed={bed} onGrab={(event) => grab(event, bed, 'resize')} />
+        </g>
+      ))}
+      {places.chambers.map((place) => (
+        <ChamberTarget
+          key={place.chamber.id}
+          place={place}
+          repacking={repacking}
+          count={places.beds.filter(({ chamber }) => chamber.id === place.chamber.id).length}
+        />
+      ))}
+      {grip?.to === undefined ? null : <Landing to={grip.to} places={places} />}
+    </svg>
+  );
+}

@@ -1,0 +1,60 @@
+import type { Assessment } from '@fettle/engine/assessment/assessment.ts';
+import type { System } from '@fettle/engine/quantities/displayUnits.ts';
+import { printQuantity } from '@fettle/engine/quantities/printQuantity.ts';
+import { feedText, intervalText } from '@fettle/workflows/amounts.ts';
+
+interface TwoPackings {
+  readonly before: { readonly name: string; readonly assessment: Assessment };
+  readonly after: { readonly name: string; readonly assessment: Assessment };
+  readonly system: System;
+}
+
+interface Row {
+  readonly name: string;
+  readonly print: (assessment: Assessment) => string;
+}
+
+const rowsIn = (system: System): readonly Row[] => [
+  {
+    name: 'Flow, clean',
+    print: ({ dutyPoint }) => printQuantity({ value: dutyPoint.flowM3PerS, dimension: 'flow', system }),
+  },
+  { name: 'Feed carried', print: ({ carries }) => feedText(carries.day.feedKgPerS) },
+  {
+    name: 'Tank served, normal stock',
+    print: ({ carries }) =>
+      printQuantity({ value: carries.day.servedM3.normal, dimension: 'volume', system }),
+  },
+  { name: 'Cleaning after', print: ({ cleaning }) => intervalText(cleaning.timeS, cleaning.beyond) },
+  { name: 'Running cost a year', print: ({ cost }) => `${Math.round(cost.perYear)} ${cost.currency}` },
+];
+
+/** The figures of two packings beside each other. */
+export function BeforeAfter({ before, after, system }: TwoPackings) {
+  return (
+    <table className="figures">
+      <caption>
+        Each figure hangs on the doubts of what was assumed; cleaning is known within a factor of three.
+      </caption>
+      <thead>
+        <tr>
+          <td />
+          <th scope="col">{before.name}</th>
+          <th scope="col">{after.name}</th>
+        </tr>
+      </thead>
+      <tbody>
+        {rowsIn(system).map(({ name, print }) => {
+          const [first, second] = [print(before.assessment), print(after.assessment)];
+          return (
+            <tr key={name} className={first === second ? '' : 'differs'}>
+              <th scope="row">{name}</th>
+              <td>{first}</td>
+              <td>{second}</td>
+            </tr>
+          );
+        })}
+      </tbody>
+    </table>
+  );
+}

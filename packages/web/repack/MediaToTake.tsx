@@ -1,0 +1,74 @@
+import type { Medium, Stage } from '@fettle/engine/model/medium.ts';
+import { stages } from '@fettle/engine/model/medium.ts';
+import type { Model } from '@fettle/engine/model/model.ts';
+import { useState } from 'react';
+import type { Repacking } from './useRepacking.ts';
+
+interface MediaProps {
+  readonly model: Model;
+  readonly repacking: Repacking;
+}
+
+/** Media that lie in the filter or on the job's shelf, which are at hand, before all others. */
+const atHand = ({ packing, shelf }: Model): ReadonlySet<string> =>
+  new Set([
+    ...Object.values(packing).flatMap((beds) => beds.map(({ medium }) => medium)),
+    ...shelf.map(({ medium }) => medium),
+  ]);
+
+const price = ({ money }: Model, { id }: Medium): string =>
+  `${((money.mediumPricePerM3[id] ?? 0) / 1000).toFixed(2)} ${money.currency}/L`;
+
+function MediumButton({ medium, model, repacking }: MediaProps & { readonly medium: Medium }) {
+  const isInHand = repacking.hand === medium.id;
+  return (
+    <li>
+      <button
+        type="button"
+        aria-pressed={isInHand}
+        onClick={() => repacking.take(isInHand ? undefined : medium.id)}
+      >
+        <span className="letter" aria-hidden="true">
+          {medium.stage.charAt(0).toUpperCase()}
+        </span>
+        <span>
+          {medium.name} <small>{price(model, medium)}</small>
+        </span>
+      </button>
+    </li>
+  );
+}
+
+/** The shelf beside the drawing: a medium is taken in hand here, then put into a chamber. */
+export function MediaToTake({ model, repacking }: MediaProps) {
+  const [all, setAll] = useState(false);
+  const near = atHand(model);
+  const shown = Object.values(model.media).filter(({ id }) => all || near.has(id));
+  const inHand = repacking.hand === undefined ? undefined : model.media[repacking.hand];
+  return (
+    <section aria-labelledby="media-to-take" className="media">
+      <h3 id="media-to-take">Media</h3>
+      <p role="status">
+        {inHand === undefined
+          ? 'Take a medium in hand, then choose a chamber for it.'
+          : `In hand: ${inHand.name}. Choose a chamber, or take it again to put it back.`}
+      </p>
+      {stages.map((stage: Stage) => {
+        const media = shown.filter((medium) => medium.stage === stage);
+        return media.length === 0 ? null : (
+          <div key={stage}>
+            <h4>{stage}</h4>
+            <ul>
+              {media.map((medium) => (
+                <MediumButton key={medium.id} medium={medium} model={model} repacking={repacking} />
+              ))}
+            </ul>
+          </div>
+        );
+      })}
+      <button type="button" className="quiet" aria-expanded={all} onClick={() => setAll(!all)}>
+        {all ? 'Only media at hand' : 'All media of the catalogue'}
+      </button>
+    </section>
+  );
+}

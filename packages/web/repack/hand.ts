@@ -1,0 +1,63 @@
+import type { BedPlace, SectionPlaces } from '@fettle/drawing/sectionPlaces.ts';
+import type { Chamber } from '@fettle/engine/families/layout.ts';
+import type { BedPosition } from './bedEdits.ts';
+
+/** A point of the sheet, mm. */
+export interface SheetPoint {
+  readonly x: number;
+  readonly y: number;
+}
+
+const isIn = ({ x, y }: SheetPoint, box: { x: number; y: number; width: number; height: number }): boolean =>
+  x >= box.x && x <= box.x + box.width && y >= box.y && y <= box.y + box.height;
+
+/** Whether the beds of a chamber lie on one another, not behind one another. */
+export const isUpright = ({ flow }: Chamber): boolean => flow === 'up' || flow === 'down';
+
+/**
+ * Where a bed would come that is let go at a point of the sheet: between the beds of the chamber there, by whose
+ * middles it is told on which side of them. Undefined outside every chamber.
+ */
+export function positionAt(point: SheetPoint, places: SectionPlaces): BedPosition | undefined {
+  const found = places.chambers.find(({ box }) => isIn(point, box));
+  if (found === undefined) return undefined;
+  const { id } = found.chamber;
+  const beds = places.beds.filter(({ chamber }) => chamber.id === id);
+  const before = beds.filter(({ box, chamber }) =>
+    isUpright(chamber) ? box.y + box.height / 2 < point.y : box.x + box.width / 2 < point.x,
+  );
+  return { chamber: id, place: before.length };
+}
+
+/** Depth of a chamber that no bed takes, m. */
+export const freeDepthM = (chamber: Chamber, beds: readonly BedPlace[]): number =>
+  chamber.depthM -
+  beds.filter((bed) => bed.chamber.id === chamber.id).reduce((sum, { depthM }) => sum + depthM, 0);
+
+/** A new bed is this deep where there is room for it, m. */
+const usualDepthM = 0.03;
+
+/** How deep a medium that is put into a chamber comes to lie, m; nothing where there is no room for a millimetre. */
+export const depthToPut = (chamber: Chamber, beds: readonly BedPlace[]): number | undefined => {
+  const room = Math.floor(freeDepthM(chamber, beds) * 1000 + 1e-6) / 1000;
+  return room < 0.001 ? undefined : Math.min(usualDepthM, room);
+};
+
+/** The depth of a bed whose edge was pulled, whole millimetres within what its chamber has free. */
+export const pulledDepthM = (bed: BedPlace, beds: readonly BedPlace[], byM: number): number => {
+  const most = bed.depthM + freeDepthM(bed.chamber, beds);
+  const wanted = Math.round((bed.depthM + byM) * 1000) / 1000;
+  return Math.max(0.001, Math.min(wanted, Math.floor(most * 1000 + 1e-6) / 1000));
+};
+
+/** Places that a bed goes to by the keys: within its chamber, then into the chamber before or behind. */
+export function neighbourOf(bed: BedPlace, places: SectionPlaces, step: -1 | 1): BedPosition | undefined {
+  const { chambers, beds } = places;
+  const here = chambers.findIndex(({ chamber }) => chamber.id === bed.chamber.id);
+  const count = (id: string): number => beds.filter(({ chamber }) => chamber.id === id).length;
+  const next = bed.place + (step === 1 ? 2 : -1);
+  if (next >= 0 && next <= count(bed.chamber.id)) return { chamber: bed.chamber.id, place: next };
+  const other = chambers[here + step]?.chamber;
+  if (other === undefined) return undefined;
+  return { chamber: other.id, place: step === 1 ? 0 : count(other.id) };
+}

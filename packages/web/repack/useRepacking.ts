@@ -1,0 +1,95 @@
+import type { BedPlace, SectionPlaces } from '@fettle/drawing/sectionPlaces.ts';
+import { useState } from 'react';
+import { valueAt } from '../forms/places.ts';
+import type { JobSession } from '../session/jobSession.ts';
+import {
+  type BedPosition,
+  type PackingField,
+  repacking,
+  type WrittenPacking,
+  withBedDepth,
+  withBedMoved,
+  withBedPut,
+  withBedSplit,
+  withoutBed,
+} from './bedEdits.ts';
+import { depthToPut, neighbourOf } from './hand.ts';
+
+/** What hands can do to a packing, each told in words for those who do not see the drawing. */
+export interface Repacking {
+  /** Medium in hand, by its short name; undefined while the hand is empty. */
+  readonly hand: string | undefined;
+  take(medium: string | undefined): void;
+  /** What was done last, for screen readers. */
+  readonly told: string;
+  put(medium: string, to: BedPosition): void;
+  move(bed: BedPlace, to: BedPosition, key?: string): void;
+  step(bed: BedPlace, step: -1 | 1): BedPosition | undefined;
+  resize(bed: BedPlace, depthM: number, key?: string): void;
+  split(bed: BedPlace): void;
+  remove(bed: BedPlace): void;
+}
+
+/** The packing that a field of the job holds; before it is begun, the one that it begins from. */
+export const packingIn = (document: unknown, field: PackingField): WrittenPacking => {
+  const begins =
+    field === 'asLeft'
+      ? [
+          ['asLeft', 'packing'],
+          ['planned', 'packing'],
+        ]
+      : [['planned', 'packing']];
+  const found = [...begins, ['packing']]
+    .map((path) => valueAt(document, path))
+    .find((value) => value !== undefined);
+  // The document's schema says so; what does not read is told by the engine, and no figures follow from it.
+  return Object(found) as WrittenPacking;
+};
+
+const positionOf = ({ chamber, place }: BedPlace): BedPosition => ({ chamber: chamber.id, place });
+const millimetres = (metres: number): string => `${Math.round(metres * 1000)} mm`;
+
+/** Changes one packing of a job by hand, each change one that can be undone. */
+export function useRepacking(
+  session: JobSession,
+  field: PackingField,
+  places: SectionPlaces | undefined,
+): Repacking {
+  const [hand, take] = useState<string>();
+  const [told, tell] = useState('');
+  const packing = (): WrittenPacking => packingIn(session.state().document, field);
+  const label = (id: string): string =>
+    places?.chambers.find(({ chamber }) => chamber.id === id)?.chamber.label ?? id;
+  const change = (next: WrittenPacking, says: string, key?: string): void => {
+    session.edit(repacking(field, next, { says, ...(key === undefined ? {} : { key }) }));
+    tell(says);
+  };
+  const move = (bed: BedPlace, to: BedPosition, key?: string): void =>
+    change(withBedMoved(packing(), positionOf(bed), to), `move ${bed.name} to ${label(to.chamber)}`, key);
+  return {
+    hand,
+    take,
+    told,
+    put: (medium, to) => {
+      const chamber = places?.chambers.find((each) => each.chamber.id === to.chamber)?.chamber;
+      if (chamber === undefined || places === undefined) return;
+      const depthM = depthToPut(chamber, places.beds);
+      if (depthM === undefined) tell(`${chamber.label} is full: make a bed thinner, or take one out first`);
+      else change(withBedPut(packing(), to, { medium, depthM }), `put ${medium} into ${chamber.label}`);
+    },
+    move,
+    step: (bed, step) => {
+      const to = places === undefined ? undefined : neighbourOf(bed, places, step);
+      if (to !== undefined) move(bed, to);
+      return to;
+    },
+    resize: (bed, depthM, key) =>
+      change(
+        withBedDepth(packing(), positionOf(bed), depthM),
+        `make ${bed.name} ${millimetres(depthM)} deep`,
+        key,
+      ),
+    split: (bed) => change(withBedSplit(packing(), positionOf(bed), bed.depthM), `split ${bed.name} in two`),
+    remove: (bed) => change(withoutBed(packing(), positionOf(bed)), `take ${bed.name} out`),
+  };
+}
