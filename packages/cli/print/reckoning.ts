@@ -1,24 +1,9 @@
 import type { System } from '@fettle/engine/quantities/displayUnits.ts';
-import { printQuantity } from '@fettle/engine/quantities/printQuantity.ts';
+import { answerText } from '@fettle/engine/reckonings/answerText.ts';
 import { type Reckoned, shelves } from '@fettle/engine/reckonings/reckon.ts';
-import type { Answer, Reckoning, ResultFacts } from '@fettle/engine/reckonings/reckoning.ts';
+import type { Reckoning } from '@fettle/engine/reckonings/reckoning.ts';
 import { reckonings } from '@fettle/engine/reckonings/reckonings.ts';
 import { wrap } from './layout.ts';
-
-/** Digits of a figure that brings its own unit. */
-const FREE_DIGITS = 6;
-
-const answerText = (answer: Exclude<Answer, undefined>, facts: ResultFacts, system: System): string => {
-  if (typeof answer === 'boolean') return answer ? 'yes' : 'no';
-  if (typeof answer === 'string') return answer;
-  if (typeof answer === 'object') {
-    const { value, unit } = answer;
-    const money = /^[A-Z]{3}$/.test(unit);
-    return `${money ? value.toFixed(2) : Number(value.toPrecision(FREE_DIGITS))} ${unit}`;
-  }
-  const { dimension = 'count', digits = 4 } = facts;
-  return printQuantity({ value: answer, dimension, system, digits });
-};
 
 /** A result block of at most 80 columns: answers, warnings, source. */
 export const printReckoned = (reckoned: Reckoned, system: System): string => {

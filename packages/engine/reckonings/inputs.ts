@@ -3,7 +3,7 @@ import { type Dimension, usualUnits } from '../quantities/dimensions.ts';
 import type { QuantityProblem } from '../quantities/problem.ts';
 import { type Allowed, type Quantity, readQuantity } from '../quantities/readQuantity.ts';
 import { nearestWord } from '../quantities/spelling.ts';
-import type { Input, Reading } from './reckoning.ts';
+import type { CatalogueEntry, Input, Reading } from './reckoning.ts';
 
 /** What a quantity is declared by; bounds and default are written as people write them. */
 interface QuantityFacts {
@@ -52,6 +52,7 @@ export function reading(dimension: Dimension, facts: QuantityFacts): Input<Quant
     example: [facts.example],
     required: true,
     repeats: false,
+    dimension,
     read: ([text = '']) => {
       const read = readQuantity(bareNumber(text) ?? text, dimension, allowed);
       return read.ok ? { ok: true, value: read } : refused(read);
@@ -158,7 +159,7 @@ export function choiceOr<const Word extends string>(
 }
 
 /** An entry of the catalogue by its id. */
-export function entry<Entry>(
+export function entry<Entry extends CatalogueEntry>(
   shelf: Readonly<Record<string, Entry>>,
   facts: { readonly label: string; readonly example: string; readonly takes: string },
 ): Input<Entry> {
@@ -169,6 +170,7 @@ export function entry<Entry>(
     example: [facts.example],
     required: true,
     repeats: false,
+    entries: Object.values(shelf).map(({ id, name }) => ({ id, name })),
     read: ([text = '']) => {
       const id = text.trim();
       const found = Object.hasOwn(shelf, id) ? shelf[id] : undefined;

@@ -21,6 +21,12 @@ export type Reading<Value> =
   | { readonly ok: true; readonly value: Value }
   | { readonly ok: false; readonly code: string; readonly says: string; readonly allowed: string };
 
+/** An entry of the catalogue, by its id and as people call it. */
+export interface CatalogueEntry {
+  readonly id: string;
+  readonly name: string;
+}
+
 /** One input: what it is, how it is written, and how it is read. */
 export interface Input<Value> {
   readonly label: string;
@@ -35,6 +41,10 @@ export interface Input<Value> {
   readonly repeats: boolean;
   /** The whole list of words where only those are taken. */
   readonly words?: readonly string[];
+  /** The whole list of what the catalogue has, where an id of it is taken. */
+  readonly entries?: readonly CatalogueEntry[];
+  /** What it measures, where it is a quantity. */
+  readonly dimension?: Dimension;
   /** Reads the texts given for the key; none where it was left out. */
   read(texts: readonly string[]): Reading<Value>;
 }
