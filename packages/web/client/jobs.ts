@@ -1,15 +1,13 @@
 import type { JobDocument } from '@fettle/job/schema/job.ts';
 import type { JobPage, JobQuery } from '@fettle/store/contract/jobs.ts';
 import { request } from './request.ts';
+import { revisionOf, tagOf } from './revisionTag.ts';
 
 /** A job's document with the revision that it is. */
 export interface RevisedDocument {
   readonly document: JobDocument;
   readonly revision: number;
 }
-
-const tagOf = (revision: number): string => `"${revision}"`;
-const revisionOf = (etag: string): number => Number(/\d+/.exec(etag)?.[0] ?? 0);
 
 /** One page of the jobs in hand. */
 export const listJobs = async (query: JobQuery): Promise<JobPage> => {

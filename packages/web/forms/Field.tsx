@@ -30,10 +30,10 @@ const dimensionOf = (unit: string): Dimension | undefined =>
     (each) => dimensionFacts[each].si === unit && unit !== '1',
   );
 
-/** A field of the job document, of the kind that its schema asks for. */
-export function Field({ path, label, how }: FieldProps) {
+/** A field of the form's document, of the kind that its schema asks for. */
+export function Field({ path, label, how, of }: FieldProps) {
   const form = useForm();
-  const schema = schemaOf(form.document, path);
+  const schema = schemaOf(form, path);
   const written = writtenPath(path);
   const assumed = useAssumed(written);
   if (schema === undefined) return null;
@@ -43,6 +43,7 @@ export function Field({ path, label, how }: FieldProps) {
     path,
     name: label ?? capital(facts?.says ?? written),
     ...(how === undefined ? {} : { how }),
+    ...(of === undefined ? {} : { of }),
     ...(says === undefined ? {} : { problem: says }),
     ...(assumed === undefined ? {} : { assumed }),
     ...(facts?.example === undefined ? {} : { example: facts.example }),

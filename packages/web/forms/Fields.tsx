@@ -61,16 +61,14 @@ function ListFields({ path, schema }: { readonly path: FieldPath; readonly schem
 
 /** Whatever stands at a place: a field, a group of fields or a list. */
 function Place({ path }: { readonly path: FieldPath }) {
-  const { document } = useForm();
-  const schema = schemaOf(document, path);
+  const schema = schemaOf(useForm(), path);
   if (schema instanceof z.ZodArray) return <ListFields path={path} schema={schema} />;
   if (schema instanceof z.ZodObject) return <Group path={path} />;
   return <Field path={path} />;
 }
 
 function Group({ path }: { readonly path: FieldPath }) {
-  const { document } = useForm();
-  const schema = schemaOf(document, path);
+  const schema = schemaOf(useForm(), path);
   const says = schema === undefined ? undefined : fieldFacts.get(schema)?.says;
   return (
     <fieldset>
@@ -82,8 +80,7 @@ function Group({ path }: { readonly path: FieldPath }) {
 
 /** The fields of a group of the document, in the schema's order, or those that are named. */
 export function Fields({ path, only }: { readonly path: FieldPath; readonly only?: readonly string[] }) {
-  const { document } = useForm();
-  const schema = schemaOf(document, path);
+  const schema = schemaOf(useForm(), path);
   const names = only ?? knownNames(schema);
   return (
     <div className="fields">

@@ -3,6 +3,8 @@ import { type ReactNode, useId } from 'react';
 /** What every field says of itself, whatever it is filled in with. */
 export interface FieldWords {
   readonly name: string;
+  /** Which of several alike it belongs to; not seen, but read out behind its name. */
+  readonly of?: string;
   readonly how?: string;
   readonly problem?: string;
   readonly assumed?: string;
@@ -20,6 +22,7 @@ export interface Described {
 /** A field with its name over it, and under it how to find it out, what was understood, assumed or is wrong. */
 export function Framed({
   name,
+  of,
   how,
   problem,
   assumed,
@@ -35,7 +38,10 @@ export function Framed({
   ].filter(({ says }) => says !== undefined && says !== '');
   return (
     <div className="field">
-      <label htmlFor={id}>{name}</label>
+      <label htmlFor={id}>
+        {name}
+        {of === undefined ? null : <span className="unseen">, {of}</span>}
+      </label>
       {children({
         id,
         'aria-describedby': lines.length === 0 ? undefined : lines.map(({ key }) => `${id}-${key}`).join(' '),

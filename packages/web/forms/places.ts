@@ -4,13 +4,19 @@ import { at, isFields, schemaAt } from '@fettle/job/schema/walk.ts';
 import type * as z from 'zod';
 import type { Recipe } from '../session/history.ts';
 
+/** A document and its schema; that of a job where none is named. */
+export interface PlacesOf {
+  readonly document: unknown;
+  readonly schema?: z.core.$ZodType;
+}
+
 /** What stands at a place of a document; undefined where there is nothing. */
 export const valueAt = (document: unknown, path: FieldPath): unknown =>
   path.reduce<unknown>((inside, step) => at(inside, step), document);
 
-/** The schema of a place of the job document, with the alternatives that the document's values pick. */
-export const schemaOf = (document: unknown, path: FieldPath): z.core.$ZodType | undefined =>
-  schemaAt(jobSchema, document, path);
+/** The schema of a place of a form's document, with the alternatives that the document's values pick. */
+export const schemaOf = ({ schema = jobSchema, document }: PlacesOf, path: FieldPath) =>
+  schemaAt(schema, document, path);
 
 type Inside = Record<string | number, unknown>;
 
