@@ -95,10 +95,10 @@ try {
   mkdirSync(outFolder, { recursive: true });
   const owner = await ownerPath(server.address);
   const screens: readonly Screen[] = [
-    { name: 'bench', path: '/bench', widthPx: 1000, theme: 'light' },
-    { name: 'bench-phone-dark', path: '/bench', widthPx: 390, theme: 'dark' },
-    { name: 'job', path: '/jobs/1', widthPx: 1000, theme: 'light' },
-    { name: 'job-phone', path: '/jobs/1', widthPx: 390, theme: 'light' },
+    { name: 'bench', path: '/plain', widthPx: 1000, theme: 'light' },
+    { name: 'bench-phone-dark', path: '/plain', widthPx: 390, theme: 'dark' },
+    { name: 'job', path: '/plain/jobs/1', widthPx: 1000, theme: 'light' },
+    { name: 'job-phone', path: '/plain/jobs/1', widthPx: 390, theme: 'light' },
     { name: 'owner', path: owner, widthPx: 1000, theme: 'light' },
     { name: 'owner-phone-dark', path: owner, widthPx: 390, theme: 'dark' },
   ];

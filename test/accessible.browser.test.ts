@@ -91,11 +91,11 @@ const screens = [
 ] as const;
 
 const pages: readonly (readonly [string, () => string, 'anna' | 'nobody'])[] = [
-  ['the bench', () => '/bench', 'anna'],
-  ['the bench without what was looked for', () => '/bench?words=nothing-of-the-kind', 'anna'],
-  ['a job with faults', () => '/jobs/1', 'anna'],
-  ['a job with quote, readings and photographs', () => `/jobs/${full}`, 'anna'],
-  ['the page of an error', () => '/jobs/999999', 'anna'],
+  ['the bench', () => '/plain', 'anna'],
+  ['the bench without what was looked for', () => '/plain?words=nothing-of-the-kind', 'anna'],
+  ['a job with faults', () => '/plain/jobs/1', 'anna'],
+  ['a job with quote, readings and photographs', () => `/plain/jobs/${full}`, 'anna'],
+  ['the page of an error', () => '/plain/jobs/999999', 'anna'],
   ['the sign-in', () => '/sign-in', 'nobody'],
   ['the owner’s sheet', () => `/owner/${token}`, 'nobody'],
   ['a link that leads nowhere', () => '/owner/nowhere', 'nobody'],

@@ -18,7 +18,8 @@ export const answerElsewhere =
   (context) => {
     const { method, path } = context.req;
     const allowed = methodsAt(app, path);
-    if (allowed.length > 0) {
+    // A route that answers by this method has looked, and there was nothing.
+    if (allowed.length > 0 && !allowed.includes(method)) {
       context.header('Allow', allowed.join(', '));
       if (method === 'OPTIONS') return context.body(null, 204);
       return answerAsked(context, {

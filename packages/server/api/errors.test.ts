@@ -66,10 +66,10 @@ describe('what goes wrong inside', () => {
   });
 
   test('people get a page, programs problem details', async () => {
-    const page = await send('GET', '/jobs/999999', { headers: { Accept: 'text/html' } });
+    const page = await send('GET', '/plain/jobs/999999', { headers: { Accept: 'text/html' } });
     expect([page.status, page.headers.get('Content-Type')]).toEqual([404, 'text/html; charset=UTF-8']);
     expect(await page.text()).toContain('There is no job 999999.');
-    const plain = await send('GET', '/jobs/999999');
+    const plain = await send('GET', '/plain/jobs/999999');
     expect(plain.headers.get('Content-Type')).toBe('application/problem+json');
   });
 });

@@ -8,7 +8,7 @@ let server: TestServer;
 const cookies = new Map<Role | 'nobody', string>();
 const { send } = clientOf(() => server);
 beforeAll(async () => {
-  server = await testServer({ share: true });
+  server = await testServer({ share: true, workbench: true });
   for (const role of ['technician', 'helper', 'reader'] as const) {
     cookies.set(role, await server.signedIn(`a-${role}`, role));
   }

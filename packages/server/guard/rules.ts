@@ -7,8 +7,15 @@ export type Least = 'anyone' | Role;
 export const rules: Readonly<Record<string, Least>> = {
   // Pages
   'GET /': 'reader',
-  'GET /bench': 'reader',
   'GET /jobs/:number': 'reader',
+  'GET /jobs/:number/:part': 'reader',
+  'GET /take-in': 'reader',
+  'GET /shelf': 'reader',
+  'GET /reckoner': 'reader',
+  'GET /reckoner/:id': 'reader',
+  'GET /settings': 'reader',
+  'GET /plain': 'reader',
+  'GET /plain/jobs/:number': 'reader',
   'GET /:file': 'reader',
   'GET /assets/fettle.css': 'anyone',
   'GET /assets/*': 'anyone',

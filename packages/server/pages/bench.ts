@@ -21,11 +21,11 @@ interface Shown {
 }
 
 const tagged = (tag: string): Markup =>
-  html`<li><a class="tag" href="/bench?tag=${encodeURIComponent(tag)}">${tag}</a></li>`;
+  html`<li><a class="tag" href="/plain?tag=${encodeURIComponent(tag)}">${tag}</a></li>`;
 
 const line = (job: JobLine, today: string): Markup => html`
 <li>
-<a class="job" href="/jobs/${job.number}"><span class="number">${job.number}</span>
+<a class="job" href="/plain/jobs/${job.number}"><span class="number">${job.number}</span>
 <span>${job.title ?? job.filterName ?? familyName(job.family)}</span></a>
 <p class="facts">${promise(job, today) ?? html`<span class="soft">no day promised</span>`} · ${stage(job)} · ${familyName(job.family)}${
   job.owner === undefined ? '' : html` · ${job.owner}`
@@ -34,7 +34,7 @@ ${job.tags.length === 0 ? '' : html`<ul class="tags">${job.tags.map(tagged)}</ul
 </li>`;
 
 const searchForm = ({ words }: Shown): Markup => html`
-<form class="search" method="get" action="/bench" role="search">
+<form class="search" method="get" action="/plain" role="search">
 <label for="words">Find jobs by number, words, owner or medium</label>
 <div><input id="words" name="words" type="search" maxlength="200" value="${words ?? ''}">
 <button type="submit">Find</button></div>
@@ -45,7 +45,7 @@ const address = ({ words, tag }: Shown, skip: number): string => {
   if (words !== undefined) query.set('words', words);
   if (tag !== undefined) query.set('tag', tag);
   query.set('skip', String(skip));
-  return `/bench?${query}`;
+  return `/plain?${query}`;
 };
 
 const turning = (shown: Shown, total: number): Markup => {
@@ -72,7 +72,7 @@ const body = (
   shown: Shown,
   of: { readonly today: string; readonly name: string | undefined },
 ): Markup => html`
-<header class="top"><p class="name"><a href="/bench">Fettle</a></p></header>
+<header class="top"><p class="name"><a href="/plain">Fettle</a></p></header>
 <main>
 ${searchForm(shown)}
 <h1>${heading(shown, found.total)}</h1>
@@ -86,7 +86,7 @@ ${turning(shown, found.total)}
 <footer>${signedIn(of.name)}<p><a href="/api/openapi.json">Description of the API</a></p></footer>`;
 
 /** The jobs in hand, soonest promise first. */
-export const addBench = (app: OpenAPIHono<Environment>, services: Services, path: '/' | '/bench'): void => {
+export const addBench = (app: OpenAPIHono<Environment>, services: Services, path: '/' | '/plain'): void => {
   app.get(path, async (context) => {
     const { words, tag, skip = 0 } = readQuery(context, benchQuery);
     const found = await services.store.jobs.list({

@@ -24,14 +24,14 @@ const promisedOn = (day: string, stage = '') =>
 
 describe('the page of a job', () => {
   test('says where it stands in words: the kind of filter, its stage, also where none is stated', async () => {
-    const page = await textOf(`/jobs/${await takeIn()}`);
+    const page = await textOf(`/plain/jobs/${await takeIn()}`);
     expect([factIn(page, 'Kind of filter'), factIn(page, 'Stage')]).toEqual([
       'canister with a stack of baskets',
       'taken in',
     ]);
-    const back = await textOf(`/jobs/${await takeIn(promisedOn('2020-02-01', 'handed-back'))}`);
+    const back = await textOf(`/plain/jobs/${await takeIn(promisedOn('2020-02-01', 'handed-back'))}`);
     expect(factIn(back, 'Stage')).toBe('handed back');
-    const bench = await textOf('/bench');
+    const bench = await textOf('/plain');
     expect(bench).toContain('· handed back · canister with a stack of baskets');
     expect(page + back + bench).not.toContain('basket-stack-canister');
   });
@@ -42,12 +42,12 @@ describe('the page of a job', () => {
     ['2020-02-01', 'handed-back', '2020-02-01'],
     ['2999-02-01', '', '2999-02-01'],
   ])('promised on %s, stage “%s”: %s', async (day, stage, says) => {
-    const page = await textOf(`/jobs/${await takeIn(promisedOn(day, stage))}`);
+    const page = await textOf(`/plain/jobs/${await takeIn(promisedOn(day, stage))}`);
     expect(factIn(page, 'Promised')).toBe(says);
   });
 
   test('gives each figure with its doubt, to no more digits than it is known', async () => {
-    const page = await textOf(`/jobs/${await takeIn()}`);
+    const page = await textOf(`/plain/jobs/${await takeIn()}`);
     expect(factIn(page, 'Flow, clean')).toBe('about 630 L/h');
     expect(factIn(page, 'Turnover')).toBe('about 3.5 times an hour');
     expect(factIn(page, 'Cleaning')).toBe('after about 3.5 days, within a factor of three');
@@ -58,12 +58,12 @@ describe('the page of a job', () => {
 
   test('promises nothing of a filter without media', async () => {
     const empty = drum.replace(/^packing:\n(?: .*\n)+/m, 'packing: {}\n');
-    const page = await textOf(`/jobs/${await takeIn(empty)}`);
+    const page = await textOf(`/plain/jobs/${await takeIn(empty)}`);
     expect([factIn(page, 'Carries'), factIn(page, 'Cleaning')]).toEqual(['nothing', undefined]);
   });
 
   test('warns of mains and water, and of what must never be done to this kind of filter', async () => {
-    const page = await textOf(`/jobs/${await takeIn()}`);
+    const page = await textOf(`/plain/jobs/${await takeIn()}`);
     for (const says of [mainsCautions.before, mainsCautions.after, 'Never throttle the intake'])
       expect(page).toContain(`<li>${says}`);
   });
@@ -83,7 +83,7 @@ describe('the units of the settings', () => {
     const { url } = JSON.parse(await (await post(`/api/jobs/${number}/owner-links`, {})).text());
     const owner = new URL(url).pathname;
     const shown = async () => ({
-      page: await textOf(`/jobs/${number}`),
+      page: await textOf(`/plain/jobs/${number}`),
       ownerDrawing: await textOf(`${owner}/drawing`),
       assessment: await textOf(`/api/jobs/${number}/assessment`),
       drawing: await textOf(`/api/jobs/${number}/drawing`),
@@ -99,7 +99,7 @@ describe('the units of the settings', () => {
     expect(metric.ownerDrawing).toBe(metric.drawing);
     expect(us.ownerDrawing).toBe(await textOf(`/api/jobs/${number}/drawing?units=us`));
     expect([us.assessment, us.drawing]).toEqual([metric.assessment, metric.drawing]);
-    const thin = await textOf(`/jobs/${await takeIn(demoText('back-hanger'))}`);
+    const thin = await textOf(`/plain/jobs/${await takeIn(demoText('back-hanger'))}`);
     expect([/\d\sin\sdeep/.test(thin), /\d\smm\sdeep/.test(thin)]).toEqual([true, false]);
     await say({});
     expect(await shown()).toEqual(metric);

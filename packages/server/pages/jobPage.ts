@@ -107,7 +107,7 @@ const body = ({ job, result, photographs, readings, units, today }: Shown): Mark
 <li><a href="/api/jobs/${number}/revisions">Revisions (JSON)</a></li>
 </ul>`;
   return html`
-<header class="top"><p class="name"><a href="/bench">Fettle</a></p></header>
+<header class="top"><p class="name"><a href="/plain">Fettle</a></p></header>
 <main>
 <h1><span class="number">${number}</span> ${document.job?.title ?? document.filter.name ?? familyName(document.filter.family)}</h1>
 ${job.putAwayAt === undefined ? '' : html`<p class="fault">Put away on ${job.putAwayAt.slice(0, 10)}.</p>`}
@@ -128,7 +128,7 @@ ${photographsSection(photographs)}
 
 /** One job to read and print. */
 export const addJobPage = (app: OpenAPIHono<Environment>, services: Services): void => {
-  app.get('/jobs/:number', async (context) => {
+  app.get('/plain/jobs/:number', async (context) => {
     const said = context.req.param('number');
     if (!/^[1-9]\d{0,8}$/.test(said)) throw notFound(`There is no job ${said.slice(0, 40)}.`);
     const job = await jobNumbered(services, Number(said));

@@ -30,15 +30,20 @@ describe('the pages without script', () => {
     const late = await takeIn(demoText('tall-drum').replace('2026-11-20', '2027-03-01'));
     const soon = await takeIn(demoText('back-hanger'));
     const page = await textOf('/');
-    expect(page.indexOf(`href="/jobs/${soon}"`)).toBeGreaterThan(0);
-    expect(page.indexOf(`href="/jobs/${late}"`)).toBeGreaterThan(page.indexOf(`href="/jobs/${soon}"`));
-    const found = await textOf('/bench?words=cartridges');
-    expect([found.includes(`/jobs/${soon}"`), found.includes(`/jobs/${late}"`)]).toEqual([true, false]);
+    expect(page.indexOf(`href="/plain/jobs/${soon}"`)).toBeGreaterThan(0);
+    expect(page.indexOf(`href="/plain/jobs/${late}"`)).toBeGreaterThan(
+      page.indexOf(`href="/plain/jobs/${soon}"`),
+    );
+    const found = await textOf('/plain?words=cartridges');
+    expect([found.includes(`/plain/jobs/${soon}"`), found.includes(`/plain/jobs/${late}"`)]).toEqual([
+      true,
+      false,
+    ]);
   });
 
   test('show a job with its drawing and its findings, worst first', async () => {
     const number = await takeIn();
-    const page = await textOf(`/jobs/${number}`);
+    const page = await textOf(`/plain/jobs/${number}`);
     expect(page).toContain(`src="/api/jobs/${number}/drawing?revision=1"`);
     const severities = [...page.matchAll(/<strong>(grave|marked|slight|note|strength)<\/strong>/g)].map(
       ([, severity]) => ['grave', 'marked', 'slight', 'note', 'strength'].indexOf(severity ?? ''),
@@ -49,12 +54,12 @@ describe('the pages without script', () => {
 
   test('show what anybody wrote as text', async () => {
     const number = await takeIn(hostileJob());
-    for (const path of ['/', `/jobs/${number}`, `/bench?words=${encodeURIComponent(hostile)}`]) {
+    for (const path of ['/', `/plain/jobs/${number}`, `/plain?words=${encodeURIComponent(hostile)}`]) {
       const page = await textOf(path);
       expect(page).not.toContain('<script');
       expect(page).not.toMatch(/\son\w+=|\sstyle=|<style|javascript:/i);
     }
-    expect(await textOf(`/jobs/${number}`)).toContain('&lt;script&gt;alert(1)&lt;/script&gt;');
+    expect(await textOf(`/plain/jobs/${number}`)).toContain('&lt;script&gt;alert(1)&lt;/script&gt;');
     expect(await textOf(`/api/jobs/${number}/drawing`)).not.toContain('<script');
   });
 
@@ -88,7 +93,7 @@ describe('what hangs on a job', () => {
       },
     );
     const { id } = await told(attached);
-    const page = await textOf(`/jobs/${number}`);
+    const page = await textOf(`/plain/jobs/${number}`);
     for (const says of ['Quote', 'Readings since', 'Photographs']) expect(page).toContain(`>${says}</h2>`);
     for (const says of [
       '2 × seal-strip',
@@ -106,14 +111,14 @@ describe('what hangs on a job', () => {
   });
 
   test('takes no room where there is nothing', async () => {
-    const page = await textOf(`/jobs/${await takeIn()}`);
+    const page = await textOf(`/plain/jobs/${await takeIn()}`);
     expect(page).not.toMatch(/Quote|Readings since|Photographs/);
   });
 
   test('is open in the sum where a price is missing, and the missing one is told', async () => {
     const quote = { labour: [{ work: 'Take it apart' }] };
     const document = { ...fullJob, job: { title: 'Open' }, quote, money: undefined };
-    const page = await textOf(`/jobs/${await takeIn(JSON.stringify(document))}`);
+    const page = await textOf(`/plain/jobs/${await takeIn(JSON.stringify(document))}`);
     expect(page).toMatch(/In all<\/th><td class="amount">open</);
     expect(page).toMatch(/<p class="fault">[^<]*quote\.labour/);
   });

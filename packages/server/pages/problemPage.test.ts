@@ -50,11 +50,11 @@ describe('what a person sees who is turned away', () => {
       server.ask(path, { headers: { ...browser, Cookie: cookie } }, { from: '203.0.113.60' });
     expect(await (await ask('/nothing')).text()).toMatch(framed('Not found'));
     for (let count = 0; count < 1000; count++) await ask('/assets/none');
-    const held = await ask('/bench');
+    const held = await ask('/plain');
     expect([held.status, Number(held.headers.get('Retry-After')) > 0]).toEqual([429, true]);
     const text = await held.text();
     expect(text).toMatch(framed('Too many requests'));
-    expect(text).toContain('<a href="/bench">To the bench</a>');
+    expect(text).toContain('<a href="/plain">To the bench</a>');
   });
 
   test('a name that is not the server’s: no way back, since every one would lead to that name', async () => {
@@ -62,7 +62,7 @@ describe('what a person sees who is turned away', () => {
       [['elsewhere.example'], 421],
       [[], 400],
     ] as const) {
-      const seen = await look('/bench', {}, [...hosts]);
+      const seen = await look('/plain', {}, [...hosts]);
       expect(seen.status).toBe(status);
       expect(seen.text).toMatch(framed('[^<]+'));
       expect(seen.text).not.toContain('<a ');

@@ -15,15 +15,15 @@ const wayBack = (path: string, { status, code }: ProblemDetails): Way | undefine
   const [, token] = /^\/owner\/([\w-]+)/.exec(path) ?? [];
   if (token !== undefined) return { to: `/owner/${token}`, says: 'To the sheet' };
   if (status === 401 || path.startsWith('/sign-')) return { to: '/sign-in', says: 'To the sign-in' };
-  return { to: '/bench', says: 'To the bench' };
+  return { to: '/plain', says: 'To the bench' };
 };
 
 const problemPage = ({ title, detail }: ProblemDetails, way: Way | undefined): Markup => {
-  const isBench = way?.to === '/bench';
+  const isBench = way?.to === '/plain';
   const link = way === undefined ? '' : html`<p><a href="${way.to}">${way.says}</a></p>`;
   return page({
     title,
-    body: html`<header class="top"><p class="name">${isBench ? html`<a href="/bench">Fettle</a>` : 'Fettle'}</p></header>
+    body: html`<header class="top"><p class="name">${isBench ? html`<a href="/plain">Fettle</a>` : 'Fettle'}</p></header>
 <main class="narrow"><h1>${title}</h1>
 <p>${detail}</p>
 ${link}</main>`,

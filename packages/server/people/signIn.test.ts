@@ -36,7 +36,7 @@ describe('a shared server', () => {
       expect((await get(path)).status).toBe(401);
       expect((await send('POST', path, {})).status).toBe(401);
     }
-    for (const path of ['/', '/bench', '/jobs/1', '/none']) {
+    for (const path of ['/', '/plain', '/plain/jobs/1', '/none']) {
       const answer = await get(path);
       expect([answer.status, answer.headers.get('location')]).toEqual([303, '/sign-in']);
       expect(await answer.text()).toBe('');

@@ -1,4 +1,4 @@
-import { mkdtemp, rm } from 'node:fs/promises';
+import { mkdir, mkdtemp, rm, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { Role } from '@fettle/store/contract/people.ts';
@@ -38,8 +38,20 @@ const config = (share: boolean): ServerConfig => ({
 const cookieOf = (answer: Response): string => (answer.headers.get('set-cookie') ?? '').split(';')[0] ?? '';
 
 /** Starts a server for a test. */
-export async function testServer({ share }: { readonly share: boolean }): Promise<TestServer> {
+export async function testServer({
+  share,
+  workbench = false,
+}: {
+  readonly share: boolean;
+  /** Whether a workbench is built, of one empty page. */
+  readonly workbench?: boolean;
+}): Promise<TestServer> {
   const folder = await mkdtemp(join(tmpdir(), 'fettle-server-'));
+  const built = join(folder, 'workbench');
+  if (workbench) {
+    await mkdir(built);
+    await writeFile(join(built, 'index.html'), '<!doctype html><title>Fettle</title>');
+  }
   let passedMs = 0;
   const clock = (): Date => new Date(Date.now() + passedMs);
   const store = await openStore({ folder, clock });
@@ -48,7 +60,13 @@ export async function testServer({ share }: { readonly share: boolean }): Promis
     throw new Error(says, { cause: error });
   };
   const works = startWorks({ store, computation, report });
-  const services: Services = { store, computation, works, clock, config: config(share) };
+  const services: Services = {
+    store,
+    computation,
+    works,
+    clock,
+    config: { ...config(share), ...(workbench ? { workbench: built } : {}) },
+  };
   const app = buildApp(services);
   const ask: TestServer['ask'] = async (path, init = {}, env = { from: '198.51.100.7' }) =>
     app.request(`${testOrigin}${path}`, init, env);

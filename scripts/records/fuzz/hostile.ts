@@ -219,7 +219,8 @@ export function mutatedData(value: unknown, chance: Chance): unknown {
     if (kind === 0) Reflect.deleteProperty(holder, last);
     else if (kind === 1)
       Reflect.set(holder, chance.among(['__proto__x', 'number', 'a b', '']), Reflect.get(holder, last));
-    else Reflect.set(holder, last, chance.among(hostileValues));
+    // A copy: what is changed next may lie within it.
+    else Reflect.set(holder, last, structuredClone(chance.among(hostileValues)));
   }
   return changed;
 }
