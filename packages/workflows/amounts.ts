@@ -15,6 +15,8 @@ export const intervalText = (timeS: number, beyond: boolean): string => {
   return timeS < DAY_S ? `${figures(timeS / 3600, 2)} hours` : `${figures(timeS / DAY_S, 2)} days`;
 };
 
+export const days = (timeS: number): string => `${figures(timeS / DAY_S, 3)} days`;
+
 /** How well a cleaning interval is known. */
 export const intervalDoubt = 'within a factor of three';
 

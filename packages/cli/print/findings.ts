@@ -1,30 +1,22 @@
-import type { Effect, Finding } from '@fettle/engine/assessment/assessment.ts';
+import type { Finding } from '@fettle/engine/assessment/assessment.ts';
 import type { System } from '@fettle/engine/quantities/displayUnits.ts';
 import type { AssessedJob } from '@fettle/workflows/assessJob.ts';
-import { feedChange, flowChange, intervalChange } from './amounts.ts';
+import { type ChangeText, effectTexts } from '@fettle/workflows/report/effects.ts';
 import { labelled } from './layout.ts';
 
 /** Widest severity and a space. */
 const LABEL = 9;
 
-/** The effect of a cure, all three figures, each before and after in one unit. */
-const effectText = ({ flow, feed, cleaningInterval }: Effect, system: System): string => {
-  const interval = {
-    before: cleaningInterval.beforeS,
-    after: cleaningInterval.afterS,
-    beforeBeyond: cleaningInterval.beforeBeyond,
-    afterBeyond: cleaningInterval.afterBeyond,
-  };
-  return [
-    `feed carried ${feedChange({ before: feed.beforeKgPerS, after: feed.afterKgPerS })}`,
-    `flow ${flowChange({ before: flow.beforeM3PerS, after: flow.afterM3PerS }, system)}`,
-    `cleaning after ${intervalChange(interval)}`,
-  ].join(', ');
-};
+/** A change as `0.155 -> 0.436 g/d (+181 %)`. */
+const changeInLine = ({ before, after, unit, percent }: ChangeText): string =>
+  `${before} -> ${after}${unit === '' ? '' : ` ${unit}`}${percent === '' ? '' : ` (${percent})`}`;
 
 /** The cure with what it alone would do. */
-const cureText = ({ cure, effect }: Finding, system: System): string =>
-  effect ? ` Cure: ${cure} Effect of this alone: ${effectText(effect, system)}.` : ` ${cure}`;
+const cureText = ({ cure, effect }: Finding, system: System): string => {
+  if (effect === undefined) return ` ${cure}`;
+  const changes = effectTexts(effect, system).map((text) => `${text.what} ${changeInLine(text)}`);
+  return ` Cure: ${cure} Effect of this alone: ${changes.join(', ')}.`;
+};
 
 /** Findings, worst first, each with its evidence, its cure and what the cure alone would do. */
 export const printFindings = (job: AssessedJob, system: System): string =>

@@ -1,3 +1,4 @@
+import type { ReportTable } from '@fettle/workflows/report/reportTable.ts';
 import Table from 'cli-table3';
 import type { Output } from '../output.ts';
 
@@ -98,3 +99,10 @@ export const table = (columns: readonly Column[], rows: readonly (readonly strin
     .map((line) => line.trimEnd())
     .join('\n');
 };
+
+/** A table of the report, each column so many characters wide. */
+export const reportTable = ({ columns, rows }: ReportTable, widths: readonly number[]): string =>
+  table(
+    columns.map((column, place) => ({ ...column, width: widths[place] ?? column.head.length })),
+    rows,
+  );

@@ -3,8 +3,9 @@ import type { Model } from '@fettle/engine/model/model.ts';
 import type { Plan, Plans } from '@fettle/engine/planning/plan.ts';
 import { cautionsOf, stepsOf } from '@fettle/engine/planning/steps.ts';
 import { feedText, intervalText } from '@fettle/workflows/amounts.ts';
+import { type Print, printer, share } from '@fettle/workflows/printing.ts';
 import { orderSays } from '@fettle/workflows/results/plans.ts';
-import { type Output, type Print, printer, share } from '../output.ts';
+import type { Output } from '../output.ts';
 import { heading, labelled, table, wrap } from './layout.ts';
 
 /** What the tank gets against what the filter carries: why a plan is wanted at all. */

@@ -1,7 +1,6 @@
 import type { Given, Model } from '@fettle/engine/model/model.ts';
 import type { Dimension } from '@fettle/engine/quantities/dimensions.ts';
-import type { Print } from '../output.ts';
-import { wrap } from './layout.ts';
+import type { Print } from '../printing.ts';
 
 const DIMENSIONS: Readonly<Record<string, Dimension>> = {
   m: 'length',
@@ -25,13 +24,10 @@ const printValue = ({ value, unit }: Given, print: Print): string => {
 };
 
 /** What was not stated, what was taken instead, and why. */
-export const printAssumed = ({ givens }: Model, print: Print): string =>
+export const assumedLines = ({ givens }: Model, print: Print): readonly string[] =>
   givens
     .filter((given) => given.assumedBecause !== undefined)
-    .map((given) =>
-      wrap(
+    .map(
+      (given) =>
         `${given.path} ${printValue(given, print)}: ${given.assumedBecause?.replace(/^not stated: /, '')}`,
-        2,
-      ),
-    )
-    .join('\n');
+    );

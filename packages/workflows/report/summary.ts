@@ -1,0 +1,47 @@
+import { BOUND_BY, ENDED_BY } from '@fettle/engine/assessment/assessment.ts';
+import { placeName } from '@fettle/engine/assessment/placeName.ts';
+import { familyById } from '@fettle/engine/families/families.ts';
+import { days, feedText, intervalDoubt, intervalText } from '../amounts.ts';
+import type { AssessedJob } from '../assessJob.ts';
+import { type Print, share } from '../printing.ts';
+
+const flowSentence = ({ assessment }: AssessedJob, print: Print): string => {
+  const { dutyPoint, turnoverPerS } = assessment;
+  const turnover = Number((turnoverPerS * 3600).toPrecision(2));
+  return `Clean, ${print(dutyPoint.flowM3PerS, 'flow')} flows at ${print(dutyPoint.headM, 'length')} of head: the tank's water ${turnover} times an hour.`;
+};
+
+const carriesSentence = ({ assessment, model }: AssessedJob, print: Print): string => {
+  const { day, clean } = assessment.carries;
+  const { light, normal, heavy } = day.servedM3;
+  const volumes = `${print(normal, 'volume')} at a normal stock (light ${print(light, 'volume')}, heavy ${print(heavy, 'volume')})`;
+  const fed = model.tank.feedKgPerS;
+  const against = day.feedKgPerS >= fed ? 'which is enough for' : 'which is less than';
+  return `${days(day.dayS)} after every bed was cleaned, nothing cleaned between, it carries ${feedText(day.feedKgPerS)} of dry feed, ${against} the ${feedText(fed)} that the tank gets: ${volumes}. It is bound ${BOUND_BY[day.bindingLimit]}. Clean it carries ${feedText(clean.feedKgPerS)}.`;
+};
+
+const cleaningSentence = ({ assessment, model }: AssessedJob): string => {
+  const { timeS, beyond, endedBy, place, flowRatio } = assessment.cleaning;
+  if (assessment.dutyPoint.flowM3PerS <= 0) return 'No water flows.';
+  if (beyond) return 'Nothing asks for cleaning within a year.';
+  const what = ENDED_BY[endedBy](placeName(model, assessment, place ?? ''));
+  return `It wants cleaning after about ${intervalText(timeS, beyond)} (${intervalDoubt}): then ${what}, and the flow at the tank is ${share(flowRatio)} of clean.`;
+};
+
+const worstSentence = ({ findings }: AssessedJob): string => {
+  const worst = findings.find(({ severity }) => severity === 'grave' || severity === 'marked');
+  return worst ? `Worst fault: ${worst.says}` : 'No grave or marked fault was found.';
+};
+
+/** What is said first of a filter: flow, what it carries, when it wants cleaning, its worst fault. */
+export const summarySentences = (job: AssessedJob, print: Print): readonly string[] =>
+  job.assessment.beds.length === 0
+    ? [flowSentence(job, print), 'There are no media in it yet, so it carries nothing.']
+    : [flowSentence(job, print), carriesSentence(job, print), cleaningSentence(job), worstSentence(job)];
+
+/** The filter, its family and its tank, as a title. */
+export const filterTitle = ({ model }: AssessedJob, print: Print): string => {
+  const family = familyById(model.filter.family)!.name;
+  const title = model.filter.name === family ? family : `${model.filter.name}: ${family}`;
+  return `${title}, on ${print(model.tank.volumeM3, 'volume')}`;
+};
