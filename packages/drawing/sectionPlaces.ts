@@ -26,6 +26,7 @@ export interface BedPlace {
 export interface SectionPlaces {
   /** Millimetres of sheet per metre. */
   readonly scale: number;
+  /** Left before right, from the top down. */
   readonly chambers: readonly ChamberPlace[];
   /** In the order in which the water meets them. */
   readonly beds: readonly BedPlace[];
@@ -33,13 +34,22 @@ export interface SectionPlaces {
   readonly ways: readonly { readonly id: string; readonly label: string; readonly at: Point }[];
 }
 
+/** Edges nearer to each other than this stand in one column, mm. */
+const oneColumnMm = 0.5;
+
+/** Left before right, the top before what lies under it. */
+const asHandsMeet = ({ box: one }: ChamberPlace, { box: other }: ChamberPlace): number =>
+  Math.abs(one.x - other.x) > oneColumnMm ? one.x - other.x : one.y - other.y;
+
 /** Where chambers, beds and ways lie on the sheet that `sectionDrawing` draws of the same section. */
 export function sectionPlaces(section: Packed & TitledSection): SectionPlaces {
   const { layout, packing } = section;
   const sheet = sectionSheet(section);
   return {
     scale: sheet.scale,
-    chambers: layout.chambers.map((chamber) => ({ chamber, box: sheet.box(chamber.box) })),
+    chambers: layout.chambers
+      .map((chamber) => ({ chamber, box: sheet.box(chamber.box) }))
+      .toSorted(asHandsMeet),
     beds: placedBeds(section).map(({ bed, chamber, tag, name, box }) => ({
       chamber,
       place: (packing[chamber.id] ?? []).indexOf(bed),

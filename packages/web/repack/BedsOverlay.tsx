@@ -104,9 +104,7 @@ interface BedAtKeys {
 function bedKeys({ bed, places, repacking, follow }: BedAtKeys) {
   const step = (by: -1 | 1): void => {
     const to = repacking.step(bed, by);
-    if (to === undefined) return;
-    const isBehind = to.chamber === bed.chamber.id && to.place > bed.place;
-    follow({ chamber: to.chamber, place: isBehind ? to.place - 1 : to.place });
+    if (to !== undefined) follow(to);
   };
   const deeper = (byM: number): void => repacking.resize(bed, pulledDepthM(bed, places.beds, byM));
   const keys = new Map<string, (byM: number) => void>([

@@ -6,6 +6,7 @@ import {
   withBedMoved,
   withBedPut,
   withBedSplit,
+  withBedsSwapped,
   withoutBed,
 } from './bedEdits.ts';
 
@@ -67,6 +68,15 @@ describe('beds moved by hand', () => {
         const depths = low.slice(0, 2).map(({ depth }) => Number.parseInt(String(depth), 10));
         expect((depths[0] ?? 0) + (depths[1] ?? 0)).toBe(depthMm);
       }),
+    );
+  });
+
+  test('two beds that are swapped lie each where the other lay, as they are written', () => {
+    const swapped = withBedsSwapped(found, { chamber: 'low', place: 1 }, { chamber: 'high', place: 0 });
+    expect(swapped.low?.[1]).toEqual({ medium: 'rings', mass: '500 g' });
+    expect(swapped.high).toEqual([{ medium: 'floss-loose', depth: '25 mm' }]);
+    expect(withBedsSwapped(swapped, { chamber: 'low', place: 1 }, { chamber: 'high', place: 0 })).toEqual(
+      found,
     );
   });
 

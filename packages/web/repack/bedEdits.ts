@@ -45,6 +45,21 @@ export const withBedMoved = (packing: WrittenPacking, from: BedPosition, to: Bed
   return { ...packing, [from.chamber]: source, [to.chamber]: target };
 };
 
+/** Puts two beds each in the place of the other. */
+export const withBedsSwapped = (
+  packing: WrittenPacking,
+  one: BedPosition,
+  other: BedPosition,
+): WrittenPacking => {
+  const [first, second] = [one, other].map(({ chamber, place }) => packing[chamber]?.[place]);
+  if (first === undefined || second === undefined) return packing;
+  const put = (into: WrittenPacking, { chamber, place }: BedPosition, bed: WrittenBed): WrittenPacking => ({
+    ...into,
+    [chamber]: bedsIn(into, chamber).with(place, bed),
+  });
+  return put(put(packing, one, second), other, first);
+};
+
 /** Gives a bed another depth, whatever its amount was written in before. */
 export const withBedDepth = (
   packing: WrittenPacking,

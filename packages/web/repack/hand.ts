@@ -50,6 +50,39 @@ export const pulledDepthM = (bed: BedPlace, beds: readonly BedPlace[], byM: numb
   return Math.max(0.001, Math.min(wanted, Math.floor(most * 1000 + 1e-6) / 1000));
 };
 
+/** What becomes of a bed that is let go somewhere. */
+export type Landing =
+  | { readonly how: 'moves'; readonly to: BedPosition }
+  | { readonly how: 'swaps'; readonly with: BedPlace }
+  | { readonly how: 'stays'; readonly chamber: Chamber; readonly freeM: number };
+
+/** Beds lie with this much play, m: a millimetre that was rounded up is no reason to refuse. */
+const playM = 1e-6;
+
+/**
+ * Where a bed comes to lie that is let go at a position: there where it has room, else in the place of the bed that
+ * it was let go on where each fits into the other's chamber, else where it was.
+ */
+export function landingOf(
+  bed: BedPlace,
+  to: BedPosition,
+  { chambers, beds }: SectionPlaces,
+): Landing | undefined {
+  const chamber = chambers.find((each) => each.chamber.id === to.chamber)?.chamber;
+  if (chamber === undefined) return undefined;
+  const freeM = freeDepthM(chamber, beds);
+  if (chamber.id === bed.chamber.id || bed.depthM <= freeM + playM) return { how: 'moves', to };
+  const there = beds
+    .filter((each) => each.chamber.id === chamber.id)
+    .toSorted((one, other) => one.place - other.place);
+  const other = there[Math.min(to.place, there.length - 1)];
+  const swaps =
+    other !== undefined &&
+    bed.depthM <= freeM + other.depthM + playM &&
+    other.depthM <= freeDepthM(bed.chamber, beds) + bed.depthM + playM;
+  return swaps ? { how: 'swaps', with: other } : { how: 'stays', chamber, freeM };
+}
+
 /** Places that a bed goes to by the keys: within its chamber, then into the chamber before or behind. */
 export function neighbourOf(bed: BedPlace, places: SectionPlaces, step: -1 | 1): BedPosition | undefined {
   const { chambers, beds } = places;

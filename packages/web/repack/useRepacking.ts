@@ -8,22 +8,23 @@ import {
   repacking,
   type WrittenPacking,
   withBedDepth,
-  withBedMoved,
   withBedPut,
   withBedSplit,
   withoutBed,
 } from './bedEdits.ts';
 import { depthToPut, neighbourOf } from './hand.ts';
+import { millimetres, movedBed, positionOf } from './moving.ts';
 
 /** What hands can do to a packing, each told in words for those who do not see the drawing. */
 export interface Repacking {
   /** Medium in hand, by its short name; undefined while the hand is empty. */
   readonly hand: string | undefined;
   take(medium: string | undefined): void;
-  /** What was done last, for screen readers. */
+  /** What was done last, or why it was not. */
   readonly told: string;
   put(medium: string, to: BedPosition): void;
-  move(bed: BedPlace, to: BedPosition, key?: string): void;
+  /** Where it lies from then on; undefined where it has no room there and stayed. */
+  move(bed: BedPlace, to: BedPosition): BedPosition | undefined;
   step(bed: BedPlace, step: -1 | 1): BedPosition | undefined;
   resize(bed: BedPlace, depthM: number, key?: string): void;
   split(bed: BedPlace): void;
@@ -46,9 +47,6 @@ export const packingIn = (document: unknown, field: PackingField): WrittenPackin
   return Object(found) as WrittenPacking;
 };
 
-const positionOf = ({ chamber, place }: BedPlace): BedPosition => ({ chamber: chamber.id, place });
-const millimetres = (metres: number): string => `${Math.round(metres * 1000)} mm`;
-
 /** Changes one packing of a job by hand, each change one that can be undone. */
 export function useRepacking(
   session: JobSession,
@@ -58,14 +56,17 @@ export function useRepacking(
   const [hand, take] = useState<string>();
   const [told, tell] = useState('');
   const packing = (): WrittenPacking => packingIn(session.state().document, field);
-  const label = (id: string): string =>
-    places?.chambers.find(({ chamber }) => chamber.id === id)?.chamber.label ?? id;
   const change = (next: WrittenPacking, says: string, key?: string): void => {
     session.edit(repacking(field, next, { says, ...(key === undefined ? {} : { key }) }));
     tell(says);
   };
-  const move = (bed: BedPlace, to: BedPosition, key?: string): void =>
-    change(withBedMoved(packing(), positionOf(bed), to), `move ${bed.name} to ${label(to.chamber)}`, key);
+  const move = (bed: BedPlace, to: BedPosition): BedPosition | undefined => {
+    if (places === undefined) return undefined;
+    const moved = movedBed(packing(), { bed, to }, places);
+    if (moved.packing === undefined) tell(moved.says);
+    else change(moved.packing, moved.says);
+    return moved.at;
+  };
   return {
     hand,
     take,
@@ -80,8 +81,7 @@ export function useRepacking(
     move,
     step: (bed, step) => {
       const to = places === undefined ? undefined : neighbourOf(bed, places, step);
-      if (to !== undefined) move(bed, to);
-      return to;
+      return to === undefined ? undefined : move(bed, to);
     },
     resize: (bed, depthM, key) =>
       change(

@@ -1,0 +1,136 @@
+import type { Layout } from '@fettle/engine/families/layout.ts';
+import type { Model } from '@fettle/engine/model/model.ts';
+import { alterationKinds } from '@fettle/engine/planning/alterations.ts';
+import type { Figure } from '@fettle/workflows/results/figures.ts';
+import type { PlansResult } from '@fettle/workflows/results/plans.ts';
+import type { JobSession } from '../session/jobSession.ts';
+import { takingPlan } from './takePlan.ts';
+
+type FoundPlan = PlansResult['plans'][number];
+type Row = Pick<FoundPlan, 'flow' | 'feed' | 'served' | 'cleaningInterval'>;
+
+const three = ({ value, unit }: Figure): string => `${Number(value.toPrecision(3)).toLocaleString()} ${unit}`;
+
+const interval = ({ value, beyond }: Row['cleaningInterval']): string =>
+  beyond ? 'more than a year' : `${Number(value.toPrecision(2))} d`;
+
+const Figures = ({ row }: { readonly row: Row }) => (
+  <>
+    <td>{three(row.flow)}</td>
+    <td>{three(row.feed)}</td>
+    <td>{three(row.served.normal)}</td>
+    <td>{interval(row.cleaningInterval)}</td>
+  </>
+);
+
+const sum = ({ value, unit }: Figure): string => `${value.toFixed(2)} ${unit}`;
+
+const changes = ({ alterations }: FoundPlan): string =>
+  alterations.map(({ id }) => alterationKinds[id]?.says ?? id).join(', ') || 'hardware as it is';
+
+function Plan({ plan, onTake }: { readonly plan: FoundPlan; readonly onTake: () => void }) {
+  return (
+    <tr>
+      <th scope="row">
+        {plan.id} <small>{changes(plan)}</small>
+      </th>
+      <Figures row={plan} />
+      <td>{sum(plan.cost)}</td>
+      <td>
+        <button type="button" onClick={onTake} aria-label={`Take ${plan.id} into the drawing`}>
+          Take
+        </button>
+      </td>
+    </tr>
+  );
+}
+
+function Bought({ plan, model }: { readonly plan: FoundPlan; readonly model: Model }) {
+  const media = plan.purchases.map(
+    ({ medium, volume, price }) =>
+      `${three(volume)} of ${model.media[medium]?.name ?? medium} (${sum(price)})`,
+  );
+  const parts = plan.parts.map(
+    ({ part, count, price }) => `${Number(count.toPrecision(2))} × ${part} (${sum(price)} each)`,
+  );
+  const all = [...media, ...parts];
+  return <p>{all.length === 0 ? 'Nothing to buy.' : `To buy: ${all.join(', ')}.`}</p>;
+}
+
+function Steps({ plan, model }: { readonly plan: FoundPlan; readonly model: Model }) {
+  return (
+    <details>
+      <summary>
+        {plan.id}: {changes(plan)}
+        {plan.bestFor.length === 0 ? '' : `, best for ${plan.bestFor.join(', ').replaceAll('-', ' ')}`}
+      </summary>
+      <p>{plan.order.says}</p>
+      <Bought plan={plan} model={model} />
+      <ol>
+        {plan.steps.map((step) => (
+          <li key={step}>{step}</li>
+        ))}
+      </ol>
+      {plan.cautions.map(({ medium, says }) => (
+        <p key={`${medium}${says}`} className="caution">
+          {model.media[medium]?.name ?? medium}: {says}
+        </p>
+      ))}
+    </details>
+  );
+}
+
+const columns = ['Flow', 'Feed carried', 'Serves, normal stock', 'Cleaning after', 'Cost'];
+
+/** The plans that a search found, against the filter as found; any of them can be taken into the drawing. */
+export function PlansFound(of: {
+  readonly plans: PlansResult;
+  readonly model: Model;
+  readonly layout: Layout;
+  readonly session: JobSession;
+}) {
+  const { plans, model, layout, session } = of;
+  const { possible, assessed } = plans.counted;
+  return (
+    <>
+      <div className="wide">
+        <table className="figures">
+          <caption>
+            {assessed.toLocaleString()} of {possible.toLocaleString()} candidates were assessed
+            {plans.complete ? ': the search is complete.' : '; what was left out may hold a better one.'}{' '}
+            Figures are those of the comparison day, without their ranges; cleaning is known within a factor
+            of three.
+          </caption>
+          <thead>
+            <tr>
+              <td />
+              {columns.map((column) => (
+                <th key={column} scope="col">
+                  {column}
+                </th>
+              ))}
+              <td />
+            </tr>
+          </thead>
+          <tbody>
+            <tr>
+              <th scope="row">as found</th>
+              <Figures row={plans.asFound} />
+              <td />
+              <td />
+            </tr>
+            {plans.plans.map((plan) => (
+              <Plan key={plan.id} plan={plan} onTake={() => session.edit(takingPlan(plan, layout))} />
+            ))}
+          </tbody>
+        </table>
+      </div>
+      {plans.nothingBetter === undefined ? null : (
+        <p>Nothing better was found. What would have to give: {plans.nothingBetter.join('; ')}.</p>
+      )}
+      {plans.plans.map((plan) => (
+        <Steps key={plan.id} plan={plan} model={model} />
+      ))}
+    </>
+  );
+}
