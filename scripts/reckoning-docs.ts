@@ -4,6 +4,7 @@ import { resolve } from 'node:path';
 import { commandLine, exampleOf, shelves, typed } from '@fettle/engine/reckonings/reckon.ts';
 import type { Example, Input, Reckoning } from '@fettle/engine/reckonings/reckoning.ts';
 import { reckonings } from '@fettle/engine/reckonings/reckonings.ts';
+import { seenWords } from '@fettle/engine/reckonings/seenWords.ts';
 import { isMain, projectRoot } from './sources.ts';
 
 const row = (cells: readonly string[]): string =>
@@ -27,14 +28,6 @@ const resultRows = ({ results }: Reckoning) =>
     unit === undefined ? 'as it comes' : code(unit),
   ]);
 
-const SEEN: Readonly<Record<Example['seen'], string>> = {
-  printed: 'printed',
-  secondary: 'seen quoted',
-  memory: 'from memory',
-  formula: 'the formula, worked out apart',
-  'common-practice': 'common practice, no source',
-};
-
 const texts = (inputs: Example['inputs']): string =>
   Object.entries(inputs)
     .flatMap(([key, given]) =>
@@ -48,7 +41,7 @@ const exampleRows = ({ examples }: Reckoning) =>
     Object.entries(expected)
       .map(([key, printed]) => `${key} ${printed}`)
       .join(', '),
-    `${source} (${SEEN[seen]})${wider === undefined ? '' : `. Allowed ± ${Number((100 * wider.share).toPrecision(3))} %: ${wider.because}`}`,
+    `${source} (${seenWords[seen]})${wider === undefined ? '' : `. Allowed ± ${Number((100 * wider.share).toPrecision(3))} %: ${wider.because}`}`,
   ]);
 
 const section = (reckoning: Reckoning): string =>

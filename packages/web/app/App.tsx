@@ -6,6 +6,9 @@ import { Missing } from './Missing.tsx';
 
 // The engine and its forms come when a job is opened: the bench stands before that.
 const JobRoom = lazy(() => import('../rooms/job/JobRoom.tsx'));
+const Shelf = lazy(() => import('../rooms/shelf/Shelf.tsx'));
+const Reckoner = lazy(() => import('../rooms/reckoner/Reckoner.tsx'));
+const Settings = lazy(() => import('../rooms/settings/Settings.tsx'));
 
 const wholeNumber = /^[1-9]\d{0,8}$/;
 
@@ -26,6 +29,13 @@ export function App() {
                 <Missing />
               )
             }
+          </Route>
+          <Route path="/shelf">
+            <Shelf />
+          </Route>
+          <Route path="/reckoner/:id?">{({ id }) => <Reckoner id={id} />}</Route>
+          <Route path="/settings">
+            <Settings />
           </Route>
           <Route>
             <Missing />

@@ -1,7 +1,12 @@
 import type { ReactNode } from 'react';
 import { Link, useLocation } from 'wouter';
 
-const rooms = [{ href: '/', name: 'Bench' }] as const;
+const rooms = [
+  { href: '/', name: 'Bench' },
+  { href: '/shelf', name: 'Shelf' },
+  { href: '/reckoner', name: 'Reckoner' },
+  { href: '/settings', name: 'Settings' },
+] as const;
 
 const isIn = (location: string, href: string): boolean =>
   href === '/' ? location === '/' || location.startsWith('/jobs') : location.startsWith(href);

@@ -40,7 +40,7 @@ export function Framed({
     <div className="field">
       <label htmlFor={id}>
         {name}
-        {of === undefined ? null : <span className="unseen">, {of}</span>}
+        {of === undefined ? null : <span className="unseen"> {of}</span>}
       </label>
       {children({
         id,

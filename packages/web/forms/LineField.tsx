@@ -32,7 +32,7 @@ export function LineField(field: PlacedField) {
           {...input}
           type="text"
           value={typed}
-          placeholder={field.example}
+          placeholder={field.example === undefined ? undefined : `such as ${field.example}`}
           onChange={(event) => type(event.target.value)}
           onBlur={commitNow}
         />

@@ -47,7 +47,7 @@ export function NumberField(field: PlacedField) {
           inputMode="numeric"
           className="quantity"
           value={typed}
-          placeholder={field.example}
+          placeholder={field.example === undefined ? undefined : `such as ${field.example}`}
           onChange={(event) => type(event.target.value)}
           onBlur={commitNow}
         />

@@ -1,6 +1,7 @@
+import type { Dimension } from '@fettle/engine/quantities/dimensions.ts';
 import type { System } from '@fettle/engine/quantities/displayUnits.ts';
 import { printQuantity } from '@fettle/engine/quantities/printQuantity.ts';
-import { readQuantity } from '@fettle/engine/quantities/readQuantity.ts';
+import { type Quantity, readQuantity } from '@fettle/engine/quantities/readQuantity.ts';
 import { fieldFacts, inner } from '@fettle/job/schema/fields.ts';
 import type * as z from 'zod';
 
@@ -13,16 +14,11 @@ export type Understanding =
 /** The other system of units: what was typed in one is shown in the other too. */
 const both: readonly System[] = ['metric', 'us'];
 
-/** Reads what was typed into a quantity field, in any usual unit, and tells what was understood. */
-export const understand = (schema: z.core.$ZodType, typed: string): Understanding => {
-  if (typed.trim() === '') return { is: 'empty' };
-  const facts = fieldFacts.get(inner(schema))?.quantity;
-  if (facts === undefined) return { is: 'empty' };
-  const { dimension, allowed } = facts;
-  const reading = readQuantity(typed, dimension, allowed);
-  if (!reading.ok)
-    return { is: 'wrong', says: `${reading.says.replace(/\.$/, '')}. Allowed: ${reading.allowed}.` };
-  const { value, doubt, currency } = reading;
+/** A quantity in both systems of units, once where both say the same: `16.0 mm = 0.630 in`. */
+export const inBothSystems = (
+  { value, doubt, currency }: Pick<Quantity, 'value' | 'doubt' | 'currency'>,
+  dimension: Dimension,
+): string => {
   const printed = both.map((system) =>
     printQuantity({
       value,
@@ -32,7 +28,19 @@ export const understand = (schema: z.core.$ZodType, typed: string): Understandin
       ...(currency ? { currency } : {}),
     }),
   );
-  return { is: 'understood', says: [...new Set(printed)].join(' = ') };
+  return [...new Set(printed)].join(' = ');
+};
+
+/** Reads what was typed into a quantity field, in any usual unit, and tells what was understood. */
+export const understand = (schema: z.core.$ZodType, typed: string): Understanding => {
+  if (typed.trim() === '') return { is: 'empty' };
+  const facts = fieldFacts.get(inner(schema))?.quantity;
+  if (facts === undefined) return { is: 'empty' };
+  const { dimension, allowed } = facts;
+  const reading = readQuantity(typed, dimension, allowed);
+  // The sentence says what is allowed, too.
+  if (!reading.ok) return { is: 'wrong', says: reading.says };
+  return { is: 'understood', says: inBothSystems(reading, dimension) };
 };
 
 /** A quantity of a document as the text of its field: value and doubt in one. */
