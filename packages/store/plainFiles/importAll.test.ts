@@ -216,6 +216,15 @@ describe('photographs in a forged export', () => {
   });
 });
 
+test('a revision that reads no more comes in with its job, and is told', async () => {
+  const path = 'jobs/004711/revisions/0001.yaml';
+  forgeText(path, (text) => text.replace(/^( +baskets:).*$/m, '$1 many'));
+  const imported = await importAll({ store, from, by: 'x' });
+  expect(imported).toMatchObject({ ok: true });
+  const job = imported.ok ? imported.jobs.find(({ number }) => number === 4711) : undefined;
+  expect(job).toMatchObject({ result: 'laid', says: expect.stringMatching(/^Revision 1 does not read: /) });
+});
+
 test('no mutation of an export brings the program down or leaves half a job', async () => {
   const names = [...filesIn(from).keys()];
   const sound = filesIn(from);

@@ -1,3 +1,4 @@
+import { readDocument } from '@fettle/job/read.ts';
 import type { Attachment } from '../contract/attachments.ts';
 import type { StoredRevision } from '../contract/jobs.ts';
 import type { Store } from '../contract/store.ts';
@@ -42,8 +43,27 @@ export async function layJob(from: {
   }
   const { revisions, readings } = job;
   const { ok } = await store.jobs.lay({ number, revisions, readings, attachments });
-  if (ok) return { number, result: 'laid' };
+  if (ok) return { number, result: 'laid', ...told(unreadIn(revisions)) };
   return conflict(number, 'a reading or photograph of it is there under another job.');
+}
+
+/**
+ * Revisions that an earlier version let in, or that were written by hand into an export: an export comes back whole, and
+ * they are told.
+ */
+function unreadIn(revisions: readonly StoredRevision[]): readonly string[] {
+  return revisions.flatMap(({ revision, document }) => {
+    const reading = readDocument(document);
+    return reading.ok
+      ? []
+      : [`Revision ${revision} does not read: ${reading.problems[0]?.says ?? 'it is no job.'}`];
+  });
+}
+
+function told(unread: readonly string[]): Pick<ImportedJob, 'says'> {
+  const [first, ...more] = unread;
+  if (first === undefined) return {};
+  return { says: more.length === 0 ? first : `${first} Nor do ${more.length} more.` };
 }
 
 function differsIn(differs: readonly PartDiffers[]): string {
