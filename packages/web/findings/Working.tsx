@@ -1,0 +1,130 @@
+import type { System } from '@fettle/engine/quantities/displayUnits.ts';
+import { days, rangesMissing } from '@fettle/workflows/amounts.ts';
+import type { AssessedJob } from '@fettle/workflows/assessJob.ts';
+import { type Print, printer } from '@fettle/workflows/printing.ts';
+import { assumedLines } from '@fettle/workflows/report/assumed.ts';
+import { bedsKey, bedsTable, noBeds, orderSentence } from '@fettle/workflows/report/beds.ts';
+import {
+  chemicalLines,
+  claimLines,
+  costSentence,
+  testLines,
+  warningLines,
+} from '@fettle/workflows/report/lines.ts';
+import type { ReportTable } from '@fettle/workflows/report/reportTable.ts';
+import { bypassSentence, headTable, routesTable } from '@fettle/workflows/report/water.ts';
+import { type ReactNode, useEffect } from 'react';
+import { openForPrint, workingElementId, workingNames } from './workingSections.ts';
+
+/** A table of the report in a box of its own, which scrolls sideways where it is wider than the page. */
+function Tabled({ table, caption }: { readonly table: ReportTable; readonly caption: string }) {
+  const { columns, rows } = table;
+  const align = (place: number): string | undefined => columns[place]?.align;
+  return (
+    // The box can be scrolled, so the keys have to get there.
+    // biome-ignore lint/a11y/noNoninteractiveTabindex: see above
+    <section className="scrolls" aria-label={caption} tabIndex={0}>
+      <table className="report">
+        <caption>{caption}</caption>
+        <thead>
+          <tr>
+            {columns.map(({ head }, place) => (
+              <th key={head} scope="col" className={align(place)}>
+                {head}
+              </th>
+            ))}
+          </tr>
+        </thead>
+        <tbody>
+          {rows.map((cells) => (
+            <tr key={cells[0]}>
+              {cells.map((cell, place) =>
+                place === 0 ? (
+                  <th key={columns[place]?.head} scope="row">
+                    {cell}
+                  </th>
+                ) : (
+                  <td key={columns[place]?.head} className={align(place)}>
+                    {cell}
+                  </td>
+                ),
+              )}
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </section>
+  );
+}
+
+/** A part of the working, folded till it is wanted. */
+function Part({ id, name, children }: { id: string; name: string; children: ReactNode }) {
+  return (
+    <details className="working" id={workingElementId(id)}>
+      <summary>{name}</summary>
+      {children}
+    </details>
+  );
+}
+
+/** A part of lines; none where there is nothing to tell. */
+function Lines({ id, name, lines }: { id: string; name: string; lines: readonly string[] }) {
+  if (lines.length === 0) return null;
+  return (
+    <Part id={id} name={name}>
+      <ul className="lines">
+        {lines.map((line) => (
+          <li key={line}>{line}</li>
+        ))}
+      </ul>
+    </Part>
+  );
+}
+
+function Beds({ job, print }: { readonly job: AssessedJob; readonly print: Print }) {
+  const { beds, orderShares, carries } = job.assessment;
+  if (beds.length === 0) return <p>{noBeds}</p>;
+  return (
+    <>
+      <Tabled
+        table={bedsTable(job, print)}
+        caption={`Beds as the water meets them, ${days(carries.day.dayS)} after cleaning`}
+      />
+      <p className="soft">{bedsKey}</p>
+      <p>{orderSentence(orderShares)}</p>
+    </>
+  );
+}
+
+/** Where the figures of the findings come from: the same tables and sentences that the command prints. */
+export function Working({ job, system }: { readonly job: AssessedJob; readonly system: System }) {
+  useEffect(openForPrint, []);
+  const print = printer(system);
+  const { assessment, model } = job;
+  return (
+    <section aria-labelledby="working">
+      <h3 id="working">Working</h3>
+      <Part id="routes" name={workingNames.routes}>
+        <Tabled table={routesTable(job)} caption="Ways of the water from inlet to outlet" />
+        <p>{bypassSentence(job)}</p>
+      </Part>
+      <Part id="head" name={workingNames.head}>
+        <Tabled table={headTable(assessment, print)} caption="The pump’s head, clean" />
+      </Part>
+      <Part id="beds" name={workingNames.beds}>
+        <Beds job={job} print={print} />
+      </Part>
+      <Lines id="chemical" name={workingNames.chemical} lines={chemicalLines(job, print)} />
+      <Lines id="tests" name={workingNames.tests} lines={testLines(job, print)} />
+      <Lines id="claims" name={workingNames.claims} lines={claimLines(job)} />
+      <Part id="money" name={workingNames.money}>
+        <p>{costSentence(job)}</p>
+      </Part>
+      <Lines id="assumed" name="Assumed, with wide doubt" lines={assumedLines(model, print)} />
+      <Lines id="warnings" name="Warnings" lines={warningLines(job)} />
+      <p className="soft">
+        Model edition {assessment.edition}. {rangesMissing}
+      </p>
+    </section>
+  );
+}
