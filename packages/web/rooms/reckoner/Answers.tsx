@@ -2,6 +2,7 @@ import type { System } from '@fettle/engine/quantities/displayUnits.ts';
 import { answerText } from '@fettle/engine/reckonings/answerText.ts';
 import type { Reckoned } from '@fettle/engine/reckonings/reckon.ts';
 import type { LookedInto } from './lookInto.ts';
+import { labelOf } from './titles.ts';
 
 function Answered({ reckoned, system }: { readonly reckoned: Reckoned; readonly system: System }) {
   const { reckoning, answers, warnings, within } = reckoned;
@@ -15,7 +16,7 @@ function Answered({ reckoned, system }: { readonly reckoned: Reckoned; readonly 
           const [first, second] = [answerText(answer, facts, system), answerText(answer, facts, other)];
           return (
             <div key={key}>
-              <dt>{facts.label}</dt>
+              <dt>{labelOf(facts.label)}</dt>
               <dd>
                 <strong>{first}</strong>
                 {second === first ? null : <span className="soft"> {second}</span>}

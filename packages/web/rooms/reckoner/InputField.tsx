@@ -1,8 +1,7 @@
 import type { Input } from '@fettle/engine/reckonings/reckoning.ts';
 import { Framed } from '../../forms/Framed.tsx';
 import { understoodOf } from './lookInto.ts';
-
-const capital = (says: string): string => says.charAt(0).toUpperCase() + says.slice(1);
+import { labelOf } from './titles.ts';
 
 interface FieldOfInput {
   readonly input: Input<unknown>;
@@ -22,7 +21,7 @@ function Choice({ input, texts, fault, put }: FieldOfInput) {
     input.entries ?? input.words?.map((word) => ({ id: word, name: word.replaceAll('-', ' ') })) ?? [];
   const usual = choices.find(({ id }) => id === input.otherwise)?.name;
   return (
-    <Framed name={capital(input.label)} {...(fault === undefined ? {} : { problem: fault })}>
+    <Framed name={labelOf(input.label)} {...(fault === undefined ? {} : { problem: fault })}>
       {(described) => (
         <select
           {...described}
@@ -51,7 +50,7 @@ interface LineOfInput {
 
 function Line({ input, place, text, fault, put }: LineOfInput) {
   const understood = understoodOf(input, text);
-  const name = input.repeats ? `${capital(input.label)}, ${place + 1}` : capital(input.label);
+  const name = input.repeats ? `${labelOf(input.label)}, ${place + 1}` : labelOf(input.label);
   const example = input.example[place] ?? input.example[0];
   return (
     <Framed
@@ -82,7 +81,7 @@ function Repeated({ input, texts, fault, put }: FieldOfInput) {
   const wrongAt = lines.findIndex(isWrong);
   return (
     <fieldset>
-      <legend>{capital(input.label)}</legend>
+      <legend>{labelOf(input.label)}</legend>
       {lines.map((text, place) => (
         <Line
           // Texts have no name of their own: their place is all there is.

@@ -1,12 +1,12 @@
 import { commandLine, exampleOf } from '@fettle/engine/reckonings/reckon.ts';
-import type { Reckoning } from '@fettle/engine/reckonings/reckoning.ts';
-import { useEffect } from 'react';
+import type { Inputs, Reckoning } from '@fettle/engine/reckonings/reckoning.ts';
+import { useEffect, useState } from 'react';
 import { Link } from 'wouter';
 import { useSystem } from '../../app/preferences.ts';
 import { Answers } from './Answers.tsx';
 import { Examples } from './Examples.tsx';
 import { InputField } from './InputField.tsx';
-import { lookInto } from './lookInto.ts';
+import { type LookedInto, lookInto } from './lookInto.ts';
 import { pairsOf, type Texts } from './texts.ts';
 import { titleOf } from './titles.ts';
 import { useTexts } from './useTexts.ts';
@@ -22,6 +22,58 @@ function Working({ reckoning, source, texts }: { reckoning: Reckoning; source: s
         The same in the command line:{' '}
         <code>{commandLine(reckoning.name, given.length === 0 ? exampleOf(reckoning) : given)}</code>
       </p>
+    </section>
+  );
+}
+
+interface Filled {
+  readonly inputs: Inputs;
+  readonly texts: Texts;
+  readonly faults: LookedInto['faults'];
+  readonly put: (key: string, given: readonly string[]) => void;
+}
+
+function FieldsOf({ inputs, texts, faults, put }: Filled) {
+  return (
+    <div className="fields">
+      {Object.entries(inputs).map(([key, input]) => (
+        <InputField
+          key={key}
+          input={input}
+          texts={texts[key] ?? []}
+          fault={faults[key]}
+          put={(given) => put(key, given)}
+        />
+      ))}
+    </div>
+  );
+}
+
+/** What must be given; what may be left out is folded away until something of it is said. */
+function InputsOf({ empty, ...filled }: Filled & { readonly empty: () => void }) {
+  const { inputs, texts } = filled;
+  const [isOpen, setOpen] = useState(false);
+  const must = Object.entries(inputs).filter(([, { required }]) => required);
+  const may = Object.entries(inputs).filter(([, { required }]) => !required);
+  const isSaid = may.some(([key]) => (texts[key] ?? []).length > 0);
+  const first = must.length > 0 ? must : may;
+  return (
+    <section aria-labelledby="inputs">
+      <h2 id="inputs">Inputs</h2>
+      <FieldsOf {...filled} inputs={Object.fromEntries(first)} />
+      {first === may || may.length === 0 ? null : (
+        <details open={isOpen || isSaid} onToggle={({ currentTarget }) => setOpen(currentTarget.open)}>
+          <summary>{may.length} more that may be left out</summary>
+          <FieldsOf {...filled} inputs={Object.fromEntries(may)} />
+        </details>
+      )}
+      {pairsOf(texts).length === 0 ? null : (
+        <p className="buttons">
+          <button type="button" className="quiet" onClick={empty}>
+            Empty all
+          </button>
+        </p>
+      )}
     </section>
   );
 }
@@ -47,27 +99,7 @@ export function ReckoningRoom({ reckoning }: { readonly reckoning: Reckoning }) 
       <h1>{titleOf(name)}</h1>
       <p>{says}</p>
       <div className="reckoning">
-        <section aria-labelledby="inputs">
-          <h2 id="inputs">Inputs</h2>
-          <div className="fields">
-            {Object.entries(inputs).map(([key, input]) => (
-              <InputField
-                key={key}
-                input={input}
-                texts={texts[key] ?? []}
-                fault={looked.faults[key]}
-                put={(given) => put(key, given)}
-              />
-            ))}
-          </div>
-          {Object.keys(texts).length === 0 ? null : (
-            <p className="buttons">
-              <button type="button" className="quiet" onClick={() => replace({})}>
-                Empty all
-              </button>
-            </p>
-          )}
-        </section>
+        <InputsOf inputs={inputs} texts={texts} faults={looked.faults} put={put} empty={() => replace({})} />
         <Answers looked={looked} system={system} />
         <Working reckoning={reckoning} source={looked.reckoned?.source ?? source} texts={texts} />
         <Examples reckoning={reckoning} fill={fill} />

@@ -7,7 +7,7 @@ export function FiguresOf({ medium }: { readonly medium: Medium }) {
   const system = useSystem();
   return (
     <>
-      <dl className="figures">
+      <dl className="ofmedium">
         {mediumFigures(medium).map((shown) => (
           <div key={shown.label}>
             <dt>{shown.label}</dt>

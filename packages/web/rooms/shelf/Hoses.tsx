@@ -31,7 +31,7 @@ function AsSold({ bore }: { readonly bore: unknown }) {
   const sold = reading.ok ? hosesOfBore(reading.value) : [];
   if (sold.length === 0) return <p className="soft">The catalogue has no hose of this bore.</p>;
   return (
-    <dl className="figures">
+    <dl className="ofmedium">
       {sold.map((hose) => (
         <div key={hose.id}>
           <dt>sold as {hose.name}</dt>

@@ -38,9 +38,9 @@ function Head({ shown }: { readonly shown: ShownMedium }) {
 function More({ shown, children }: { readonly shown: ShownMedium; readonly children?: ReactNode }) {
   return (
     <>
-      {children}
       {shown.isOwn ? <OwnMediumFields id={shown.id} name={nameOf(shown)} /> : null}
       {shown.medium === undefined ? null : <FiguresOf medium={shown.medium} />}
+      {children}
     </>
   );
 }

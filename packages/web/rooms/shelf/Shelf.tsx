@@ -69,10 +69,6 @@ function Media() {
           <MediaOnShelf media={onShelf} />
         )}
       </section>
-      <section aria-labelledby="own">
-        <h2 id="own">A medium of your own</h2>
-        <AddOwnMedium />
-      </section>
     </>
   );
 }
@@ -106,9 +102,13 @@ export default function Shelf() {
         Amounts and prices take any usual unit.
       </p>
       <Media />
+      <Catalogue />
+      <section aria-labelledby="own">
+        <h2 id="own">A medium of your own</h2>
+        <AddOwnMedium />
+      </section>
       <Hoses />
       <Parts />
-      <Catalogue />
     </BookRoom>
   );
 }
