@@ -90,8 +90,16 @@ interface Parts {
   readonly backups: Backups;
 }
 
+/** Found by the load run: less makes reads wait for the disk, more makes changes wait for one another. */
+const betweenCommitsMs = 25;
+
 const startParts = async ({ folder, driver }: StartOptions): Promise<Parts> => {
-  const store = await openApart({ folder, mustWrite: true, ...(driver === undefined ? {} : { driver }) });
+  const store = await openApart({
+    folder,
+    mustWrite: true,
+    betweenCommitsMs,
+    ...(driver === undefined ? {} : { driver }),
+  });
   const servers = await serversOf(folder, driver);
   const computation = startComputation();
   const works = startWorks({ store, computation, report });

@@ -79,7 +79,7 @@ export const openStore = async (options: OpenOptions): Promise<Store> => {
   const file = await openDatabase(folder, options.driver);
   if (options.mustWrite === true) refuseReadOnlyFile(file);
   const db = new Kysely<Tables>({ dialect: new SqliteDialect({ database: file }) });
-  const records = { db, write: writingIn(db), now: () => clock().toISOString() };
+  const records = { db, write: writingIn(db, options.betweenCommitsMs), now: () => clock().toISOString() };
   const attachments = attachmentsIn({ db, folder, clock });
   return {
     jobs: jobsIn(records),

@@ -53,6 +53,11 @@ export interface OpenOptions {
   readonly driver?: 'node:sqlite' | 'libsql';
   /** Whether records that can only be read are refused at once; else the first change is. */
   readonly mustWrite?: boolean;
+  /**
+   * Milliseconds that lie at least between the beginnings of two commits: changes that come meanwhile share the next one,
+   * and whoever reads gets in between. None where left out: whoever writes alone waits for nobody.
+   */
+  readonly betweenCommitsMs?: number;
   /** Now; the system's clock where left out. */
   readonly clock?: () => Date;
 }

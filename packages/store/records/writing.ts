@@ -1,4 +1,4 @@
-import { setImmediate } from 'node:timers/promises';
+import { setImmediate, setTimeout } from 'node:timers/promises';
 import { type Kysely, sql, type Transaction } from 'kysely';
 import type { Tables } from '../sqlite/tables.ts';
 
@@ -63,15 +63,20 @@ const together = async (db: Kysely<Tables>, changes: readonly Waiting[]): Promis
 /**
  * Changes that wait at the same time share one commit, since that is what takes the disk its time: many who write at
  * once wait hardly longer than one.
+ *
+ * @param betweenMs milliseconds that lie at least between the beginnings of two commits
  */
-export const writingIn = (db: Kysely<Tables>): Write => {
+export const writingIn = (db: Kysely<Tables>, betweenMs = 0): Write => {
   const waiting: Waiting[] = [];
   let writes = false;
+  let begun = Number.NEGATIVE_INFINITY;
   const writeAll = async (): Promise<void> => {
     writes = true;
     while (waiting.length > 0) {
-      // Those that came in while the disk was at work are let in first.
-      await setImmediate();
+      // Those that came in while the disk was at work are let in first, and others that read.
+      const rest = begun + betweenMs - performance.now();
+      await (rest > 0 ? setTimeout(rest) : setImmediate());
+      begun = performance.now();
       await together(db, waiting.splice(0, MOST_TOGETHER));
     }
     writes = false;
