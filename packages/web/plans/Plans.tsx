@@ -1,4 +1,3 @@
-import type { Layout } from '@fettle/engine/families/layout.ts';
 import type { Model } from '@fettle/engine/model/model.ts';
 import { favours } from '@fettle/engine/planning/plan.ts';
 import { readQuantity } from '@fettle/engine/quantities/readQuantity.ts';
@@ -10,7 +9,6 @@ import { type Search, usePlans } from './usePlans.ts';
 interface PlansProps {
   readonly session: JobSession;
   readonly model: Model;
-  readonly layout: Layout;
 }
 
 /** A budget as typed: `15`, `15 GBP`, or nothing for what costs nothing. */
@@ -46,7 +44,7 @@ function UnderWay({
 }
 
 /** Asks for plans within a budget, and shows those that were found. */
-export function Plans({ session, model, layout }: PlansProps) {
+export function Plans({ session, model }: PlansProps) {
   const { search, ask, cancel } = usePlans(session);
   const [typed, setTyped] = useState('');
   const [favour, setFavour] = useState<(typeof favours)[number]>('balance');
@@ -99,9 +97,7 @@ export function Plans({ session, model, layout }: PlansProps) {
           {search.says}
         </p>
       ) : null}
-      {search.is === 'found' ? (
-        <PlansFound plans={search.plans} model={model} layout={layout} session={session} />
-      ) : null}
+      {search.is === 'found' ? <PlansFound plans={search.plans} model={model} session={session} /> : null}
     </section>
   );
 }

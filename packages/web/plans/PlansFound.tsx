@@ -1,12 +1,11 @@
-import type { Layout } from '@fettle/engine/families/layout.ts';
 import type { Model } from '@fettle/engine/model/model.ts';
 import { alterationKinds } from '@fettle/engine/planning/alterations.ts';
+import type { FoundPlan } from '@fettle/workflows/plannedState.ts';
 import type { Figure } from '@fettle/workflows/results/figures.ts';
 import type { PlansResult } from '@fettle/workflows/results/plans.ts';
 import type { JobSession } from '../session/jobSession.ts';
 import { takingPlan } from './takePlan.ts';
 
-type FoundPlan = PlansResult['plans'][number];
 type Row = Pick<FoundPlan, 'flow' | 'feed' | 'served' | 'cleaningInterval'>;
 
 const three = ({ value, unit }: Figure): string => `${Number(value.toPrecision(3)).toLocaleString()} ${unit}`;
@@ -86,10 +85,9 @@ const columns = ['Flow', 'Feed carried', 'Serves, normal stock', 'Cleaning after
 export function PlansFound(of: {
   readonly plans: PlansResult;
   readonly model: Model;
-  readonly layout: Layout;
   readonly session: JobSession;
 }) {
-  const { plans, model, layout, session } = of;
+  const { plans, model, session } = of;
   const { possible, assessed } = plans.counted;
   return (
     <>
@@ -120,7 +118,7 @@ export function PlansFound(of: {
               <td />
             </tr>
             {plans.plans.map((plan) => (
-              <Plan key={plan.id} plan={plan} onTake={() => session.edit(takingPlan(plan, layout))} />
+              <Plan key={plan.id} plan={plan} onTake={() => session.edit(takingPlan(plan, model))} />
             ))}
           </tbody>
         </table>

@@ -68,9 +68,7 @@ export function Repack({ work }: { readonly work: JobAtWork }) {
   const { quick } = work.figures;
   return (
     <Packing work={work} field="planned" name="Planned">
-      {quick === undefined ? null : (
-        <Plans session={work.session} model={quick.model} layout={quick.assessment.layout} />
-      )}
+      {quick === undefined ? null : <Plans session={work.session} model={quick.model} />}
     </Packing>
   );
 }

@@ -1,0 +1,47 @@
+import { familyById } from '@fettle/engine/families/families.ts';
+import type { Layout } from '@fettle/engine/families/layout.ts';
+import type { Model } from '@fettle/engine/model/model.ts';
+import { altered } from '@fettle/engine/planning/alterations.ts';
+import { alterationSettings } from '@fettle/job/alterationList.ts';
+import type { JobDocument } from '@fettle/job/schema/job.ts';
+import type { PlansResult } from './results/plans.ts';
+
+/** A plan as a search found it. */
+export type FoundPlan = PlansResult['plans'][number];
+
+const layoutOf = ({ filter }: Model): Layout => familyById(filter.family)!.layOut(filter.measurements);
+
+type Planned = NonNullable<JobDocument['planned']>;
+
+const millimetres = (metres: number): string => `${Number((metres * 1000).toFixed(1))} mm`;
+
+/** The beds of a plan as a document lists them: from the top down, or from the pump's side. */
+const listedPacking = ({ packing }: FoundPlan, { chambers }: Layout): Planned['packing'] =>
+  Object.fromEntries(
+    packing.map(({ chamber, beds }) => {
+      const isTurned = chambers.find(({ id }) => id === chamber)?.listedInWaterOrder === false;
+      const written = beds.map(({ medium, depth }) => ({ medium, depth: millimetres(depth.value) }));
+      return [chamber, isTurned ? written.toReversed() : written];
+    }),
+  );
+
+const writtenAlterations = ({ alterations }: FoundPlan): NonNullable<Planned['made']> =>
+  alterations.map(({ id, settings }) => {
+    const written = Object.entries(alterationSettings).flatMap(([name, key]) => {
+      const value = settings[key];
+      return value === undefined ? [] : [[name, millimetres(value)] as const];
+    });
+    return written.length === 0 ? id : { change: id, ...Object.fromEntries(written) };
+  });
+
+/**
+ * A plan that was found, as a job's planned state: depths to the tenth of a millimetre.
+ *
+ * @param model of the job for which the plan was found
+ */
+export const plannedState = (plan: FoundPlan, model: Model): Planned => {
+  const made = writtenAlterations(plan);
+  // A turned head turns the way of the water, and with it which bed it meets first.
+  const built = altered(model, layoutOf(model), plan.alterations);
+  return { packing: listedPacking(plan, layoutOf(built)), ...(made.length === 0 ? {} : { made }) };
+};
