@@ -18,7 +18,9 @@ function Choice({
   readonly conflicts: readonly FieldConflict[];
 }) {
   const heading = useRef<HTMLHeadingElement>(null);
-  useEffect(() => heading.current?.scrollIntoView({ block: 'nearest' }), []);
+  useEffect(() => {
+    heading.current?.scrollIntoView({ block: 'nearest' });
+  }, []);
   return (
     <section className="conflict" aria-labelledby="conflict">
       <h2 id="conflict" ref={heading}>
