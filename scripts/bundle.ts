@@ -1,6 +1,7 @@
 import { copyFileSync, cpSync, readdirSync, readFileSync, rmSync, statSync, writeFileSync } from 'node:fs';
 import { dirname, resolve } from 'node:path';
 import { build } from 'esbuild';
+import { build as buildPages } from 'vite';
 import { isMain, projectRoot } from './sources.ts';
 
 /** The program of the bundle: what it needs lies in its folder, with the demo jobs. */
@@ -45,10 +46,19 @@ export async function bundleCommandLine(): Promise<void> {
       js: "import { createRequire as requireFrom } from 'node:module';\nconst require = requireFrom(import.meta.url);",
     },
   });
+  await buildWorkbench(resolve(folder, 'workbench'));
   cpSync(resolve(projectRoot, 'demo'), resolve(folder, 'demo'), { recursive: true });
   copyFileSync(resolve(projectRoot, 'LICENSE'), resolve(folder, 'LICENSE'));
   writeFileSync(resolve(folder, 'package.json'), publishedPackage());
 }
+
+/** Builds the workbench of the browser into a folder. */
+const buildWorkbench = (folder: string): Promise<unknown> =>
+  buildPages({
+    configFile: resolve(projectRoot, 'packages', 'web', 'vite.config.ts'),
+    logLevel: 'warn',
+    build: { outDir: folder, emptyOutDir: true },
+  });
 
 const readPackage = (path: string): Record<string, unknown> => {
   const read: unknown = JSON.parse(readFileSync(resolve(projectRoot, path), 'utf8'));

@@ -92,13 +92,26 @@ const askedToStop = (): Promise<void> =>
     for (const signal of ['SIGINT', 'SIGTERM', 'SIGHUP'] as const) process.once(signal, () => resolve());
   });
 
-const run = async (flags: ServeFlags): Promise<void> => {
-  const options = optionsOf(flags);
+/**
+ * Serves records until the system or the person asks for its end.
+ *
+ * @param tell called once it is ready
+ * @throws BadInput where it cannot start
+ */
+export const serveUntilStopped = async (
+  options: StartOptions,
+  tell: (running: Running) => void,
+): Promise<void> => {
   const stop = askedToStop();
   const running = await started(options);
-  tellReady(running, options, outputFor(flags));
+  tell(running);
   await stop;
   await running.stop();
+};
+
+const run = async (flags: ServeFlags): Promise<void> => {
+  const options = optionsOf(flags);
+  await serveUntilStopped(options, (running) => tellReady(running, options, outputFor(flags)));
 };
 
 export const addServe = (program: Command): void => {
