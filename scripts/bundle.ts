@@ -56,7 +56,7 @@ export async function bundleCommandLine(): Promise<void> {
 const buildWorkbench = (folder: string): Promise<unknown> =>
   buildPages({
     configFile: resolve(projectRoot, 'packages', 'web', 'vite.config.ts'),
-    logLevel: 'warn',
+    logLevel: 'error',
     build: { outDir: folder, emptyOutDir: true },
   });
 
