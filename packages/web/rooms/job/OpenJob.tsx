@@ -4,6 +4,7 @@ import { useSystem, useTheme } from '../../app/preferences.ts';
 import { useComputed } from '../../computing/useComputed.ts';
 import { JobForm } from '../../forms/JobForm.tsx';
 import { valueAt } from '../../forms/places.ts';
+import { useFieldInAddress } from '../../forms/useFieldInAddress.ts';
 import type { JobSession, SessionState } from '../../session/jobSession.ts';
 import { useSessionState } from '../../session/useJobSession.ts';
 import { Conflict } from './Conflict.tsx';
@@ -61,6 +62,7 @@ export function OpenJob({ session, part }: { readonly session: JobSession; reado
   const figures = useComputed(state.document, { system, theme, state: packed });
   const [, go] = useLocation();
   useUndoKeys(session);
+  useFieldInAddress(figures.problems, state.document, part);
   const shown = jobParts.find(({ id }) => id === part);
   const { number } = state;
   useEffect(() => {

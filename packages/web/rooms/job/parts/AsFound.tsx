@@ -1,11 +1,41 @@
+import { useState } from 'react';
+import { useSearchParams } from 'wouter';
+import { BenchMode } from '../../../benchmode/BenchMode.tsx';
 import { Fields } from '../../../forms/Fields.tsx';
+import { Photographs } from '../../../photographs/Photographs.tsx';
+import type { JobAtWork } from '../jobAtWork.ts';
 
-/** Bench tests. */
-export function AsFound() {
+/** Bench tests, by form or with wet hands at the bench, and photographs. */
+export function AsFound({ work }: { readonly work: JobAtWork }) {
+  const [asked, setAsked] = useSearchParams();
+  const [told, tell] = useState('');
+  if (asked.has('bench'))
+    return (
+      <BenchMode
+        work={work}
+        leave={(isTaken) => {
+          tell(isTaken ? 'The timed filling stands among the bench tests now; undo takes it out again.' : '');
+          setAsked({});
+        }}
+      />
+    );
   return (
     <div className="part">
       <h2>As found</h2>
+      <p className="caution">
+        Unplug it before hands go into water. Water and mains kill: what concerns wiring is for those licensed
+        for it, by the code where you work.
+      </p>
+      <p role="status" className="told">
+        {told}
+      </p>
+      <p className="noprint">
+        <button type="button" className="main" onClick={() => setAsked({ bench: '' })}>
+          Time a filling at the bench
+        </button>
+      </p>
       <Fields path={['tests']} />
+      <Photographs job={work.state.number} />
     </div>
   );
 }

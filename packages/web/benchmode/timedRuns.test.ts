@@ -1,0 +1,51 @@
+import { describe, expect, test } from 'vitest';
+import { clockPressed, flowOf, noRuns, runsFrom, testOf, withoutRun } from './timedRuns.ts';
+
+const filled = { ...noRuns, volume: '5 L ± 1 %', times: ['31.2 s', '30.8 s', '31.5 s'] };
+const litresPerHour = 3.6e6;
+
+describe('a timed filling at the bench', () => {
+  test('takes the time between two presses to a tenth of a second', () => {
+    const running = clockPressed(noRuns, 1_000);
+    expect(running.startedAt).toBe(1_000);
+    expect(clockPressed(running, 32_240)).toEqual({ ...noRuns, times: ['31.2 s'] });
+  });
+
+  test('takes no run that is shorter than half a second', () => {
+    expect(clockPressed(clockPressed(noRuns, 0), 400)).toEqual(noRuns);
+  });
+
+  test('gives 5 L over the mean time: 5 / 31.1667 s are 577.5 L/h', () => {
+    expect((flowOf(filled)?.flowM3PerS ?? 0) * litresPerHour).toBeCloseTo(577.54, 1);
+  });
+
+  test('has a doubt that runs which scatter more make wider', () => {
+    const scattered = flowOf({ ...filled, times: ['29.2 s', '30.8 s', '33.5 s'] });
+    expect(scattered?.doubtM3PerS).toBeGreaterThan(2 * (flowOf(filled)?.doubtM3PerS ?? Infinity));
+  });
+
+  test('tells nothing before a volume and a run are there, or where the volume has no unit', () => {
+    expect(flowOf({ ...filled, volume: '' })).toBeUndefined();
+    expect(flowOf({ ...filled, times: [] })).toBeUndefined();
+    expect(flowOf({ ...filled, volume: '5' })).toBeUndefined();
+  });
+
+  test('goes into the job as a timed-volume test', () => {
+    expect(testOf({ ...filled, state: 'cleaned-original', startedAt: 4 })).toEqual({
+      kind: 'timed-volume',
+      state: 'cleaned-original',
+      volume: '5 L ± 1 %',
+      times: ['31.2 s', '30.8 s', '31.5 s'],
+    });
+  });
+
+  test('is there again after a reload, with a clock that went on; what cannot be read is no filling', () => {
+    const kept = { ...filled, startedAt: 17 };
+    expect(runsFrom(JSON.stringify(kept))).toEqual(kept);
+    expect([runsFrom(null), runsFrom('{'), runsFrom('{"volume":5}')]).toEqual([noRuns, noRuns, noRuns]);
+  });
+
+  test('a run that went wrong is taken away alone', () => {
+    expect(withoutRun(filled, 1).times).toEqual(['31.2 s', '31.5 s']);
+  });
+});

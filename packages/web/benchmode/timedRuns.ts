@@ -1,0 +1,69 @@
+import type { BenchTest } from '@fettle/engine/model/model.ts';
+import { timedVolumeSchema } from '@fettle/job/schema/benchTests.ts';
+import { benchTestsOf } from '@fettle/job/toModel/benchTests.ts';
+import * as z from 'zod';
+
+/** A time of a run that is shorter is a slip of the finger, s; the job's schema takes none. */
+const shortestS = 0.5;
+
+/** States of the filter that a timed filling may be of. */
+export const testStates = timedVolumeSchema.shape.state.unwrap().options;
+
+const benchSchema = z.strictObject({
+  volume: z.string(),
+  state: z.enum(testStates),
+  /** Time of each run as it goes into the job: `31.2 s`. */
+  times: z.array(z.string()),
+  /** When the clock was started that runs, ms since 1970: it goes on while the page is gone. */
+  startedAt: z.number().optional(),
+});
+
+/** A timed filling as it is being done: volume, times so far, and the clock. */
+export type TimedRuns = z.infer<typeof benchSchema>;
+
+export const noRuns: TimedRuns = { volume: '', state: 'as-found', times: [] };
+
+/** What a page left behind that was reloaded or died; no runs where that cannot be read. */
+export function runsFrom(kept: string | null): TimedRuns {
+  if (kept === null) return noRuns;
+  try {
+    const read = benchSchema.safeParse(JSON.parse(kept));
+    return read.success ? read.data : noRuns;
+  } catch {
+    return noRuns;
+  }
+}
+
+/** Seconds to a tenth, which is what hands are good for. */
+export const secondsText = (timeS: number): string => `${timeS.toFixed(1)} s`;
+
+/** Starts the clock, or stops it and takes the time as a run; a run that is too short is not taken. */
+export function clockPressed(runs: TimedRuns, nowMs: number): TimedRuns {
+  const { startedAt, ...rest } = runs;
+  if (startedAt === undefined) return { ...rest, startedAt: nowMs };
+  const timeS = (nowMs - startedAt) / 1000;
+  return timeS < shortestS ? rest : { ...rest, times: [...rest.times, secondsText(timeS)] };
+}
+
+export const withoutRun = (runs: TimedRuns, place: number): TimedRuns => ({
+  ...runs,
+  times: runs.times.filter((_, index) => index !== place),
+});
+
+/** A timed filling as it stands in a job. */
+export type TimedVolumeTest = z.infer<typeof timedVolumeSchema>;
+
+/** The test as it goes into the job; undefined until it has a volume and a run that can be read. */
+export function testOf({ volume, state, times }: TimedRuns): TimedVolumeTest | undefined {
+  const read = timedVolumeSchema.safeParse({ kind: 'timed-volume', state, volume: volume.trim(), times });
+  return read.success ? read.data : undefined;
+}
+
+type TimedFlow = Extract<BenchTest, { kind: 'timed-volume' }>;
+
+/** Flow and its doubt, as the job's own assessment will have them; undefined until the test is whole. */
+export function flowOf(runs: TimedRuns): TimedFlow | undefined {
+  const test = testOf(runs);
+  const [reduced] = test === undefined ? [] : benchTestsOf([test]).tests;
+  return reduced?.kind === 'timed-volume' ? reduced : undefined;
+}
