@@ -1,7 +1,7 @@
 import type { Edit } from '../session/history.ts';
 
-/** The packings of a job document that hands change. */
-export type PackingField = 'planned' | 'asLeft';
+/** The packings of a job document that hands change: as found, and those that follow. */
+export type PackingField = 'found' | 'planned' | 'asLeft';
 
 /** A bed as the document has it, its amount in one of the ways of writing it. */
 export interface WrittenBed {
@@ -107,6 +107,7 @@ export const repacking = (
 ): Edit => ({
   ...of,
   recipe: (draft) => {
-    draft[field] = { ...Object(draft[field]), packing };
+    if (field === 'found') draft.packing = packing;
+    else draft[field] = { ...Object(draft[field]), packing };
   },
 });

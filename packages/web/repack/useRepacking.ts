@@ -1,4 +1,5 @@
 import type { BedPlace, SectionPlaces } from '@fettle/drawing/sectionPlaces.ts';
+import type { FieldPath } from '@fettle/job/fieldPath.ts';
 import { useState } from 'react';
 import { valueAt } from '../forms/places.ts';
 import type { JobSession } from '../session/jobSession.ts';
@@ -31,20 +32,22 @@ export interface Repacking {
   remove(bed: BedPlace): void;
 }
 
+/** Where each packing stands in a job, in the order of the work. */
+const packingPaths: readonly { readonly field: PackingField; readonly path: FieldPath }[] = [
+  { field: 'found', path: ['packing'] },
+  { field: 'planned', path: ['planned', 'packing'] },
+  { field: 'asLeft', path: ['asLeft', 'packing'] },
+];
+
 /** The packing that a field of the job holds; before it is begun, the one that it begins from. */
 export const packingIn = (document: unknown, field: PackingField): WrittenPacking => {
-  const begins =
-    field === 'asLeft'
-      ? [
-          ['asLeft', 'packing'],
-          ['planned', 'packing'],
-        ]
-      : [['planned', 'packing']];
-  const found = [...begins, ['packing']]
-    .map((path) => valueAt(document, path))
+  const found = packingPaths
+    .slice(0, packingPaths.findIndex((each) => each.field === field) + 1)
+    .toReversed()
+    .map(({ path }) => valueAt(document, path))
     .find((value) => value !== undefined);
   // The document's schema says so; what does not read is told by the engine, and no figures follow from it.
-  return Object(found) as WrittenPacking;
+  return Object(found ?? {}) as WrittenPacking;
 };
 
 /** Changes one packing of a job by hand, each change one that can be undone. */

@@ -1,7 +1,7 @@
 import type { JobAtWork } from '../jobAtWork.ts';
-import { Packing } from './Repack.tsx';
+import { LaterPacking } from './Repack.tsx';
 
 /** What was built in the end. */
 export function AsLeft({ work }: { readonly work: JobAtWork }) {
-  return <Packing work={work} field="asLeft" name="As left" />;
+  return <LaterPacking work={work} field="asLeft" name="As left" />;
 }

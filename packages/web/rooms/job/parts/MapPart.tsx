@@ -1,31 +1,49 @@
 import { familyById } from '@fettle/engine/families/families.ts';
-import { Field } from '../../../forms/Field.tsx';
 import { Fields } from '../../../forms/Fields.tsx';
+import { MeasurementField } from '../../../forms/MeasurementField.tsx';
 import { valueAt } from '../../../forms/places.ts';
+import { PackingBench } from '../../../repack/PackingBench.tsx';
 import type { JobAtWork } from '../jobAtWork.ts';
-import { Section } from '../Section.tsx';
+import { MayBeAltered } from '../MayBeAltered.tsx';
 
-/** The filter itself: family, measurements, pump and hoses, beside the drawing that follows from them. */
-export function MapPart({ work }: { readonly work: JobAtWork }) {
+/** What the drawing follows from: family, measurements, pump and hoses. */
+function MapFields({ work }: { readonly work: JobAtWork }) {
   const family = familyById(String(valueAt(work.state.document, ['filter', 'family'])));
   return (
-    <div className="part beside">
-      <Section work={work} />
-      <div>
-        <h2>Map</h2>
-        <Fields path={['filter']} only={['name', 'family']} />
-        <p className="soft">{family?.says}</p>
-        <h3>Measurements</h3>
-        <div className="fields">
-          {family?.measurements.map(({ key, label, how }) => (
-            <Field key={key} path={['filter', 'measurements', key]} label={label} how={how} />
-          ))}
-        </div>
-        <h3>Pump</h3>
-        <Fields path={['filter', 'pump']} />
-        <h3>Hoses</h3>
-        <Fields path={['filter', 'hoses']} />
+    <>
+      <h3>Filter</h3>
+      <Fields path={['filter']} only={['name', 'family']} />
+      <p className="soft">{family?.says}</p>
+      <h3>Measurements</h3>
+      <div className="fields">
+        {family?.measurements.map((measurement) => (
+          <MeasurementField key={measurement.key} measurement={measurement} />
+        ))}
       </div>
-    </div>
+      <h3>Pump</h3>
+      <Fields path={['filter', 'pump']} />
+      <h3>Hoses</h3>
+      <Fields path={['filter', 'hoses']} />
+      <h3>The maker’s words, and the price</h3>
+      <Fields path={['filter']} only={['claims', 'price', 'life']} />
+      <MayBeAltered family={family} />
+    </>
+  );
+}
+
+/** The filter as it was found: the drawing, what lies in it, and the measurements that it follows from. */
+export function MapPart({ work }: { readonly work: JobAtWork }) {
+  const { quick } = work.figures;
+  if (quick === undefined)
+    return (
+      <div className="part">
+        <p className="wait">The drawing comes when the measurements are filled in.</p>
+        <MapFields work={work} />
+      </div>
+    );
+  return (
+    <PackingBench session={work.session} field="found" figures={quick}>
+      <MapFields work={work} />
+    </PackingBench>
   );
 }

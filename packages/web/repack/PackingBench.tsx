@@ -1,0 +1,53 @@
+import type { ReactNode } from 'react';
+import type { QuickFigures } from '../computing/assessed.ts';
+import { Drawn } from '../drawing/Drawn.tsx';
+import type { JobSession } from '../session/jobSession.ts';
+import { BedList } from './BedList.tsx';
+import { BedsOverlay } from './BedsOverlay.tsx';
+import type { PackingField } from './bedEdits.ts';
+import { MediaToTake } from './MediaToTake.tsx';
+import { useRepacking } from './useRepacking.ts';
+
+const viewBoxOf = (svg: string): string => /viewBox="([^"]+)"/.exec(svg)?.[1] ?? '0 0 100 100';
+
+/** A packing under the hands: the drawing with its beds, and the media to put into it. */
+export function PackingBench({
+  session,
+  field,
+  figures,
+  before,
+  children,
+}: {
+  readonly session: JobSession;
+  readonly field: PackingField;
+  readonly figures: QuickFigures;
+  /** What stands over the media. */
+  readonly before?: ReactNode;
+  readonly children?: ReactNode;
+}) {
+  const { drawing, places, model } = figures;
+  const repacking = useRepacking(session, field, places);
+  return (
+    <div className="part beside">
+      <div className="atdrawing">
+        <figure className="section">
+          <Drawn svg={drawing} />
+          <BedsOverlay places={places} viewBox={viewBoxOf(drawing)} repacking={repacking} />
+        </figure>
+        <p className="told" role="status">
+          {repacking.told}
+        </p>
+        <p id="bed-keys" className="soft keys">
+          On a bed: arrows move it, + and − change its depth by 1 mm (with Shift 10 mm), S splits it, Delete
+          takes it out.
+        </p>
+      </div>
+      <div>
+        {before}
+        <MediaToTake model={model} repacking={repacking} />
+        <BedList places={places} repacking={repacking} />
+        {children}
+      </div>
+    </div>
+  );
+}
