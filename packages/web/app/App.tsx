@@ -6,6 +6,7 @@ import { Missing } from './Missing.tsx';
 
 // The engine and its forms come when a job is opened: the bench stands before that.
 const JobRoom = lazy(() => import('../rooms/job/JobRoom.tsx'));
+const TakeIn = lazy(() => import('../rooms/takein/TakeInRoom.tsx'));
 const Shelf = lazy(() => import('../rooms/shelf/Shelf.tsx'));
 const Reckoner = lazy(() => import('../rooms/reckoner/Reckoner.tsx'));
 const Settings = lazy(() => import('../rooms/settings/Settings.tsx'));
@@ -29,6 +30,9 @@ export function App() {
                 <Missing />
               )
             }
+          </Route>
+          <Route path="/take-in">
+            <TakeIn />
           </Route>
           <Route path="/shelf">
             <Shelf />

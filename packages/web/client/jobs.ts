@@ -17,10 +17,19 @@ export const listJobs = async (query: JobQuery): Promise<JobPage> => {
   return (await request<JobPage>(`/api/jobs?${new URLSearchParams(asked)}`)).body;
 };
 
+/** Every tag in use with the number of jobs that have it. */
+export const tagsInUse = async (): Promise<readonly { readonly tag: string; readonly count: number }[]> =>
+  (await request<{ readonly tags: readonly { tag: string; count: number }[] }>('/api/tags')).body.tags;
+
 export const readJobNumbered = async (number: number): Promise<RevisedDocument> => {
   const { body, etag } = await request<JobDocument>(`/api/jobs/${number}`);
   return { document: body, revision: revisionOf(etag) };
 };
+
+/** Takes a job in; what it does not state comes from the workshop's shelf and settings. */
+export const takeIn = async (document: unknown): Promise<{ readonly number: number }> =>
+  (await request<{ readonly number: number }>('/api/jobs?fill=books', { method: 'POST', json: document }))
+    .body;
 
 export interface WrittenRevision {
   readonly revision: number;

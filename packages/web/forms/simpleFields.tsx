@@ -1,3 +1,4 @@
+import { inWords } from '../app/words.ts';
 import { Framed } from './Framed.tsx';
 import { type PlacedField, usePlace } from './LineField.tsx';
 import { useTyped } from './useTyped.ts';
@@ -55,9 +56,6 @@ export function NumberField(field: PlacedField) {
     </Framed>
   );
 }
-
-/** Short names as people read them: `hang-on-back` is `hang on back`. */
-export const inWords = (shortName: string): string => shortName.replaceAll('-', ' ');
 
 /** One of a few words. */
 export function ChoiceField({ choices, ...field }: PlacedField & { readonly choices: readonly string[] }) {

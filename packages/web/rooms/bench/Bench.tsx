@@ -1,85 +1,110 @@
-import type { JobLine } from '@fettle/store/contract/jobs.ts';
+import type { JobPage } from '@fettle/store/contract/jobs.ts';
 import { useQuery } from '@tanstack/react-query';
 import { useEffect, useState } from 'react';
 import { Link, useSearchParams } from 'wouter';
 import { listJobs } from '../../client/jobs.ts';
+import { JobCard } from './JobCard.tsx';
+import { type Narrowed, Narrowing } from './Narrowing.tsx';
 
-/** Stages in which the filter is with its owner again. */
-const backHome: readonly (string | undefined)[] = ['handed-back', 'closed'];
+const atOnce = 60;
 
-const dayText = (day: string): string =>
-  new Date(`${day}T12:00:00Z`).toLocaleDateString(undefined, {
-    day: 'numeric',
-    month: 'short',
-    year: 'numeric',
-  });
+/** What the address says of the list, and how to change that. */
+function useNarrowed(): readonly [Narrowed, (change: Partial<Narrowed>) => void] {
+  const [asked, setAsked] = useSearchParams();
+  const [words = '', family = '', stage = '', tag = ''] = ['words', 'family', 'stage', 'tag'].map(
+    (name) => asked.get(name) ?? '',
+  );
+  const narrowed = { words, family, stage, tag };
+  const change = (next: Partial<Narrowed>): void => {
+    const kept = Object.entries({ ...narrowed, ...next }).filter(([, value]) => value !== '');
+    setAsked(Object.fromEntries(kept), { replace: true });
+  };
+  return [narrowed, change];
+}
 
-const today = (): string => new Date().toLocaleDateString('en-CA');
-
-function Promised({ job: { promised, stage } }: { readonly job: JobLine }) {
-  if (promised === undefined) return <span className="soft">no day promised</span>;
-  const isLate = promised < today() && !backHome.includes(stage);
+/** The search field: what is typed narrows the list after a pause. */
+function Search({ words, onChange }: { readonly words: string; readonly onChange: (words: string) => void }) {
+  const [typed, setTyped] = useState(words);
+  useEffect(() => {
+    const timer = setTimeout(() => {
+      if (typed !== words) onChange(typed);
+    }, 250);
+    return () => clearTimeout(timer);
+  }, [typed, words, onChange]);
   return (
-    <span className={isLate ? 'fault' : ''}>
-      {isLate ? 'late, promised for ' : 'promised for '}
-      <time dateTime={promised}>{dayText(promised)}</time>
-    </span>
+    <search>
+      <label htmlFor="words">Find jobs by number, words, owner or medium</label>
+      <input id="words" type="search" value={typed} onChange={({ target }) => setTyped(target.value)} />
+    </search>
   );
 }
 
-function JobCard({ job }: { readonly job: JobLine }) {
-  const { number, title, filterName, family, stage, owner, tags } = job;
+/** What an empty bench teaches. */
+const EmptyBench = () => (
+  <section className="empty">
+    <h2>Nothing is on the bench yet</h2>
+    <ol>
+      <li>Take in a filter: its kind, the tank, four or five measurements, the flow on the plate.</li>
+      <li>Put into the drawing what you found in it.</li>
+      <li>Read the findings: what is wrong, what it costs in numbers, what cures it.</li>
+      <li>Re-pack it on the drawing, or let plans be searched within a budget.</li>
+    </ol>
+    <p>What you do not know is assumed and marked so. A tape measure and a bucket are enough.</p>
+    <Link href="/take-in" className="button main">
+      Take in a filter
+    </Link>
+  </section>
+);
+
+function Jobs({ page, isNarrowed }: { readonly page: JobPage; readonly isNarrowed: boolean }) {
+  if (page.total === 0 && !isNarrowed) return <EmptyBench />;
   return (
-    <li className="card">
-      <Link href={`/jobs/${number}`}>
-        <img src={`/api/jobs/${number}/drawing`} alt="" loading="lazy" width="120" height="150" />
-        <strong>
-          {number} · {title ?? filterName ?? family}
-        </strong>
-      </Link>
-      <p>
-        <Promised job={job} />
-        {stage === undefined ? null : ` · ${stage.replaceAll('-', ' ')}`}
-        {owner === undefined ? null : ` · ${owner}`}
+    <>
+      <p role="status">
+        {page.total === 0 ? 'No job is like that.' : `${page.total} ${page.total === 1 ? 'job' : 'jobs'}`}
+        {page.total > page.jobs.length ? `, the first ${page.jobs.length} are shown: narrow the list.` : ''}
       </p>
-      {tags.length === 0 ? null : <p className="tags">{tags.join(', ')}</p>}
-    </li>
+      <ol className="cards">
+        {page.jobs.map((job) => (
+          <JobCard key={job.number} job={job} />
+        ))}
+      </ol>
+    </>
   );
 }
 
 /** The jobs in hand, soonest promise first. */
 export function Bench() {
-  const [asked, setAsked] = useSearchParams();
-  const words = asked.get('words') ?? '';
-  const [typed, setTyped] = useState(words);
-  useEffect(() => {
-    const timer = setTimeout(() => {
-      if (typed !== words) setAsked(typed === '' ? {} : { words: typed }, { replace: true });
-    }, 250);
-    return () => clearTimeout(timer);
-  }, [typed, words, setAsked]);
+  const [narrowed, narrow] = useNarrowed();
   const found = useQuery({
-    queryKey: ['jobs', words],
-    queryFn: () => listJobs({ words, order: 'promised', count: 100 }),
+    queryKey: ['jobs', narrowed],
+    queryFn: () => listJobs({ ...narrowed, order: 'promised', count: atOnce }),
     placeholderData: (before) => before,
   });
+  useEffect(() => {
+    document.title = 'Bench · Fettle';
+  }, []);
   return (
     <main>
-      <h1>Bench</h1>
-      <search>
-        <label htmlFor="words">Find jobs by number, words, owner or medium</label>
-        <input id="words" type="search" value={typed} onChange={(event) => setTyped(event.target.value)} />
-      </search>
+      <div className="jobhead">
+        <h1>Bench</h1>
+        <Link href="/take-in" className="button main">
+          Take in a filter
+        </Link>
+      </div>
+      <Search words={narrowed.words} onChange={(words) => narrow({ words })} />
+      <Narrowing narrowed={narrowed} onChange={narrow} />
       {found.isError ? (
         <p className="fault" role="alert">
-          The jobs cannot be shown: {found.error.message}
+          The jobs cannot be shown: {found.error.message}{' '}
+          <button type="button" onClick={() => void found.refetch()}>
+            Try again
+          </button>
         </p>
       ) : null}
-      <ol className="cards" aria-busy={found.isFetching}>
-        {found.data?.jobs.map((job) => (
-          <JobCard key={job.number} job={job} />
-        ))}
-      </ol>
+      {found.data === undefined ? null : (
+        <Jobs page={found.data} isNarrowed={Object.values(narrowed).some((value) => value !== '')} />
+      )}
     </main>
   );
 }

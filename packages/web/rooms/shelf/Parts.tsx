@@ -1,9 +1,9 @@
 import { partPrices } from '@fettle/engine/planning/alterations.ts';
 import { at } from '@fettle/job/schema/walk.ts';
+import { inWords } from '../../app/words.ts';
 import { Field } from '../../forms/Field.tsx';
 import { useForm } from '../../forms/JobForm.tsx';
 import { putting } from '../../forms/places.ts';
-import { inWords } from '../../forms/simpleFields.tsx';
 import { type Added, AddForm } from './AddForm.tsx';
 import { Stock, StockRow } from './StockRow.tsx';
 import { entriesOf, shortNameOf } from './shelfMedia.ts';

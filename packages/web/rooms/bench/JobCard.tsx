@@ -1,0 +1,65 @@
+import type { JobLine } from '@fettle/store/contract/jobs.ts';
+import { Link } from 'wouter';
+import { inWords } from '../../app/words.ts';
+
+/** Stages in which the filter is with its owner again. */
+const backHome: readonly (string | undefined)[] = ['handed-back', 'closed'];
+
+/** What comes next at each stage, and in which part of the job's room it is done. */
+const nextSteps: Readonly<Record<string, { readonly says: string; readonly part: string }>> = {
+  'taken-in': { says: 'test it as found', part: 'as-found' },
+  tested: { says: 'map it', part: 'map' },
+  mapped: { says: 'plan the re-pack', part: 're-pack' },
+  planned: { says: 'have it approved', part: 'take-in' },
+  approved: { says: 'build it', part: 're-pack' },
+  built: { says: 'test it as left', part: 'as-found' },
+  proven: { says: 'hand it back', part: 'as-left' },
+};
+
+const dayText = (day: string): string =>
+  new Date(`${day}T12:00:00Z`).toLocaleDateString(undefined, {
+    day: 'numeric',
+    month: 'short',
+    year: 'numeric',
+  });
+
+const today = (): string => new Date().toLocaleDateString('en-CA');
+
+function Promised({ job: { promised, stage } }: { readonly job: JobLine }) {
+  if (promised === undefined) return <span className="soft">no day promised</span>;
+  const isLate = promised < today() && !backHome.includes(stage);
+  return (
+    <span className={isLate ? 'fault' : ''}>
+      {isLate ? 'late, promised for ' : 'promised for '}
+      <time dateTime={promised}>{dayText(promised)}</time>
+    </span>
+  );
+}
+
+/** One job on the bench: its drawing, where it stands and the next thing to do. */
+export function JobCard({ job }: { readonly job: JobLine }) {
+  const { number, title, filterName, family, stage = 'taken-in', owner, tags } = job;
+  const next = nextSteps[stage];
+  return (
+    <li className="card">
+      <Link href={`/jobs/${number}`} className="open">
+        <img src={`/api/jobs/${number}/drawing`} alt="" loading="lazy" width="100" height="150" />
+        <span>
+          <strong>
+            {number} · {title ?? filterName ?? inWords(family)}
+          </strong>
+        </span>
+      </Link>
+      <p>
+        <Promised job={job} /> · {inWords(stage)}
+        {owner === undefined ? null : ` · ${owner}`}
+      </p>
+      {next === undefined ? null : (
+        <p>
+          Next: <Link href={`/jobs/${number}/${next.part}`}>{next.says}</Link>
+        </p>
+      )}
+      {tags.length === 0 ? null : <p className="soft">{tags.join(', ')}</p>}
+    </li>
+  );
+}
