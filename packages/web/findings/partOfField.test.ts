@@ -5,6 +5,7 @@ test.each([
   ['tank.volume', 'take-in'],
   ['filter.pump.ratedFlow', 'map'],
   ['tests[1].times', 'as-found'],
+  ['packing.basket-1[0].depth', 'map'],
   ['planned.packing.basket-1[0].depth', 're-pack'],
   ['money.tariff', undefined],
   ['', undefined],

@@ -5,12 +5,15 @@ import type { Sending } from './useOutgoing.ts';
 /** The picture itself, out of the page's own memory. */
 function Preview({ picture }: { readonly picture: Blob }) {
   const [address, setAddress] = useState<string>();
+  const [canBeShown, setCanBeShown] = useState(true);
   useEffect(() => {
     const made = URL.createObjectURL(picture);
     setAddress(made);
     return () => URL.revokeObjectURL(made);
   }, [picture]);
-  return address === undefined ? null : <img src={address} alt="" width="96" height="96" />;
+  if (address === undefined || !canBeShown) return null;
+  // Not every picture that a phone takes can be shown by its browser.
+  return <img src={address} alt="" width="96" height="96" onError={() => setCanBeShown(false)} />;
 }
 
 const wayWords = ({ way }: OutgoingPicture): string => {

@@ -25,7 +25,7 @@ export function Photographs({ job }: { readonly job: number }) {
       ) : null}
       <ul className="photographs">
         {found.data?.map((photograph, place) => (
-          <PhotographCard key={photograph.id} photograph={photograph} called={`Photograph ${place + 1}`} />
+          <PhotographCard key={photograph.id} photograph={photograph} called={`photograph ${place + 1}`} />
         ))}
       </ul>
     </section>

@@ -1,7 +1,8 @@
 import { useState } from 'react';
 import { useSearchParams } from 'wouter';
 import { BenchMode } from '../../../benchmode/BenchMode.tsx';
-import { Fields } from '../../../forms/Fields.tsx';
+import { BenchTests } from '../../../benchmode/BenchTests.tsx';
+
 import { Photographs } from '../../../photographs/Photographs.tsx';
 import type { JobAtWork } from '../jobAtWork.ts';
 
@@ -34,7 +35,7 @@ export function AsFound({ work }: { readonly work: JobAtWork }) {
           Time a filling at the bench
         </button>
       </p>
-      <Fields path={['tests']} />
+      <BenchTests />
       <Photographs job={work.state.number} />
     </div>
   );

@@ -3,11 +3,11 @@ import { placeName } from '@fettle/engine/assessment/placeName.ts';
 import type { AssessedJob } from '@fettle/workflows/assessJob.ts';
 import { printer } from '@fettle/workflows/printing.ts';
 import { filterTitle, summarySentences } from '@fettle/workflows/report/summary.ts';
-import { useState } from 'react';
+import { type Dispatch, type SetStateAction, useState } from 'react';
 import { FindingEntry } from '../../../findings/FindingEntry.tsx';
 import { PointedSection } from '../../../findings/PointedSection.tsx';
 import { ProblemList } from '../../../findings/ProblemList.tsx';
-import { isEmpty, spotsOf } from '../../../findings/spots.ts';
+import { type DrawnSection, isEmpty, spotsOf } from '../../../findings/spots.ts';
 import { Working } from '../../../findings/Working.tsx';
 import type { JobAtWork } from '../jobAtWork.ts';
 
@@ -61,55 +61,69 @@ function Waiting({ work }: { readonly work: JobAtWork }) {
   );
 }
 
+interface ListProps {
+  readonly job: AssessedJob;
+  readonly work: JobAtWork;
+  readonly section: DrawnSection | undefined;
+  readonly pointing: Pointing;
+  readonly setPointing: Dispatch<SetStateAction<Pointing>>;
+}
+
+function FindingList({ job, work, section, pointing: { shown }, setPointing }: ListProps) {
+  const placeOf = ({ place }: Finding): string | undefined =>
+    section === undefined || isEmpty(spotsOf(section, place)) ? undefined : placeInWords(job, place);
+  return (
+    <ol className="findings">
+      {job.findings.map((finding, index) => (
+        <FindingEntry
+          key={`${finding.id} ${finding.place} ${finding.says}`}
+          finding={finding}
+          system={work.system}
+          place={placeOf(finding)}
+          isShown={shown === index}
+          point={(isOn) => setPointing((before) => ({ ...before, pointed: isOn ? index : undefined }))}
+          show={() => setPointing({ pointed: undefined, shown: shown === index ? undefined : index })}
+        />
+      ))}
+    </ol>
+  );
+}
+
+const nowhere: Pointing = { pointed: undefined, shown: undefined };
+
 /** What is wrong with the filter, worst first, beside the drawing in which each points at its place. */
 export function Findings({ work }: { readonly work: JobAtWork }) {
   const { figures, state, system } = work;
   const { whole, quick, problems } = figures;
-  const [{ pointed, shown }, setPointing] = useState<Pointing>({ pointed: undefined, shown: undefined });
+  const [pointing, setPointing] = useState(nowhere);
   const section = quick && { places: quick.places, layout: quick.assessment.layout };
-  const findings: readonly Finding[] = whole?.findings ?? [];
-  const at = pointed ?? shown;
-  const looked = at === undefined ? undefined : findings[at];
-  const placeOf = ({ place }: Finding): string | undefined =>
-    whole === undefined || section === undefined || isEmpty(spotsOf(section, place))
-      ? undefined
-      : placeInWords(whole, place);
+  const finding = (index: number | undefined): Finding | undefined =>
+    index === undefined ? undefined : whole?.findings[index];
+  const looked = finding(pointing.pointed ?? pointing.shown);
   return (
-    <div className="part beside">
-      <PointedSection
-        work={work}
-        spots={looked && section && spotsOf(section, looked.place)}
-        shown={shown === undefined ? undefined : findings[shown]}
-        leave={() => setPointing({ pointed: undefined, shown: undefined })}
-      />
-      <div>
-        <h2>Findings</h2>
-        {problems.length === 0 ? null : (
-          <ProblemList number={state.number} document={state.document} problems={problems} />
-        )}
-        <Waiting work={work} />
-        {whole === undefined ? null : (
-          <>
-            <Summary job={whole} work={work} />
-            <h3>Worst first</h3>
-            <ol className="findings">
-              {findings.map((finding, index) => (
-                <FindingEntry
-                  key={`${finding.id} ${finding.place} ${finding.says}`}
-                  finding={finding}
-                  system={system}
-                  place={placeOf(finding)}
-                  isShown={shown === index}
-                  point={(isOn) =>
-                    setPointing((before) => ({ ...before, pointed: isOn ? index : undefined }))
-                  }
-                  show={() => setPointing({ pointed: undefined, shown: shown === index ? undefined : index })}
-                />
-              ))}
-            </ol>
-            <Working job={whole} system={system} />
-          </>
-        )}
+    <div className="part">
+      {problems.length === 0 ? null : (
+        <ProblemList number={state.number} document={state.document} problems={problems} />
+      )}
+      <div className="beside">
+        <PointedSection
+          work={work}
+          spots={looked && section && spotsOf(section, looked.place)}
+          shown={finding(pointing.shown)}
+          leave={() => setPointing(nowhere)}
+        />
+        <div>
+          <h2>Findings</h2>
+          <Waiting work={work} />
+          {whole === undefined ? null : (
+            <>
+              <Summary job={whole} work={work} />
+              <h3>Worst first</h3>
+              <FindingList {...{ job: whole, work, section, pointing, setPointing }} />
+              <Working job={whole} system={system} />
+            </>
+          )}
+        </div>
       </div>
     </div>
   );
