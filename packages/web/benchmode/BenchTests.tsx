@@ -1,8 +1,9 @@
 import { benchTestKinds } from '@fettle/job/schema/benchTests.ts';
+import { knownNames } from '@fettle/job/schema/walk.ts';
 import { inWords } from '../app/words.ts';
 import { Fields } from '../forms/Fields.tsx';
 import { useForm } from '../forms/JobForm.tsx';
-import { putting, valueAt } from '../forms/places.ts';
+import { putting, schemaOf, valueAt } from '../forms/places.ts';
 
 /** What each kind of test finds out, as its button says it. */
 const kindWords: Readonly<Record<string, string>> = {
@@ -14,23 +15,30 @@ const kindWords: Readonly<Record<string, string>> = {
   'ammonia-challenge': 'ammonia challenge',
 };
 
+/** Fields that every kind of test has, behind those that are its own. */
+const common: readonly string[] = ['state', 'notes', 'id'];
+
+const capital = (says: string): string => says.charAt(0).toUpperCase() + says.slice(1);
+
 const wordsOf = (kind: unknown): string => kindWords[String(kind)] ?? inWords(String(kind));
 
 /** One test with its fields. */
 function BenchTest({ place, kind }: { readonly place: number; readonly kind: unknown }) {
-  const { edit } = useForm();
+  const form = useForm();
+  const path = ['tests', place];
+  const own = knownNames(schemaOf(form, path)).filter((name) => name !== 'kind' && !common.includes(name));
   const called = `test ${place + 1}, ${wordsOf(kind)}`;
   return (
     <fieldset className="benchtest">
       <legend>
-        {place + 1}. {wordsOf(kind)}
+        {place + 1}. {capital(wordsOf(kind))}
       </legend>
-      <Fields path={['tests', place]} />
+      <Fields path={path} only={[...own, ...common]} />
       <p className="buttons">
         <button
           type="button"
           className="quiet"
-          onClick={() => edit({ says: `take away ${called}`, recipe: putting(['tests', place], undefined) })}
+          onClick={() => form.edit({ says: `take away ${called}`, recipe: putting(path, undefined) })}
         >
           Take away<span className="unseen"> {called}</span>
         </button>
@@ -72,7 +80,7 @@ export function BenchTests() {
                 })
               }
             >
-              {wordsOf(kind)}
+              {capital(wordsOf(kind))}
             </button>
           ))}
         </div>

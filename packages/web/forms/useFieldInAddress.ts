@@ -33,6 +33,7 @@ export function useFieldInAddress(problems: readonly Problem[], worked: unknown,
   useEffect(() => {
     const path = fieldInAddress();
     const address = `${part} ${path}`;
+    if (path === '') went.current = '';
     if (path === '' || went.current === address) return;
     const problem = problems.find((each) => each.path === path);
     if (problem === undefined) return;
