@@ -10,6 +10,9 @@ const queries = new QueryClient({
   },
 });
 
+// Without it the workbench works all the same, as long as the server can be reached.
+if (import.meta.env.PROD) navigator.serviceWorker?.register('/offline.js').catch(() => undefined);
+
 const place = document.getElementById('workbench');
 if (place === null) throw new Error('the page has no place for the workbench');
 createRoot(place).render(

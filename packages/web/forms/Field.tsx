@@ -1,7 +1,7 @@
-import { type Dimension, dimensionFacts } from '@fettle/engine/quantities/dimensions.ts';
-import { printQuantity } from '@fettle/engine/quantities/printQuantity.ts';
 import { writtenPath } from '@fettle/job/fieldPath.ts';
 import { fieldFacts, inner } from '@fettle/job/schema/fields.ts';
+import { printer } from '@fettle/workflows/printing.ts';
+import { assumedText } from '@fettle/workflows/report/assumed.ts';
 import * as z from 'zod';
 import { type FieldProps, useForm } from './JobForm.tsx';
 import { LineField } from './LineField.tsx';
@@ -16,19 +16,8 @@ function useAssumed(path: string): string | undefined {
   const { givens } = useForm();
   const given = givens.find((each) => each.path === path && each.assumedBecause !== undefined);
   if (given === undefined) return undefined;
-  const dimension = dimensionOf(given.unit);
-  const value =
-    dimension === undefined
-      ? `${Number(given.value.toPrecision(3))} ${given.unit}`
-      : printQuantity({ value: given.value, dimension, system: 'metric' });
-  return `Assumed: ${value.trim()}, ${given.assumedBecause}`;
+  return `Assumed ${assumedText(given, printer('metric'))}`;
 }
-
-const dimensionOf = (unit: string): Dimension | undefined =>
-  // Each key is a dimension, as the table's own type says.
-  (Object.keys(dimensionFacts) as Dimension[]).find(
-    (each) => dimensionFacts[each].si === unit && unit !== '1',
-  );
 
 /** A field of the form's document, of the kind that its schema asks for. */
 export function Field({ path, label, how, of }: FieldProps) {

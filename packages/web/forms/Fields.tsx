@@ -69,10 +69,10 @@ function Place({ path }: { readonly path: FieldPath }) {
 
 function Group({ path }: { readonly path: FieldPath }) {
   const schema = schemaOf(useForm(), path);
-  const says = schema === undefined ? undefined : fieldFacts.get(schema)?.says;
+  const says = (schema === undefined ? undefined : fieldFacts.get(schema)?.says) ?? String(path.at(-1));
   return (
     <fieldset>
-      {says === undefined ? null : <legend>{capital(says)}</legend>}
+      <legend>{capital(says)}</legend>
       <Fields path={path} />
     </fieldset>
   );

@@ -1,8 +1,11 @@
+import { type FieldPath, writtenPath } from '@fettle/job/fieldPath.ts';
 import { type ReactNode, useId } from 'react';
 
 /** What every field says of itself, whatever it is filled in with. */
 export interface FieldWords {
   readonly name: string;
+  /** Where its value stands in the document, so that a problem can lead to it. */
+  readonly path?: FieldPath;
   /** Which of several alike it belongs to; not seen, but read out behind its name. */
   readonly of?: string;
   readonly how?: string;
@@ -22,6 +25,7 @@ export interface Described {
 /** A field with its name over it, and under it how to find it out, what was understood, assumed or is wrong. */
 export function Framed({
   name,
+  path,
   of,
   how,
   problem,
@@ -37,7 +41,7 @@ export function Framed({
     { key: 'assumed', says: problem === undefined ? assumed : undefined, look: 'assumed' },
   ].filter(({ says }) => says !== undefined && says !== '');
   return (
-    <div className="field">
+    <div className="field" data-path={path === undefined ? undefined : writtenPath(path)}>
       <label htmlFor={id}>
         {name}
         {of === undefined ? null : <span className="unseen"> {of}</span>}

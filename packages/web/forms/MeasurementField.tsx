@@ -37,9 +37,9 @@ const schemaOf = (measurement: Measurement) => {
 const assumedText = ({ assumed, kind }: Measurement): string | undefined => {
   if (assumed === undefined) return undefined;
   const { value, because } = assumed;
-  if (kind === 'yes-no') return `Assumed: ${value === 1 ? 'yes' : 'no'}, ${because}`;
+  if (kind === 'yes-no') return `Assumed ${value === 1 ? 'yes' : 'no'}: ${because}`;
   const dimension = kind === 'count' ? 'count' : written[kind].dimension;
-  return `Assumed: ${printQuantity({ value, dimension, system: 'metric' })}, ${because}`;
+  return `Assumed ${printQuantity({ value, dimension, system: 'metric' })}: ${because}`;
 };
 
 /** A measurement of the filter, as its family asks for it. */

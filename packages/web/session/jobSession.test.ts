@@ -79,6 +79,20 @@ describe('a job at work', () => {
     again.close();
   });
 
+  test('is as saved as before once a change is undone before it was written', async () => {
+    const records = recordsOf(start);
+    const session = await openSession(1, toolsFor(records).tools);
+    session.edit({ says: 'volume', recipe: setting('volume', '190 L') });
+    session.undo();
+    expect(session.state().standing.is).toBe('saved');
+    await session.flush();
+    expect(records.revisions).toHaveLength(1);
+    records.revisions.push({ fettle: 1, tank: { volume: '210 L', feed: '1.5 g/d' } });
+    await session.lookForNews();
+    expect(session.state().document.tank).toMatchObject({ volume: '210 L' });
+    session.close();
+  });
+
   test('waits for records that cannot be reached, and loses nothing', async () => {
     const records = recordsOf(start);
     const session = await openSession(1, toolsFor(records).tools);

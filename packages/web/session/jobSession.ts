@@ -94,6 +94,9 @@ export async function openSession(number: number, tools: SessionTools): Promise<
   return new WorkedJob(await openedState(number, tools), tools);
 }
 
+const standingOf = (document: Worked, base: Worked): Standing =>
+  alike(document, base) ? { is: 'saved' } : { is: 'unsaved' };
+
 class WorkedJob implements JobSession {
   readonly #tools: SessionTools;
   readonly #windows: OtherWindows;
@@ -175,7 +178,7 @@ class WorkedJob implements JobSession {
   }
 
   #hear(news: WindowNews): void {
-    const standing: Standing = alike(news.document, news.base) ? { is: 'saved' } : { is: 'unsaved' };
+    const standing = standingOf(news.document, news.base);
     this.#show({ ...this.#state, ...news, standing });
     // The window of the edit writes it; this one does should that one be gone.
     if (standing.is === 'unsaved') this.#writeIn(3 * quietMs);
@@ -190,7 +193,11 @@ class WorkedJob implements JobSession {
     const { document, past, standing } = this.#state;
     if (history.document === document && history.past === past) return;
     const isConflict = standing.is === 'conflict';
-    this.#take({ ...this.#state, ...history, standing: isConflict ? standing : { is: 'unsaved' } });
+    this.#take({
+      ...this.#state,
+      ...history,
+      standing: isConflict ? standing : standingOf(history.document, this.#state.base),
+    });
     if (!isConflict) this.#writeIn(quietMs);
   }
 
@@ -208,7 +215,7 @@ class WorkedJob implements JobSession {
 
   #written(sent: SessionState, { document: saved, base, revision }: Extract<Saved, { how: 'saved' }>): void {
     const document = withEditsSince(sent.document, { saved, now: this.#state.document });
-    const standing: Standing = alike(document, base) ? { is: 'saved' } : { is: 'unsaved' };
+    const standing = standingOf(document, base);
     this.#take({ ...this.#state, document, revision, base, standing });
     if (standing.is === 'unsaved') this.#writeIn(quietMs);
   }

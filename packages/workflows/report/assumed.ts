@@ -23,11 +23,12 @@ const printValue = ({ value, unit }: Given, print: Print): string => {
   return `${Number(value.toPrecision(3))}${unit === '1' ? '' : ` ${unit}`}`;
 };
 
+/** What was taken where the job did not state it, and why: `1.20 m: usual for this kind`. */
+export const assumedText = (given: Given, print: Print): string =>
+  `${printValue(given, print)}: ${given.assumedBecause?.replace(/^not stated: /, '')}`;
+
 /** What was not stated, what was taken instead, and why. */
 export const assumedLines = ({ givens }: Model, print: Print): readonly string[] =>
   givens
     .filter((given) => given.assumedBecause !== undefined)
-    .map(
-      (given) =>
-        `${given.path} ${printValue(given, print)}: ${given.assumedBecause?.replace(/^not stated: /, '')}`,
-    );
+    .map((given) => `${given.path} ${assumedText(given, print)}`);

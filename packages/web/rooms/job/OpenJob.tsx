@@ -62,7 +62,7 @@ export function OpenJob({ session, part }: { readonly session: JobSession; reado
   const figures = useComputed(state.document, { system, theme, state: packed });
   const [, go] = useLocation();
   useUndoKeys(session);
-  useFieldInAddress(figures.problems, state.document, part);
+  useFieldInAddress(part, figures.quick !== undefined || figures.problems.length > 0);
   const shown = jobParts.find(({ id }) => id === part);
   const { number } = state;
   useEffect(() => {
