@@ -1,15 +1,13 @@
 import { writtenPath } from '@fettle/job/fieldPath.ts';
-import { fieldFacts, inner } from '@fettle/job/schema/fields.ts';
 import { printer } from '@fettle/workflows/printing.ts';
 import { assumedText } from '@fettle/workflows/report/assumed.ts';
 import * as z from 'zod';
 import { type FieldProps, useForm } from './JobForm.tsx';
 import { LineField } from './LineField.tsx';
+import { factsAt, labelAt } from './labels.ts';
 import { schemaOf } from './places.ts';
 import { QuantityField } from './QuantityField.tsx';
 import { ChoiceField, DayField, NumberField, TextField, YesNoField } from './simpleFields.tsx';
-
-const capital = (says: string): string => says.charAt(0).toUpperCase() + says.slice(1);
 
 /** What the engine took where the document says nothing. */
 function useAssumed(path: string): string | undefined {
@@ -19,18 +17,24 @@ function useAssumed(path: string): string | undefined {
   return `Assumed ${assumedText(given, printer('metric'))}`;
 }
 
+/** Where words stand beside another way of writing them, such as yes and no, the words are offered. */
+const choiceOf = (schema: z.core.$ZodType | undefined): z.core.$ZodType | undefined =>
+  schema instanceof z.ZodUnion
+    ? (schema.options.find((option: z.core.$ZodType) => option instanceof z.ZodEnum) ?? schema)
+    : schema;
+
 /** A field of the form's document, of the kind that its schema asks for. */
 export function Field({ path, label, how, of }: FieldProps) {
   const form = useForm();
-  const schema = schemaOf(form, path);
+  const schema = choiceOf(schemaOf(form, path));
   const written = writtenPath(path);
   const assumed = useAssumed(written);
   if (schema === undefined) return null;
-  const facts = fieldFacts.get(inner(schema));
+  const facts = factsAt(form, path);
   const says = form.problems.find((problem) => problem.path === written)?.says;
   const shared = {
     path,
-    name: label ?? capital(facts?.says ?? written),
+    name: label ?? labelAt(form, path),
     ...(how === undefined ? {} : { how }),
     ...(of === undefined ? {} : { of }),
     ...(says === undefined ? {} : { problem: says }),

@@ -1,12 +1,11 @@
 import type { FieldPath } from '@fettle/job/fieldPath.ts';
-import { fieldFacts, inner } from '@fettle/job/schema/fields.ts';
+import { inner } from '@fettle/job/schema/fields.ts';
 import { knownNames } from '@fettle/job/schema/walk.ts';
 import * as z from 'zod';
 import { Field } from './Field.tsx';
 import { useForm } from './JobForm.tsx';
+import { labelAt } from './labels.ts';
 import { putting, schemaOf, valueAt } from './places.ts';
-
-const capital = (says: string): string => says.charAt(0).toUpperCase() + says.slice(1);
 
 /** Says what is wrong with a place that is no single field, such as a list with too few entries. */
 function PlaceProblem({ path }: { readonly path: string }) {
@@ -21,14 +20,15 @@ function PlaceProblem({ path }: { readonly path: string }) {
 
 /** A list of the document: each entry with its fields, and buttons to add one and take one away. */
 function ListFields({ path, schema }: { readonly path: FieldPath; readonly schema: z.ZodArray }) {
-  const { document, edit } = useForm();
+  const form = useForm();
+  const { document, edit } = form;
   const value = valueAt(document, path);
   const entries: readonly unknown[] = Array.isArray(value) ? value : [];
-  const says = fieldFacts.get(schema)?.says ?? String(path.at(-1));
+  const says = labelAt(form, path);
   const isGroup = inner(schema.element) instanceof z.ZodObject;
   return (
     <fieldset className="list">
-      <legend>{capital(says)}</legend>
+      <legend>{says}</legend>
       <ol>
         {entries.map((_, place) => (
           // Entries have no name of their own: their place is all there is.
@@ -68,11 +68,9 @@ function Place({ path }: { readonly path: FieldPath }) {
 }
 
 function Group({ path }: { readonly path: FieldPath }) {
-  const schema = schemaOf(useForm(), path);
-  const says = (schema === undefined ? undefined : fieldFacts.get(schema)?.says) ?? String(path.at(-1));
   return (
     <fieldset>
-      <legend>{capital(says)}</legend>
+      <legend>{labelAt(useForm(), path)}</legend>
       <Fields path={path} />
     </fieldset>
   );
