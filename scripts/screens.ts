@@ -1,15 +1,21 @@
 /**
- * Takes pictures of the server's pages for the docs, from the demo jobs in a throw-away data folder:
+ * Takes pictures of the workbench and the server's pages for the docs, from the demo jobs in a throw-away data folder:
  * `tsx scripts/screens.ts`. They are looked at, not compared: another browser draws letters a little otherwise.
  */
 import { mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join, resolve } from 'node:path';
+import type { Model } from '@fettle/engine/model/model.ts';
+import { searchPlans } from '@fettle/engine/planning/search.ts';
 import { readJob } from '@fettle/job/read.ts';
+import type { JobDocument } from '@fettle/job/schema/job.ts';
 import { startServer } from '@fettle/server/start.ts';
 import type { Store } from '@fettle/store/contract/store.ts';
 import { openStore } from '@fettle/store/open.ts';
+import { plannedState } from '@fettle/workflows/plannedState.ts';
+import { toPlansResult } from '@fettle/workflows/results/plans.ts';
 import type { Browser } from 'playwright-core';
+import { build as buildPages } from 'vite';
 import { openBrowser } from '../test/support/browser.ts';
 import { inventedPicture } from './records/inventedPictures.ts';
 import { projectRoot } from './sources.ts';
@@ -19,7 +25,53 @@ interface Screen {
   readonly path: string;
   readonly widthPx: number;
   readonly theme: 'light' | 'dark';
+  /** Only so much of it from the top; the whole page where left out. */
+  readonly heightPx?: number;
+  /** What must be seen before the picture is taken. */
+  readonly when?: string;
 }
+
+/** The workbench, as a desk and a phone show it. */
+const rooms: readonly Screen[] = [
+  { name: 'workbench-bench', path: '/', widthPx: 1200, theme: 'light', when: '.card' },
+  { name: 'workbench-take-in-phone', path: '/take-in', widthPx: 390, theme: 'light', when: '.families' },
+  { name: 'workbench-map', path: '/jobs/2/map', widthPx: 1300, theme: 'light', when: '.overlay .bed' },
+  { name: 'workbench-findings', path: '/jobs/5/findings', widthPx: 1300, theme: 'light', when: '.finding' },
+  {
+    name: 'workbench-findings-phone-dark',
+    path: '/jobs/1/findings',
+    widthPx: 390,
+    theme: 'dark',
+    when: '.finding',
+  },
+  {
+    name: 'workbench-re-pack',
+    path: '/jobs/1/re-pack',
+    widthPx: 1300,
+    theme: 'light',
+    when: 'table.figures',
+  },
+  {
+    name: 'workbench-re-pack-phone-dark',
+    path: '/jobs/2/re-pack',
+    widthPx: 390,
+    theme: 'dark',
+    when: 'table.figures',
+  },
+  {
+    name: 'workbench-as-found-phone',
+    path: '/jobs/1/as-found',
+    widthPx: 390,
+    theme: 'light',
+    when: '.field',
+  },
+  { name: 'workbench-history', path: '/jobs/1/history', widthPx: 1200, theme: 'light', when: 'main h2' },
+  { name: 'workbench-shelf', path: '/shelf', widthPx: 1200, theme: 'light', when: 'main h2' },
+  { name: 'workbench-reckoner', path: '/reckoner', widthPx: 1200, theme: 'light', when: 'main a' },
+  { name: 'workbench-settings-dark', path: '/settings', widthPx: 1200, theme: 'dark', when: '.field' },
+];
+
+const workbench = rooms.map((screen) => ({ heightPx: screen.widthPx < 500 ? 1200 : 1000, ...screen }));
 
 const outFolder = resolve(projectRoot, 'docs', 'pictures', 'screens');
 
@@ -31,6 +83,12 @@ const quote = {
   parts: [{ part: 'seal strip', count: 2, price: '2 GBP' }],
   warranty: '6 months on seals',
 };
+
+/** The best plan for a small budget, taken. */
+function bestPlan(model: Model): Pick<JobDocument, 'planned'> {
+  const [best] = toPlansResult(searchPlans(model, { budget: 15 }), model.money.currency).plans;
+  return best === undefined ? {} : { planned: plannedState(best, model) };
+}
 
 async function hangOn(store: Store, job: number): Promise<void> {
   const by = 'anna';
@@ -52,9 +110,10 @@ async function takeInDemos(folder: string): Promise<void> {
     for (const file of readdirSync(resolve(projectRoot, 'demo')).toSorted()) {
       const reading = readJob(readFileSync(resolve(projectRoot, 'demo', file)));
       if (!reading.ok) continue;
-      const { document } = reading;
+      const { document, model } = reading;
       const isFirst = document.job?.number === 1;
-      await store.jobs.create({ document: isFirst ? { ...document, quote } : document, by: 'anna' });
+      const worked = isFirst ? { ...document, quote, ...bestPlan(model) } : document;
+      await store.jobs.create({ document: worked, by: 'anna' });
     }
     await hangOn(store, 1);
   } finally {
@@ -77,18 +136,20 @@ async function ownerPath(address: string): Promise<string> {
 
 async function take(browser: Browser, address: string, screen: Screen): Promise<void> {
   const page = await browser.newPage({
-    viewport: { width: screen.widthPx, height: 800 },
+    viewport: { width: screen.widthPx, height: screen.heightPx ?? 800 },
     colorScheme: screen.theme,
   });
   await page.goto(new URL(screen.path, address).href, { waitUntil: 'networkidle' });
+  if (screen.when !== undefined) await page.locator(screen.when).first().waitFor();
   const path = join(outFolder, `${screen.name}.png`);
-  await page.screenshot({ path, fullPage: true });
+  await page.screenshot({ path, fullPage: screen.heightPx === undefined });
   console.log(path);
   await page.close();
 }
 
 const folder = mkdtempSync(join(tmpdir(), 'fettle-screens-'));
 try {
+  await buildPages({ configFile: resolve(projectRoot, 'packages/web/vite.config.ts'), logLevel: 'error' });
   await takeInDemos(folder);
   const server = await startServer({ folder, port: 0 });
   const browser = await openBrowser();
@@ -99,6 +160,7 @@ try {
     { name: 'bench-phone-dark', path: '/plain', widthPx: 390, theme: 'dark' },
     { name: 'job', path: '/plain/jobs/1', widthPx: 1000, theme: 'light' },
     { name: 'job-phone', path: '/plain/jobs/1', widthPx: 390, theme: 'light' },
+    ...workbench,
     { name: 'owner', path: owner, widthPx: 1000, theme: 'light' },
     { name: 'owner-phone-dark', path: owner, widthPx: 390, theme: 'dark' },
   ];
