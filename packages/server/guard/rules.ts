@@ -7,12 +7,12 @@ export type Least = 'anyone' | Role;
 export const rules: Readonly<Record<string, Least>> = {
   // Pages
   'GET /': 'reader',
-  'GET /jobs/:number': 'reader',
-  'GET /jobs/:number/:part': 'reader',
+  'GET /jobs/:number{[1-9][0-9]{0,8}}': 'reader',
+  'GET /jobs/:number{[1-9][0-9]{0,8}}/:part{[a-z-]+}': 'reader',
   'GET /take-in': 'reader',
   'GET /shelf': 'reader',
   'GET /reckoner': 'reader',
-  'GET /reckoner/:id': 'reader',
+  'GET /reckoner/:id{[a-z0-9-]+}': 'reader',
   'GET /settings': 'reader',
   'GET /plain': 'reader',
   'GET /plain/jobs/:number': 'reader',

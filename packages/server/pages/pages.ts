@@ -8,12 +8,12 @@ import { style } from './style.ts';
 /** Addresses of the workbench's rooms; which one is shown, the page itself decides. */
 const rooms = [
   '/',
-  '/jobs/:number',
-  '/jobs/:number/:part',
+  '/jobs/:number{[1-9][0-9]{0,8}}',
+  '/jobs/:number{[1-9][0-9]{0,8}}/:part{[a-z-]+}',
   '/take-in',
   '/shelf',
   '/reckoner',
-  '/reckoner/:id',
+  '/reckoner/:id{[a-z0-9-]+}',
   '/settings',
 ];
 
