@@ -7,6 +7,7 @@ const compiler = 'node_modules/typescript/bin/tsc';
 const steps: readonly Step[] = [
   { name: 'format and lint', module: biome, arguments: ['check', '--error-on-warnings'] },
   { name: 'types, the engine alone', module: compiler, arguments: ['-p', 'packages/engine/tsconfig.json'] },
+  { name: 'types, the plots', module: compiler, arguments: ['-p', 'packages/plots/tsconfig.json'] },
   { name: 'types, the workbench', module: compiler, arguments: ['-p', 'packages/web/tsconfig.json'] },
   { name: 'types', module: compiler, arguments: ['-p', 'tsconfig.json'] },
   { name: 'unused code', module: 'node_modules/knip/bin/knip.js', arguments: ['--no-progress'] },

@@ -23,12 +23,13 @@ export const packageLayers: Readonly<Record<string, readonly string[]>> = {
   job: ['engine'],
   store: ['engine', 'job'],
   drawing: ['engine', 'job'],
-  writeup: ['engine', 'job', 'drawing'],
+  plots: ['engine', 'job', 'drawing'],
+  writeup: ['engine', 'job', 'drawing', 'plots'],
   workflows: ['engine', 'job', 'store', 'drawing', 'writeup'],
   server: ['engine', 'job', 'store', 'drawing', 'writeup', 'workflows'],
   cli: ['engine', 'job', 'store', 'drawing', 'writeup', 'workflows', 'server'],
   // What records are is in the contract; records themselves are reached over the API alone.
-  web: ['engine', 'job', 'store/contract', 'drawing', 'writeup', 'workflows'],
+  web: ['engine', 'job', 'store/contract', 'drawing', 'plots', 'writeup', 'workflows'],
 };
 
 /** Where a source file belongs. Files outside `packages/` belong to no package and may import any of them. */

@@ -1,6 +1,7 @@
 import type { SectionPlaces } from '@fettle/drawing/sectionPlaces.ts';
 import type { Theme } from '@fettle/drawing/tokens.ts';
 import type { Assessment } from '@fettle/engine/assessment/assessment.ts';
+import type { PumpAndSystem } from '@fettle/engine/assessment/hydraulics/curves.ts';
 import type { Model } from '@fettle/engine/model/model.ts';
 import type { System } from '@fettle/engine/quantities/displayUnits.ts';
 import type { Note } from '@fettle/job/notes.ts';
@@ -26,8 +27,17 @@ export interface QuickFigures {
   readonly places: SectionPlaces;
 }
 
-/** What takes longer: faults and their cures, claims, bench tests. */
-export type WholeFigures = AssessedJob;
+/** The curves of pump and system of one packing, and where they meet. */
+export interface Curves extends PumpAndSystem {
+  readonly duty: Assessment['dutyPoint'];
+}
+
+/** What takes longer: faults and their cures, claims, bench tests, and the curves to plot. */
+export interface WholeFigures extends AssessedJob {
+  readonly curves: Curves;
+  /** Of the packing that is planned, beside another one; absent where the job describes none. */
+  readonly plannedCurves?: Curves;
+}
 
 /** What was made of a document, or what is wrong with it. */
 export type Computed<Figures> =

@@ -1,13 +1,15 @@
 import { sectionDrawing } from '@fettle/drawing/sectionDrawing.ts';
 import { sectionPlaces } from '@fettle/drawing/sectionPlaces.ts';
 import { assess } from '@fettle/engine/assessment/assess.ts';
+import { pumpAndSystem } from '@fettle/engine/assessment/hydraulics/curves.ts';
+import type { Model } from '@fettle/engine/model/model.ts';
 import { type PackedState, packedStates } from '@fettle/job/packedStates.ts';
 import type { JobReading } from '@fettle/job/read.ts';
 import { stateModel } from '@fettle/job/toModel/stateModel.ts';
 import { assessJob } from '@fettle/workflows/assessJob.ts';
 import { openJob } from '@fettle/workflows/openJob.ts';
 import { expose } from 'comlink';
-import type { Computed, QuickFigures, Shown, WholeFigures } from './assessed.ts';
+import type { Computed, Curves, QuickFigures, Shown, WholeFigures } from './assessed.ts';
 
 /** A job with the model of one state, or of the last state before it that the job describes. */
 const opened = (document: unknown, state: PackedState): JobReading => {
@@ -16,6 +18,14 @@ const opened = (document: unknown, state: PackedState): JobReading => {
   const before = packedStates.slice(0, packedStates.indexOf(state) + 1).toReversed();
   const models = before.map((each) => stateModel(reading.document, each));
   return { ...reading, model: models.find((model) => model !== undefined) ?? reading.model };
+};
+
+const curvesOf = (model: Model, duty: Curves['duty']): Curves => ({ duty, ...pumpAndSystem(model, duty) });
+
+/** The curves of what is planned, to be seen beside those of the packing as found. */
+const plannedCurves = (reading: Extract<JobReading, { ok: true }>, state: PackedState) => {
+  const planned = state === 'as-found' ? stateModel(reading.document, 'planned') : undefined;
+  return planned === undefined ? {} : { plannedCurves: curvesOf(planned, assess(planned).dutyPoint) };
 };
 
 /** What the worker does; everything that goes in and out is plain data. */
@@ -45,7 +55,10 @@ const engine = {
 
   whole(document: unknown, { system, state }: Shown): Computed<WholeFigures> {
     const reading = opened(document, state);
-    return reading.ok ? { ok: true, figures: assessJob(reading.model, { system }) } : reading;
+    if (!reading.ok) return reading;
+    const job = assessJob(reading.model, { system });
+    const curves = curvesOf(reading.model, job.assessment.dutyPoint);
+    return { ok: true, figures: { ...job, curves, ...plannedCurves(reading, state) } };
   },
 };
 

@@ -1,14 +1,15 @@
 import type { Model } from '@fettle/engine/model/model.ts';
 import { alterationKinds } from '@fettle/engine/planning/alterations.ts';
 import type { FoundPlan } from '@fettle/workflows/plannedState.ts';
-import type { Figure } from '@fettle/workflows/results/figures.ts';
 import type { PlansResult } from '@fettle/workflows/results/plans.ts';
+import { lazy, Suspense } from 'react';
 import type { JobSession } from '../session/jobSession.ts';
+import { sum, three } from './planTexts.ts';
 import { takingPlan } from './takePlan.ts';
 
-type Row = Pick<FoundPlan, 'flow' | 'feed' | 'served' | 'cleaningInterval'>;
+const PlansDrawn = lazy(() => import('../plots/PlansDrawn.tsx'));
 
-const three = ({ value, unit }: Figure): string => `${Number(value.toPrecision(3)).toLocaleString()} ${unit}`;
+type Row = Pick<FoundPlan, 'flow' | 'feed' | 'served' | 'cleaningInterval'>;
 
 const interval = ({ value, beyond }: Row['cleaningInterval']): string =>
   beyond ? 'more than a year' : `${Number(value.toPrecision(2))} d`;
@@ -21,8 +22,6 @@ const Figures = ({ row }: { readonly row: Row }) => (
     <td>{interval(row.cleaningInterval)}</td>
   </>
 );
-
-const sum = ({ value, unit }: Figure): string => `${value.toFixed(2)} ${unit}`;
 
 const changes = ({ alterations }: FoundPlan): string =>
   alterations.map(({ id }) => alterationKinds[id]?.says ?? id).join(', ') || 'hardware as it is';
@@ -123,6 +122,9 @@ export function PlansFound(of: {
           </tbody>
         </table>
       </div>
+      <Suspense fallback={null}>
+        <PlansDrawn plans={plans} currency={model.money.currency} />
+      </Suspense>
       {plans.nothingBetter === undefined ? null : (
         <p>Nothing better was found. What would have to give: {plans.nothingBetter.join('; ')}.</p>
       )}

@@ -1,5 +1,6 @@
 import type { Assessment, HeadShare } from '@fettle/engine/assessment/assessment.ts';
 import { placeName } from '@fettle/engine/assessment/placeName.ts';
+import { printContact } from '@fettle/engine/quantities/printShort.ts';
 import type { AssessedJob } from '../assessJob.ts';
 import { type Print, share } from '../printing.ts';
 import type { ReportTable } from './reportTable.ts';
@@ -17,7 +18,7 @@ export const routesTable = (job: AssessedJob): ReportTable => {
       ...route.beds.map((id) => mediumOf(job, id)),
       ...route.past.map((id) => `past ${placeName(model, assessment, id)}`),
     ];
-    const contact = route.contactTimeS > 0 ? `${Number(route.contactTimeS.toPrecision(2))} s` : '-';
+    const contact = route.contactTimeS > 0 ? printContact(route.contactTimeS) : '-';
     return [
       route.id,
       share(route.share),
@@ -56,18 +57,29 @@ const PARTS: Readonly<Record<HeadShare['part'], string>> = {
   lift: 'lift',
 };
 
+/** What one kind of part takes of the pump's head. */
+export interface HeadOfPart {
+  readonly label: string;
+  readonly headM: number;
+  /** Share of the pump's head at the duty point, 0 to 1. */
+  readonly share: number;
+}
+
 /** Where the pump's head goes, by kind of part. */
-export const headTable = ({ headBudget }: Assessment, print: Print): ReportTable => ({
+export const headByPart = ({ headBudget }: Pick<Assessment, 'headBudget'>): readonly HeadOfPart[] =>
+  Object.entries(PARTS).flatMap(([part, label]) => {
+    const entries = headBudget.filter((entry) => entry.part === part);
+    if (entries.length === 0) return [];
+    const headM = entries.reduce((sum, entry) => sum + entry.headM, 0);
+    return [{ label, headM, share: entries.reduce((sum, entry) => sum + entry.share, 0) }];
+  });
+
+/** Where the pump's head goes, as a table. */
+export const headTable = (assessment: Assessment, print: Print): ReportTable => ({
   columns: [
     { head: 'where the head goes' },
     { head: 'head', align: 'right' },
     { head: 'share', align: 'right' },
   ],
-  rows: Object.entries(PARTS).flatMap(([part, label]) => {
-    const entries = headBudget.filter((entry) => entry.part === part);
-    if (entries.length === 0) return [];
-    const head = entries.reduce((sum, entry) => sum + entry.headM, 0);
-    const of = entries.reduce((sum, entry) => sum + entry.share, 0);
-    return [[label, print(head, 'length'), share(of)]];
-  }),
+  rows: headByPart(assessment).map((part) => [part.label, print(part.headM, 'length'), share(part.share)]),
 });

@@ -9,6 +9,7 @@ import { PointedSection } from '../../../findings/PointedSection.tsx';
 import { ProblemList } from '../../../findings/ProblemList.tsx';
 import { type DrawnSection, isEmpty, spotsOf } from '../../../findings/spots.ts';
 import { Working } from '../../../findings/Working.tsx';
+import { WaterPlots } from '../../../plots/WaterPlots.tsx';
 import type { JobAtWork } from '../jobAtWork.ts';
 
 /** Findings by their place in the list: two may say the same of two places. */
@@ -125,6 +126,7 @@ export function Findings({ work }: { readonly work: JobAtWork }) {
           )}
         </div>
       </div>
+      <WaterPlots work={work} />
     </div>
   );
 }

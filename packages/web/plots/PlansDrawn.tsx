@@ -1,0 +1,33 @@
+import { PlansPlot, type SaidFigure } from '@fettle/plots/PlansPlot.tsx';
+import type { Figure } from '@fettle/workflows/results/figures.ts';
+import type { PlansResult } from '@fettle/workflows/results/plans.ts';
+import { useTheme } from '../app/preferences.ts';
+import { sum, three } from '../plans/planTexts.ts';
+
+const said = (figure: Figure, print: (figure: Figure) => string): SaidFigure => {
+  const { value, low, high } = figure;
+  const range = low === undefined || high === undefined ? {} : { low, high };
+  return { value, says: print(figure), ...range };
+};
+
+/** What the plans cost and the feed that each carries, in the words of the table. */
+export default function PlansDrawn({ plans, currency }: { plans: PlansResult; currency: string }) {
+  const theme = useTheme();
+  if (plans.plans.length === 0) return null;
+  return (
+    <figure className="plot">
+      <PlansPlot
+        id="plans-plot"
+        theme={theme}
+        currency={currency}
+        gain={{ name: 'feed carried', unit: plans.asFound.feed.unit }}
+        asFound={said(plans.asFound.feed, three)}
+        plans={plans.plans.map(({ id, cost, feed }) => ({
+          id,
+          cost: said(cost, sum),
+          gain: said(feed, three),
+        }))}
+      />
+    </figure>
+  );
+}

@@ -1,0 +1,49 @@
+import type { Model } from '@fettle/engine/model/model.ts';
+import type { System } from '@fettle/engine/quantities/displayUnits.ts';
+import { HeadBudgetPlot } from '@fettle/plots/HeadBudgetPlot.tsx';
+import { type MeasuredFlow, PumpCurvePlot } from '@fettle/plots/PumpCurvePlot.tsx';
+import { ResidenceTimePlot } from '@fettle/plots/ResidenceTimePlot.tsx';
+import { headByPart } from '@fettle/workflows/report/water.ts';
+import { useTheme } from '../app/preferences.ts';
+import type { WholeFigures } from '../computing/assessed.ts';
+
+/** The flow as found by the test with the least doubt. */
+const measuredAsFound = ({ tests }: Model): MeasuredFlow | undefined => {
+  const [best] = tests
+    .flatMap((test) => (test.kind === 'timed-volume' && test.state === 'as-found' ? [test] : []))
+    .toSorted((a, b) => a.doubtM3PerS - b.doubtM3PerS);
+  return best && { ...best, name: 'measured as found' };
+};
+
+/** The plots of a filter through which water flows. */
+export default function WaterDrawn({ figures, system }: { figures: WholeFigures; system: System }) {
+  const look = { system, theme: useTheme() };
+  const { model, assessment, curves, plannedCurves } = figures;
+  const measured = measuredAsFound(model);
+  const planned =
+    plannedCurves && plannedCurves.duty.flowM3PerS > 0 ? { ...plannedCurves, name: 'planned' } : undefined;
+  return (
+    <section aria-labelledby="water-plots">
+      <h3 id="water-plots">Pump, head and time in the media</h3>
+      <div className="plots">
+        <figure className="plot">
+          <PumpCurvePlot
+            {...look}
+            id="pump-plot"
+            found={{ ...curves, name: 'as found' }}
+            {...(planned === undefined ? {} : { planned })}
+            {...(measured === undefined ? {} : { measured })}
+          />
+        </figure>
+        <figure className="plot">
+          <HeadBudgetPlot {...look} id="head-plot" parts={headByPart(assessment)} />
+        </figure>
+        {assessment.beds.length === 0 ? null : (
+          <figure className="plot">
+            <ResidenceTimePlot {...look} id="residence-plot" routes={assessment.routes} />
+          </figure>
+        )}
+      </div>
+    </section>
+  );
+}
