@@ -94,19 +94,18 @@ function Edge({ bed, onGrab }: { readonly bed: BedPlace; readonly onGrab: (event
 
 interface BedAtKeys {
   readonly bed: BedPlace;
-  readonly places: SectionPlaces;
   readonly repacking: Repacking;
   /** Where the focus goes with the bed. */
   readonly follow: (to: BedPosition) => void;
 }
 
 /** Keys that change a bed that has the focus. */
-function bedKeys({ bed, places, repacking, follow }: BedAtKeys) {
+function bedKeys({ bed, repacking, follow }: BedAtKeys) {
   const step = (by: -1 | 1): void => {
     const to = repacking.step(bed, by);
     if (to !== undefined) follow(to);
   };
-  const deeper = (byM: number): void => repacking.resize(bed, pulledDepthM(bed, places.beds, byM));
+  const deeper = (byM: number): void => repacking.deepen(bed, byM);
   const keys = new Map<string, (byM: number) => void>([
     ['ArrowUp', () => step(-1)],
     ['ArrowLeft', () => step(-1)],
@@ -206,7 +205,7 @@ export function BedsOverlay(props: OverlayProps) {
             aria-label={`${bed.tag}, ${bed.name}, ${Math.round(bed.depthM * 1000)} mm in ${bed.chamber.label}`}
             aria-describedby="bed-keys"
             onPointerDown={(event) => grab(event, bed, 'move')}
-            onKeyDown={bedKeys({ bed, places, repacking, follow })}
+            onKeyDown={bedKeys({ bed, repacking, follow })}
             data-bed={`${bed.chamber.id}:${bed.place}`}
           />
           <Edge bed={bed} onGrab={(event) => grab(event, bed, 'resize')} />

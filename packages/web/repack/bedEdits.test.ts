@@ -8,6 +8,7 @@ import {
   withBedSplit,
   withBedsSwapped,
   withoutBed,
+  writtenDepthM,
 } from './bedEdits.ts';
 
 const found: WrittenPacking = {
@@ -59,6 +60,12 @@ describe('beds moved by hand', () => {
   test('a new depth takes the place of the amount that was written', () => {
     const { high } = withBedDepth(found, { chamber: 'high', place: 0 }, 0.041);
     expect(high).toEqual([{ medium: 'rings', depth: '41 mm' }]);
+  });
+
+  test('a depth set by hand is known before the drawing follows', () => {
+    const changed = withBedDepth(found, { chamber: 'high', place: 0 }, 0.041);
+    expect(writtenDepthM(changed, { chamber: 'high', place: 0 })).toBeCloseTo(0.041, 12);
+    expect(writtenDepthM(found, { chamber: 'high', place: 0 })).toBeUndefined();
   });
 
   test('both halves of a bed are together as deep as it was, to the millimetre', () => {

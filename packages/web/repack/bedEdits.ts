@@ -73,6 +73,16 @@ export const withBedDepth = (
   return { ...packing, [chamber]: beds };
 };
 
+/** The depth of a bed that was set by hand, m; undefined where its amount is written in another way. */
+export const writtenDepthM = (
+  packing: WrittenPacking,
+  { chamber, place }: BedPosition,
+): number | undefined => {
+  const written = packing[chamber]?.[place]?.depth;
+  const found = typeof written === 'string' ? /^(\d+) mm$/.exec(written)?.[1] : undefined;
+  return found === undefined ? undefined : Number(found) / 1000;
+};
+
 /** Makes two beds of one, each half as deep. */
 export const withBedSplit = (
   packing: WrittenPacking,

@@ -12,8 +12,9 @@ import {
   withBedPut,
   withBedSplit,
   withoutBed,
+  writtenDepthM,
 } from './bedEdits.ts';
-import { depthToPut, neighbourOf } from './hand.ts';
+import { depthToPut, neighbourOf, pulledDepthM } from './hand.ts';
 import { millimetres, movedBed, positionOf } from './moving.ts';
 
 /** What hands can do to a packing, each told in words for those who do not see the drawing. */
@@ -28,6 +29,8 @@ export interface Repacking {
   move(bed: BedPlace, to: BedPosition): BedPosition | undefined;
   step(bed: BedPlace, step: -1 | 1): BedPosition | undefined;
   resize(bed: BedPlace, depthM: number, key?: string): void;
+  /** Makes a bed deeper, or thinner, as often as it is asked, also before the drawing follows. */
+  deepen(bed: BedPlace, byM: number): void;
   split(bed: BedPlace): void;
   remove(bed: BedPlace): void;
 }
@@ -70,6 +73,12 @@ export function useRepacking(
     else change(moved.packing, moved.says);
     return moved.at;
   };
+  const resize = (bed: BedPlace, depthM: number, key?: string): void =>
+    change(
+      withBedDepth(packing(), positionOf(bed), depthM),
+      `make ${bed.name} ${millimetres(depthM)} deep`,
+      key,
+    );
   return {
     hand,
     take,
@@ -86,12 +95,13 @@ export function useRepacking(
       const to = places === undefined ? undefined : neighbourOf(bed, places, step);
       return to === undefined ? undefined : move(bed, to);
     },
-    resize: (bed, depthM, key) =>
-      change(
-        withBedDepth(packing(), positionOf(bed), depthM),
-        `make ${bed.name} ${millimetres(depthM)} deep`,
-        key,
-      ),
+    resize,
+    deepen: (bed, byM) => {
+      if (places === undefined) return;
+      const now = writtenDepthM(packing(), positionOf(bed)) ?? bed.depthM;
+      const depthM = pulledDepthM(bed, places.beds, now - bed.depthM + byM);
+      resize(bed, depthM, `deepen ${bed.chamber.id}:${bed.place}`);
+    },
     split: (bed) => change(withBedSplit(packing(), positionOf(bed), bed.depthM), `split ${bed.name} in two`),
     remove: (bed) => change(withoutBed(packing(), positionOf(bed)), `take ${bed.name} out`),
   };
