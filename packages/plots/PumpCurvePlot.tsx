@@ -168,6 +168,21 @@ const areAlike = (packings: readonly PackingCurves[], { spot }: Scales): boolean
   return one !== undefined && other !== undefined && Math.hypot(one.x - other.x, one.y - other.y) < 1;
 };
 
+/** Height on the sheet of a curve at a place along it. */
+function heightAt(spots: readonly Spot[], x: number): number | undefined {
+  const place = spots.findIndex((spot, index) => index > 0 && spot.x >= x);
+  const [from, to] = [spots[place - 1], spots[place]];
+  if (from === undefined || to === undefined) return undefined;
+  return to.x === from.x ? to.y : from.y + ((to.y - from.y) * (x - from.x)) / (to.x - from.x);
+}
+
+/** The side of a curve that is away from the other one, at a spot of it. */
+function sideOf(at: Spot, other: readonly Spot[]): Pick<LabelToPlace, 'side'> {
+  const y = heightAt(other, at.x);
+  if (y === undefined) return {};
+  return { side: y < at.y ? 'below' : 'above' };
+}
+
 /** What is written along the curves. */
 function curveLabels(props: PumpCurvePlotProps, scales: Scales): readonly LabelToPlace[] {
   const packings = packingsOf(props);
@@ -175,12 +190,16 @@ function curveLabels(props: PumpCurvePlotProps, scales: Scales): readonly LabelT
   const middles = packings.map(({ system, duty }, place) =>
     spotNear(
       spotsOf(system, scales),
-      between({ left: room.left, right: scales.spot(duty).x }, 0.55 + 0.2 * place),
+      between({ left: room.left, right: scales.spot(duty).x }, 0.7 + 0.1 * place),
     ),
   );
   const systems = areAlike(packings, scales)
     ? [{ says: 'system, both', at: middles[0]! }]
-    : packings.map(({ name }, place) => ({ says: `system, ${name}`, at: middles[place]! }));
+    : packings.map(({ name }, place) => ({
+        says: `system, ${name}`,
+        at: middles[place]!,
+        ...sideOf(middles[place]!, (packings[1 - place]?.system ?? []).map(scales.spot)),
+      }));
   const pumps = ownPumps(packings).map(({ pump, name }, place) => ({
     says: place === 0 ? 'pump' : `pump, ${name}`,
     at: spotNear(spotsOf(pump, scales), between(room, 0.22 + 0.1 * place)),

@@ -19,6 +19,8 @@ export interface Room {
 export interface LabelToPlace {
   readonly says: string;
   readonly at: Spot;
+  /** The only side of its mark where it may stand: the name of a line that has another one beside it. */
+  readonly side?: 'above' | 'below';
 }
 
 export interface PlacedLabel extends LabelToPlace {
@@ -112,9 +114,13 @@ const costOf = (box: Room, at: Spot, { lines, leaders, boxes }: Taken): number =
   return own.length + OVER_LINE * (over.length + under.length);
 };
 
+const onWrongSide = ({ side, at }: LabelToPlace, { top, bottom }: Room): boolean =>
+  side !== undefined && (side === 'above' ? bottom > at.y : top < at.y);
+
 const bestBox = (label: LabelToPlace, taken: Taken): Room | undefined => {
   const barred = (box: Room): boolean =>
     !inside(box, taken.within) ||
+    onWrongSide(label, box) ||
     taken.boxes.some((room) => overlap(grown(box, 0.3), room)) ||
     taken.marks.some((mark) => overlap(box, around(mark)));
   let best: { readonly box: Room; readonly cost: number } | undefined;

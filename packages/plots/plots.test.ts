@@ -172,6 +172,27 @@ describe('the plot of pump and system', () => {
     expectLegible(pumpLabels({ ...look, id: 'a', found: one.found }), 3);
   });
 
+  it.each(demos.map((one) => [one.demo, one] as const))(
+    'of %s names each system on the side away from the other',
+    (_, one) => {
+      const { spot } = pumpScales(pump(one));
+      const named = pumpLabels(pump(one)).filter(({ says }) => says.startsWith('system, '));
+      const middle = ({ box }: PlacedLabel): number => (box.top + box.bottom) / 2;
+      const [found, planned] = ['system, as found', 'system, planned'].map((name) =>
+        named.find(({ says }) => says === name),
+      );
+      // Two that lie on each other have one name.
+      if (found === undefined || planned === undefined) {
+        expect(named.map(({ says }) => says)).toEqual(['system, both']);
+        return;
+      }
+      // The lift of what is planned puts its system above the one as found.
+      expect(spot(one.planned.system[0]!).y).toBeLessThan(spot(one.found.system[0]!).y);
+      expect(middle(planned)).toBeLessThan(planned.at.y);
+      expect(middle(found)).toBeGreaterThan(found.at.y);
+    },
+  );
+
   it.each(['metric', 'us'] as const)('says its figures as they are printed elsewhere, %s', (system) => {
     const one = demos[0]!;
     const print = (value: number, dimension: 'flow' | 'length') =>
