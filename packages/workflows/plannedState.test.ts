@@ -33,4 +33,17 @@ describe('a plan taken into a job', () => {
       }
     },
   );
+
+  test('has room in baskets whose height is no whole tenth of a millimetre', () => {
+    const demo = readFileSync(new URL('tall-drum.yaml', folder), 'utf8');
+    const reading = readJob(demo.replace('basketHeight: 58 mm', 'basketHeight: 58.79 mm'));
+    if (!reading.ok) throw new Error('the demo does not read');
+    const { document, model } = reading;
+    const found = searchPlans(model, { budget: 20, cap: 300, count: 3 });
+    const { plans } = toPlansResult(found, model.money.currency);
+    const layers = plans.flatMap(({ packing }) => packing.map(({ beds }) => beds.length));
+    expect(Math.max(...layers)).toBeGreaterThan(1);
+    for (const plan of plans)
+      expect(readDocument({ ...document, planned: plannedState(plan, model) })).toMatchObject({ ok: true });
+  });
 });

@@ -13,14 +13,20 @@ const layoutOf = ({ filter }: Model): Layout => familyById(filter.family)!.layOu
 
 type Planned = NonNullable<JobDocument['planned']>;
 
-const millimetres = (metres: number): string => `${Number((metres * 1000).toFixed(1))} mm`;
+const millimetres = (metres: number): string => `${Number((metres * 1000).toPrecision(6))} mm`;
+
+/** Of a tenth of a millimetre: a depth of whole tenths stays, though its figure may end just below. */
+const roundingSlack = 1e-6;
+
+/** To the tenth of a millimetre below: beds that fill a chamber must still have room in it. */
+const depthText = (metres: number): string => `${Math.floor(metres * 10_000 + roundingSlack) / 10} mm`;
 
 /** The beds of a plan as a document lists them: from the top down, or from the pump's side. */
 const listedPacking = ({ packing }: FoundPlan, { chambers }: Layout): Planned['packing'] =>
   Object.fromEntries(
     packing.map(({ chamber, beds }) => {
       const isTurned = chambers.find(({ id }) => id === chamber)?.listedInWaterOrder === false;
-      const written = beds.map(({ medium, depth }) => ({ medium, depth: millimetres(depth.value) }));
+      const written = beds.map(({ medium, depth }) => ({ medium, depth: depthText(depth.value) }));
       return [chamber, isTurned ? written.toReversed() : written];
     }),
   );
@@ -35,7 +41,7 @@ const writtenAlterations = ({ alterations }: FoundPlan): NonNullable<Planned['ma
   });
 
 /**
- * A plan that was found, as a job's planned state: depths to the tenth of a millimetre.
+ * A plan that was found, as a job's planned state: depths to the tenth of a millimetre below.
  *
  * @param model of the job for which the plan was found
  */
