@@ -36,6 +36,28 @@ describe('the states of a filter', () => {
     expect(planned?.givens.map(({ path }) => path)).toContain('planned.packing.basket-1[0].depth');
   });
 
+  test('holds a flow that was timed against the packing that it was timed of, and no other', () => {
+    const timed = (id: string, state: string) => ({
+      kind: 'timed-volume',
+      id,
+      state,
+      volume: '5 L',
+      times: ['40 s'],
+    });
+    const tests = [
+      timed('found', 'as-found'),
+      timed('cleaned', 'cleaned-original'),
+      timed('left', 'as-left'),
+      { kind: 'shutoff-head', id: 'lift', state: 'cleaned-original', head: '1.25 m' },
+    ];
+    const { document } = read({ ...fullJob, tests });
+    const held = (state: 'as-found' | 'planned' | 'as-left') =>
+      stateModel(document, state)?.tests.map(({ id }) => id);
+    expect(held('as-found')).toEqual(['found', 'cleaned', 'left', 'lift']);
+    expect(held('planned')).toEqual(['lift']);
+    expect(held('as-left')).toEqual(['left', 'lift']);
+  });
+
   test('a job that plans nothing has no planned state', () => {
     const { planned: _, asLeft: __, ...found } = fullJob;
     const { document } = read(found);

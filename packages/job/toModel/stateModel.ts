@@ -1,5 +1,5 @@
 import { familyById } from '@fettle/engine/families/families.ts';
-import type { Given, Model } from '@fettle/engine/model/model.ts';
+import type { BenchTest, Given, Model } from '@fettle/engine/model/model.ts';
 import { altered } from '@fettle/engine/planning/alterations.ts';
 import { listed } from '../alterationList.ts';
 import { type PackedState, stateField } from '../packedStates.ts';
@@ -13,8 +13,15 @@ const movedTo =
   (given: Given): Given =>
     given.path.startsWith('packing.') ? { ...given, path: `${field}.${given.path}` } : given;
 
+/** A flow is measured of one packing and says nothing of another; what pump and vessel give is the same in all. */
+const isOf =
+  (state: PackedState) =>
+  (test: BenchTest): boolean =>
+    test.kind !== 'timed-volume' || test.state === state;
+
 /**
- * The engine's model of one state of a job's filter: its packing in place of the one found, and its alterations made.
+ * The engine's model of one state of a job's filter: its packing in place of the one found, its alterations made, and of
+ * the flows that were timed those of this state alone.
  *
  * @param document one that reads without a problem
  * @returns undefined where the job does not describe that state
@@ -29,5 +36,9 @@ export function stateModel(document: JobDocument, state: PackedState): Model | u
   if (field === undefined || packed === undefined) return model;
   const layout = familyById(model.filter.family)!.layOut(model.filter.measurements);
   const made = listed(packed.made ?? [], [field, 'made']).map(permit);
-  return { ...altered(model, layout, made), givens: model.givens.map(movedTo(field)) };
+  return {
+    ...altered(model, layout, made),
+    givens: model.givens.map(movedTo(field)),
+    tests: model.tests.filter(isOf(state)),
+  };
 }
