@@ -2,7 +2,7 @@ import { mkdtemp, rm } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { dirname, join } from 'node:path';
 import { afterEach, expect, it, vi } from 'vitest';
-import { makeFolder } from './durable.ts';
+import { makeFolder, refuseLostLink } from './durable.ts';
 
 const synced = vi.hoisted((): string[] => []);
 vi.mock('node:fs/promises', async (original) => {
@@ -39,3 +39,8 @@ it.skipIf(process.platform !== 'linux')(
     await expect(makeFolder('/proc/records/attachments')).rejects.toThrow('/proc takes no folders');
   },
 );
+
+it('never takes a folder that another program made in the meantime for a link that leads nowhere', async () => {
+  top = await mkdtemp(join(tmpdir(), 'fettle-durable-'));
+  await expect(refuseLostLink(top)).resolves.toBeUndefined();
+});

@@ -200,7 +200,8 @@ function isAbsent(error: unknown): boolean {
  */
 export async function refuseLostLink(path: string): Promise<void> {
   const found = await onDisk(path, () => lstatOf(path));
-  if (found === undefined) return;
+  // What another program made there since nothing was found is no link.
+  if (found?.isSymbolicLink() !== true) return;
   throw new StoreFailure(
     'no-access',
     `${path} is a link that leads nowhere.`,
