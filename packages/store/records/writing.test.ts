@@ -44,14 +44,14 @@ it('changes that come at once share a commit, and each gets its own answer', asy
 
 it('with a time between commits, those that come within it share the next one; the first waits for nobody', async () => {
   write = writingIn(db, 200);
+  const began = performance.now();
   await keep('first');
   expect([kept(), commits]).toEqual([[{ word: 'first' }], 1]);
-  const began = performance.now();
   const [second] = [keep('second'), await new Promise((resolve) => setTimeout(resolve, 20))];
   await Promise.all([second, keep('third')]);
   expect([kept().length, commits]).toEqual([3, 2]);
-  // Far less than the time that it is given, since the first commit took some of it.
-  expect(performance.now() - began).toBeGreaterThan(100);
+  // A timer may be a millisecond early.
+  expect(performance.now() - began).toBeGreaterThan(195);
 });
 
 it('one that breaks takes nothing with it, neither before it nor behind', async () => {
