@@ -29,6 +29,8 @@ interface Screen {
   readonly heightPx?: number;
   /** What must be seen before the picture is taken. */
   readonly when?: string;
+  /** The only element to be in the picture. */
+  readonly part?: string;
 }
 
 /** The workbench, as a desk and a phone show it. */
@@ -43,6 +45,14 @@ const rooms: readonly Screen[] = [
     widthPx: 390,
     theme: 'dark',
     when: '.finding',
+  },
+  {
+    name: 'workbench-plots',
+    path: '/jobs/1/findings',
+    widthPx: 1300,
+    theme: 'light',
+    when: '.plots svg',
+    part: '.plots',
   },
   {
     name: 'workbench-re-pack',
@@ -142,7 +152,8 @@ async function take(browser: Browser, address: string, screen: Screen): Promise<
   await page.goto(new URL(screen.path, address).href, { waitUntil: 'networkidle' });
   if (screen.when !== undefined) await page.locator(screen.when).first().waitFor();
   const path = join(outFolder, `${screen.name}.png`);
-  await page.screenshot({ path, fullPage: screen.heightPx === undefined });
+  if (screen.part !== undefined) await page.locator(screen.part).screenshot({ path });
+  else await page.screenshot({ path, fullPage: screen.heightPx === undefined });
   console.log(path);
   await page.close();
 }
