@@ -108,6 +108,11 @@ describe('a bed in the hand', () => {
     expect(pulledDepthM(middle, places.beds, -1)).toBeCloseTo(0.001, 12);
   });
 
+  test('that was pulled as deep as there is room stays so while it is pulled on', () => {
+    const drawn = places.beds.map((bed) => (bed === middle ? { ...bed, depthM: 0.04 } : bed));
+    expect(pulledDepthM(middle, drawn, 1)).toBeCloseTo(0.04, 12);
+  });
+
   test('is put in as deep as usual, or as there is room; where there is none, not at all', () => {
     expect(depthToPut(low, places.beds)).toBeCloseTo(0.01, 12);
     expect(depthToPut(low, [])).toBeCloseTo(0.03, 12);

@@ -43,9 +43,13 @@ export const depthToPut = (chamber: Chamber, beds: readonly BedPlace[]): number 
   return room < 0.001 ? undefined : Math.min(usualDepthM, room);
 };
 
-/** The depth of a bed whose edge was pulled, whole millimetres within what its chamber has free. */
+/**
+ * The depth of a bed whose edge was pulled, whole millimetres within what its chamber leaves beside the other beds.
+ * The bed is as it was when it was taken hold of; among the beds it may be drawn deeper already.
+ */
 export const pulledDepthM = (bed: BedPlace, beds: readonly BedPlace[], byM: number): number => {
-  const most = bed.depthM + freeDepthM(bed.chamber, beds);
+  const others = beds.filter(({ chamber, place }) => chamber.id !== bed.chamber.id || place !== bed.place);
+  const most = freeDepthM(bed.chamber, others);
   const wanted = Math.round((bed.depthM + byM) * 1000) / 1000;
   return Math.max(0.001, Math.min(wanted, Math.floor(most * 1000 + 1e-6) / 1000));
 };
