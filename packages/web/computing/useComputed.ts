@@ -10,6 +10,8 @@ export interface Figures {
   readonly whole: WholeFigures | undefined;
   /** What is wrong with the document as it stands; the figures are then those of before. */
   readonly problems: Extract<Computed<never>, { ok: false }>['problems'];
+  /** True where problems, drawing and quick figures are those of the newest document. */
+  readonly isRead: boolean;
   /** True while the whole is that of an older document. */
   readonly isBehind: boolean;
 }
@@ -25,12 +27,14 @@ interface Asked extends Shown {
 export function useComputed(document: unknown, { system, theme, state }: Shown): Figures {
   const [quick, setQuick] = useState<QuickFigures>();
   const [problems, setProblems] = useState<Figures['problems']>([]);
+  const [read, setRead] = useState<unknown>();
   const [whole, setWhole] = useState<{ readonly of: unknown; readonly figures: WholeFigures }>();
   const follow = useMemo(
     () =>
       newestOnly<Asked, Computed<QuickFigures>>(
         ({ document, ...shown }) => quickEngine().quick(document, shown),
-        (computed) => {
+        (computed, { document }) => {
+          setRead(document);
           setProblems(computed.ok ? [] : computed.problems);
           if (computed.ok) setQuick(computed.figures);
         },
@@ -54,5 +58,6 @@ export function useComputed(document: unknown, { system, theme, state }: Shown):
     timer.current = setTimeout(() => followThoroughly(asked), restMs);
     return () => clearTimeout(timer.current);
   }, [document, system, theme, state, follow, followThoroughly]);
-  return { quick, whole: whole?.figures, problems, isBehind: whole?.of !== document };
+  const isRead = read === document;
+  return { quick, whole: whole?.figures, problems, isRead, isBehind: whole?.of !== document };
 }

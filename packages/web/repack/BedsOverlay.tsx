@@ -1,6 +1,7 @@
 import type { BedPlace, ChamberPlace, SectionPlaces } from '@fettle/drawing/sectionPlaces.ts';
-import { type KeyboardEvent, type PointerEvent, type RefObject, useEffect, useRef, useState } from 'react';
+import { type PointerEvent, useRef, useState } from 'react';
 import type { BedPosition } from './bedEdits.ts';
+import { useBedKeys } from './bedKeys.ts';
 import { isUpright, positionAt, pulledDepthM, type SheetPoint } from './hand.ts';
 import type { Repacking } from './useRepacking.ts';
 
@@ -9,6 +10,8 @@ interface OverlayProps {
   /** `0 0 100 140`, as the drawing under it has it. */
   readonly viewBox: string;
   readonly repacking: Repacking;
+  /** False while a change was made that the drawing does not show yet. */
+  readonly isRead: boolean;
 }
 
 /** What a pointer does that went down on a bed. */
@@ -92,41 +95,6 @@ function Edge({ bed, onGrab }: { readonly bed: BedPlace; readonly onGrab: (event
   );
 }
 
-interface BedAtKeys {
-  readonly bed: BedPlace;
-  readonly repacking: Repacking;
-  /** Where the focus goes with the bed. */
-  readonly follow: (to: BedPosition) => void;
-}
-
-/** Keys that change a bed that has the focus. */
-function bedKeys({ bed, repacking, follow }: BedAtKeys) {
-  const step = (by: -1 | 1): void => {
-    const to = repacking.step(bed, by);
-    if (to !== undefined) follow(to);
-  };
-  const deeper = (byM: number): void => repacking.deepen(bed, byM);
-  const keys = new Map<string, (byM: number) => void>([
-    ['ArrowUp', () => step(-1)],
-    ['ArrowLeft', () => step(-1)],
-    ['ArrowDown', () => step(1)],
-    ['ArrowRight', () => step(1)],
-    ['+', deeper],
-    ['=', deeper],
-    ['-', (byM) => deeper(-byM)],
-    ['_', (byM) => deeper(-byM)],
-    ['s', () => repacking.split(bed)],
-    ['Delete', () => repacking.remove(bed)],
-    ['Backspace', () => repacking.remove(bed)],
-  ]);
-  return (event: KeyboardEvent): void => {
-    const does = keys.get(event.key);
-    if (does === undefined || event.ctrlKey || event.metaKey || event.altKey) return;
-    event.preventDefault();
-    does(event.shiftKey ? 0.01 : 0.001);
-  };
-}
-
 /** A chamber, into which what is in hand can be put. */
 function ChamberTarget({
   place,
@@ -161,25 +129,11 @@ function ChamberTarget({
   );
 }
 
-/** Lets the focus go with a bed that was moved by a key, once it is drawn where it went. */
-function useFollowing(svg: RefObject<SVGSVGElement | null>, places: SectionPlaces) {
-  const wanted = useRef<BedPosition>(undefined);
-  useEffect(() => {
-    if (wanted.current === undefined || places.beds.length === 0) return;
-    const { chamber, place } = wanted.current;
-    wanted.current = undefined;
-    svg.current?.querySelector<SVGElement>(`[data-bed="${chamber}:${place}"]`)?.focus();
-  }, [places, svg]);
-  return (to: BedPosition): void => {
-    wanted.current = to;
-  };
-}
-
 /** What can be taken hold of, over the section drawing: beds, their edges, and chambers for what is in hand. */
 export function BedsOverlay(props: OverlayProps) {
   const { places, viewBox, repacking } = props;
   const { svg, grip, grab, drag, letGo } = useGrip(props);
-  const follow = useFollowing(svg, places);
+  const pressed = useBedKeys(svg, props);
   return (
     // Groups of a drawing can be no fieldset.
     // biome-ignore lint/a11y/useSemanticElements: see above
@@ -189,6 +143,7 @@ export function BedsOverlay(props: OverlayProps) {
       viewBox={viewBox}
       role="group"
       aria-label="Beds in the drawing"
+      tabIndex={-1}
       onPointerMove={drag}
       onPointerUp={letGo}
       onPointerCancel={letGo}
@@ -205,7 +160,7 @@ export function BedsOverlay(props: OverlayProps) {
             aria-label={`${bed.tag}, ${bed.name}, ${Math.round(bed.depthM * 1000)} mm in ${bed.chamber.label}`}
             aria-describedby="bed-keys"
             onPointerDown={(event) => grab(event, bed, 'move')}
-            onKeyDown={bedKeys({ bed, repacking, follow })}
+            onKeyDown={pressed}
             data-bed={`${bed.chamber.id}:${bed.place}`}
           />
           <Edge bed={bed} onGrab={(event) => grab(event, bed, 'resize')} />

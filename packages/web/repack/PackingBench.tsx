@@ -1,5 +1,6 @@
 import type { ReactNode } from 'react';
 import type { QuickFigures } from '../computing/assessed.ts';
+import type { Figures } from '../computing/useComputed.ts';
 import { Drawn } from '../drawing/Drawn.tsx';
 import type { JobSession } from '../session/jobSession.ts';
 import { BedList } from './BedList.tsx';
@@ -20,19 +21,19 @@ export function PackingBench({
 }: {
   readonly session: JobSession;
   readonly field: PackingField;
-  readonly figures: QuickFigures;
+  readonly figures: QuickFigures & Pick<Figures, 'isRead'>;
   /** What stands over the media. */
   readonly before?: ReactNode;
   readonly children?: ReactNode;
 }) {
-  const { drawing, places, model } = figures;
+  const { drawing, places, model, isRead } = figures;
   const repacking = useRepacking(session, field, places);
   return (
     <div className="part beside">
       <div className="atdrawing">
         <figure className="section">
           <Drawn svg={drawing} />
-          <BedsOverlay places={places} viewBox={viewBoxOf(drawing)} repacking={repacking} />
+          <BedsOverlay places={places} viewBox={viewBoxOf(drawing)} repacking={repacking} isRead={isRead} />
         </figure>
         <p className="told" role="status">
           {repacking.told}

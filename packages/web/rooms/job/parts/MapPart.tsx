@@ -33,7 +33,7 @@ function MapFields({ work }: { readonly work: JobAtWork }) {
 
 /** The filter as it was found: the drawing, what lies in it, and the measurements that it follows from. */
 export function MapPart({ work }: { readonly work: JobAtWork }) {
-  const { quick } = work.figures;
+  const { quick, isRead } = work.figures;
   if (quick === undefined)
     return (
       <div className="part">
@@ -42,7 +42,7 @@ export function MapPart({ work }: { readonly work: JobAtWork }) {
       </div>
     );
   return (
-    <PackingBench session={work.session} field="found" figures={quick}>
+    <PackingBench session={work.session} field="found" figures={{ ...quick, isRead }}>
       <MapFields work={work} />
     </PackingBench>
   );

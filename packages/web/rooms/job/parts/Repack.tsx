@@ -20,7 +20,7 @@ export function LaterPacking({
   readonly children?: ReactNode;
 }) {
   const { session, state, figures, system } = work;
-  const { quick } = figures;
+  const { quick, isRead } = figures;
   const found = useComputed(state.document, { system, theme: useTheme(), state: 'as-found' });
   if (quick === undefined) return <p className="wait">The drawing comes when the map is filled in.</p>;
   const before =
@@ -32,7 +32,7 @@ export function LaterPacking({
       />
     );
   return (
-    <PackingBench session={session} field={field} figures={quick} before={before}>
+    <PackingBench session={session} field={field} figures={{ ...quick, isRead }} before={before}>
       <Alterations field={field} />
       {children}
     </PackingBench>
