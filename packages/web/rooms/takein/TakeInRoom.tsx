@@ -4,7 +4,7 @@ import { type FormEvent, useEffect, useRef, useState } from 'react';
 import { useLocation } from 'wouter';
 import { useSystem, useTheme } from '../../app/preferences.ts';
 import { takeIn } from '../../client/jobs.ts';
-import { useComputed } from '../../computing/useComputed.ts';
+import { type Figures, useComputed } from '../../computing/useComputed.ts';
 import { Drawn } from '../../drawing/Drawn.tsx';
 import { Field } from '../../forms/Field.tsx';
 import { Fields } from '../../forms/Fields.tsx';
@@ -75,23 +75,35 @@ function useDraft() {
   };
 }
 
-/** Sends the draft; afterwards the job is opened on its map. */
-function useTakingIn(document: unknown, isSound: boolean) {
+/** Sends the draft once it has been read as it stands; afterwards the job is opened on its map. */
+function useTakingIn(document: unknown, { problems, isRead }: Figures) {
   const [, go] = useLocation();
   const [wasSent, setSent] = useState(false);
+  const [isWanted, want] = useState(false);
   const [failure, setFailure] = useState('');
   const lack = useRef<HTMLParagraphElement>(null);
-  const send = async (event: FormEvent): Promise<void> => {
+  const isUnderWay = useRef(false);
+  useEffect(() => {
+    if (!isWanted || !isRead || isUnderWay.current) return;
+    want(false);
+    if (problems.length > 0) return lack.current?.focus();
+    isUnderWay.current = true;
+    takeIn(document).then(
+      ({ number }) => {
+        forgetDraft();
+        go(`/jobs/${number}/map`);
+      },
+      (error: unknown) => {
+        isUnderWay.current = false;
+        setFailure(error instanceof Error ? error.message : String(error));
+      },
+    );
+  }, [isWanted, isRead, problems, document, go]);
+  const send = (event: FormEvent): void => {
     event.preventDefault();
     setSent(true);
-    if (!isSound) return lack.current?.focus();
-    try {
-      const { number } = await takeIn(document);
-      forgetDraft();
-      go(`/jobs/${number}/map`);
-    } catch (error) {
-      setFailure(error instanceof Error ? error.message : String(error));
-    }
+    setFailure('');
+    want(true);
   };
   return { send, wasSent, failure, lack };
 }
@@ -101,7 +113,7 @@ export default function TakeInRoom() {
   const { document, edit } = useDraft();
   const figures = useComputed(document, { system: useSystem(), theme: useTheme(), state: 'as-found' });
   const { problems, quick } = figures;
-  const { send, wasSent, failure, lack } = useTakingIn(document, problems.length === 0);
+  const { send, wasSent, failure, lack } = useTakingIn(document, figures);
   const family = familyById(String(valueAt(document, ['filter', 'family'])));
   const shown = shownProblems(problems, wasSent);
   return (
@@ -112,7 +124,7 @@ export default function TakeInRoom() {
         for it where you work.
       </p>
       <JobForm value={{ document, edit, problems: shown, givens: quick?.model.givens ?? [] }}>
-        <form onSubmit={(event) => void send(event)} className="takein">
+        <form onSubmit={send} className="takein">
           <h2>1. The filter</h2>
           <FamilyChoice />
           <div className="fields">
