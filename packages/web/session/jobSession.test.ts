@@ -79,6 +79,24 @@ describe('a job at work', () => {
     again.close();
   });
 
+  test('is saved once a change is taken back while it was being refused', async () => {
+    const records = recordsOf(start);
+    const { tools } = toolsFor(records);
+    let refuse = (): void => undefined;
+    const write = (): Promise<never> =>
+      new Promise((_, reject) => {
+        refuse = () => reject(new Refused({ status: 422, title: '', detail: 'no volume', code: 'document' }));
+      });
+    const session = await openSession(1, { ...tools, records: { ...records, write } });
+    session.edit({ says: 'volume', recipe: setting('volume', '40 gal') });
+    const written = session.flush();
+    session.undo();
+    refuse();
+    await written;
+    await vi.waitFor(() => expect(session.state().standing.is).toBe('saved'), 3000);
+    session.close();
+  });
+
   test('is as saved as before once a change is undone before it was written', async () => {
     const records = recordsOf(start);
     const session = await openSession(1, toolsFor(records).tools);

@@ -136,7 +136,12 @@ class WorkedJob implements JobSession {
     const { number } = this.#state;
     await this.#tools.alone(number, async () => {
       const { standing, document, base } = this.#state;
-      if (standing.is === 'conflict' || alike(document, base)) return;
+      if (standing.is === 'conflict') return;
+      if (alike(document, base)) {
+        // A try that was under way when the last change was taken back may have been refused meanwhile.
+        if (standing.is !== 'saved') this.#take({ ...this.#state, standing: { is: 'saved' } });
+        return;
+      }
       const sent: SessionState = { ...this.#state, standing: { is: 'saving' } };
       this.#take(sent);
       this.#after(sent, await save(this.#tools.records, number, { ...sent, keepAlive: leaving }));
