@@ -19,7 +19,7 @@ function Depth({ bed, places, repacking }: BedProps) {
     if (reading.ok) repacking.resize(bed, pulledDepthM(bed, places.beds, reading.value - bed.depthM));
   };
   const { typed, type, commitNow } = useTyped(`${Math.round(bed.depthM * 1000)} mm`, commit);
-  const isWrong = !readQuantity(typed, 'length', { above: 0, most: 2 }).ok;
+  const reading = readQuantity(typed, 'length', { above: 0, most: 2, usualUnit: 'mm' });
   return (
     <>
       <label htmlFor={id} className="hidden">
@@ -29,10 +29,16 @@ function Depth({ bed, places, repacking }: BedProps) {
         id={id}
         className="depth"
         value={typed}
-        aria-invalid={isWrong}
+        aria-invalid={!reading.ok}
+        aria-describedby={reading.ok ? undefined : `${id}-problem`}
         onChange={(event) => type(event.target.value)}
         onBlur={commitNow}
       />
+      {reading.ok ? null : (
+        <p id={`${id}-problem`} className="fault" role="status">
+          {reading.says}
+        </p>
+      )}
     </>
   );
 }
