@@ -8,7 +8,7 @@ import { type JobSource, openJob } from './openJob.ts';
 export const openState = (source: JobSource, state: PackedState = 'as-found'): JobReading => {
   const opened = openJob(source);
   if (!opened.ok || state === 'as-found') return opened;
-  const model = stateModel(opened.document, state);
-  if (model !== undefined) return { ...opened, model };
+  const found = stateModel(opened.document, state);
+  if (found !== undefined) return { ...opened, ...found };
   return { ok: false, problems: [problem('state-not-described', [stateField(state)], { facts: {} })] };
 };

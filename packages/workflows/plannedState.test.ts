@@ -21,7 +21,7 @@ describe('a plan taken into a job', () => {
       for (const [place, plan] of toPlansResult(plans, model.money.currency).plans.entries()) {
         const planned = readDocument({ ...document, planned: plannedState(plan, model) });
         if (!planned.ok) throw new Error(planned.problems.map(({ says }) => says).join(' '));
-        const taken = stateModel(planned.document, 'planned');
+        const taken = stateModel(planned.document, 'planned')?.model;
         if (taken === undefined) throw new Error('nothing is planned');
         const { assessment } = assessJob(taken);
         const searched = plans.plans[place]!.assessment;

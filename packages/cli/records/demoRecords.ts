@@ -3,6 +3,8 @@ import type { Model } from '@fettle/engine/model/model.ts';
 import { readJob } from '@fettle/job/read.ts';
 import type { JobDocument } from '@fettle/job/schema/job.ts';
 import { machineUser } from '@fettle/workflows/machineUser.ts';
+import { badInput } from '../exits.ts';
+import { shownName } from '../fileReasons.ts';
 import { type DataOptions, dataFolder } from './dataFolder.ts';
 
 /** The demo job that goes through the whole work. */
@@ -25,23 +27,40 @@ export const demoNamed = (name: string): { readonly document: JobDocument; reado
 export const demoFolder = (options: DataOptions): string =>
   options.data === undefined ? `${dataFolder({}).folder}-demo` : dataFolder(options).folder;
 
+/** Demo jobs never come among real ones. */
+const otherJobs = (folder: string) =>
+  badInput({
+    code: 'data-folder',
+    path: '',
+    says: `The folder ${shownName(folder)} holds other jobs than those of the demo; fettle serve --data opens the workbench on them.`,
+    allowed: 'a folder that is empty or not there yet, or leave --data out',
+  });
+
 /**
- * Lays the demo jobs into records of their own, where there are none yet.
+ * Lays those of the demo jobs into records of their own that are not there yet.
  *
  * @param worked the main demo job, as far as it was worked
  * @returns its number
- * @throws StoreFailure
+ * @throws BadInput where other jobs are there; StoreFailure
  */
 export const layDemoRecords = async (folder: string, worked: JobDocument): Promise<number> => {
   const { openStore } = await import('@fettle/store/open.ts');
   const store = await openStore({ folder });
   try {
-    const [first] = await store.jobs.numbers();
-    if (first !== undefined) return first;
     const by = machineUser();
-    const { number } = await store.jobs.create({ document: worked, by });
-    for (const name of otherDemos) await store.jobs.create({ document: demoNamed(name).document, by });
-    return number;
+    const there = new Map<string | undefined, number>();
+    for (const number of await store.jobs.numbers()) {
+      const job = await store.jobs.find(number);
+      there.set(job?.document.filter.name, number);
+    }
+    const documents = [worked, ...otherDemos.map((name) => demoNamed(name).document)];
+    const names = documents.map(({ filter }) => filter.name);
+    if ([...there.keys()].some((name) => !names.includes(name))) throw otherJobs(folder);
+    for (const document of documents) {
+      const { name } = document.filter;
+      if (!there.has(name)) there.set(name, (await store.jobs.create({ document, by })).number);
+    }
+    return there.get(worked.filter.name) ?? 1;
   } finally {
     await store.close();
   }

@@ -12,12 +12,12 @@ const read = (document: unknown) => {
 describe('the states of a filter', () => {
   test('as found it is the job itself', () => {
     const { document, model } = read(fullJob);
-    expect(stateModel(document, 'as-found')).toEqual(model);
+    expect(stateModel(document, 'as-found')?.model).toEqual(model);
   });
 
   test('as planned it has the packing that was chosen, its gaps sealed and its hoses changed', () => {
     const { document, model } = read(fullJob);
-    const planned = stateModel(document, 'planned');
+    const planned = stateModel(document, 'planned')?.model;
     expect(planned?.packing['basket-4']?.map(({ medium }) => medium)).toEqual(['ceramic-rings-12mm']);
     expect(planned?.filter.intake).toMatchObject({ boreM: 0.019, lengthM: 0.9 });
     const gaps = Object.values(planned?.filter.chamberGapM ?? {});
@@ -26,13 +26,13 @@ describe('the states of a filter', () => {
   });
 
   test('as left it is what was really built, not what was planned', () => {
-    const left = stateModel(read(fullJob).document, 'as-left');
+    const left = stateModel(read(fullJob).document, 'as-left')?.model;
     expect(left?.filter.intake?.boreM).toBe(0.016);
     expect(left?.packing['basket-1']?.[0]?.depthM).toBeCloseTo(0.032, 12);
   });
 
   test('doubts of a planned bed are told at its own place in the document', () => {
-    const planned = stateModel(read(fullJob).document, 'planned');
+    const planned = stateModel(read(fullJob).document, 'planned')?.model;
     expect(planned?.givens.map(({ path }) => path)).toContain('planned.packing.basket-1[0].depth');
   });
 
@@ -52,16 +52,32 @@ describe('the states of a filter', () => {
     ];
     const { document } = read({ ...fullJob, tests });
     const held = (state: 'as-found' | 'planned' | 'as-left') =>
-      stateModel(document, state)?.tests.map(({ id }) => id);
+      stateModel(document, state)?.model.tests.map(({ id }) => id);
     expect(held('as-found')).toEqual(['found', 'cleaned', 'left', 'lift']);
     expect(held('planned')).toEqual(['lift']);
     expect(held('as-left')).toEqual(['left', 'lift']);
   });
 
+  test('what is to be known of a planned packing is told at its own place', () => {
+    const twice = {
+      packing: {
+        'basket-1': [
+          { medium: 'foam-20ppi', depth: '10 mm' },
+          { medium: 'foam-20ppi', depth: '10 mm' },
+        ],
+      },
+    };
+    const { document } = read({ ...fullJob, planned: twice });
+    const notes = stateModel(document, 'planned')?.notes ?? [];
+    expect(notes.filter(({ code }) => code === 'beds-alike').map(({ path }) => path)).toEqual([
+      'planned.packing.basket-1[1]',
+    ]);
+  });
+
   test('a job that plans nothing has no planned state', () => {
     const { planned: _, asLeft: __, ...found } = fullJob;
     const { document } = read(found);
-    expect([stateModel(document, 'planned'), stateModel(document, 'as-left')]).toEqual([
+    expect([stateModel(document, 'planned')?.model, stateModel(document, 'as-left')?.model]).toEqual([
       undefined,
       undefined,
     ]);

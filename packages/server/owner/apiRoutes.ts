@@ -65,7 +65,8 @@ const addReading = (app: OpenAPIHono<Environment>, services: Services, open: Ope
           })),
         );
       }
-      const notes = await readingNotes(services.store, job, entered.readings);
+      // The reading stands: it must not be entered again because nothing can be said of it at the moment.
+      const notes = await readingNotes(services.store, job, entered.readings).catch(() => []);
       return context.json({ reading: entered.readings.map(shownReading)[0], notes }, 201);
     },
   );

@@ -16,15 +16,15 @@ const opened = (document: unknown, state: PackedState): JobReading => {
   const reading = openJob({ document });
   if (!reading.ok || state === 'as-found') return reading;
   const before = packedStates.slice(0, packedStates.indexOf(state) + 1).toReversed();
-  const models = before.map((each) => stateModel(reading.document, each));
-  return { ...reading, model: models.find((model) => model !== undefined) ?? reading.model };
+  const found = before.map((each) => stateModel(reading.document, each)).find((each) => each !== undefined);
+  return { ...reading, ...found };
 };
 
 const curvesOf = (model: Model, duty: Curves['duty']): Curves => ({ duty, ...pumpAndSystem(model, duty) });
 
 /** The curves of what is planned, to be seen beside those of the packing as found. */
 const plannedCurves = (reading: Extract<JobReading, { ok: true }>, state: PackedState) => {
-  const planned = state === 'as-found' ? stateModel(reading.document, 'planned') : undefined;
+  const planned = state === 'as-found' ? stateModel(reading.document, 'planned')?.model : undefined;
   return planned === undefined ? {} : { plannedCurves: curvesOf(planned, assess(planned).dutyPoint) };
 };
 
