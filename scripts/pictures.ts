@@ -74,9 +74,15 @@ export const pictures = (): readonly Picture[] => [
   },
 ];
 
+/** Names of the files of a folder; folders in it, such as that of the screens, belong to others. */
+const filesIn = (folder: string): readonly string[] =>
+  existsSync(folder)
+    ? readdirSync(folder, { withFileTypes: true }).flatMap((entry) => (entry.isFile() ? [entry.name] : []))
+    : [];
+
 /** Names of pictures in a folder that are missing, out of date or made by nothing. */
 export const outOfDate = (made: readonly Picture[], folder: string): readonly string[] => {
-  const there = existsSync(folder) ? readdirSync(folder) : [];
+  const there = filesIn(folder);
   const names = new Set(made.map(({ name }) => name));
   const changed = made.filter(
     ({ name, text }) => !there.includes(name) || readFileSync(resolve(folder, name), 'utf8') !== text,
@@ -85,7 +91,7 @@ export const outOfDate = (made: readonly Picture[], folder: string): readonly st
 };
 
 const write = (made: readonly Picture[]): void => {
-  rmSync(pictureFolder, { recursive: true, force: true });
+  for (const name of filesIn(pictureFolder)) rmSync(resolve(pictureFolder, name));
   mkdirSync(pictureFolder, { recursive: true });
   for (const { name, text } of made) writeFileSync(resolve(pictureFolder, name), text);
 };
