@@ -52,13 +52,24 @@ export async function bundleCommandLine(): Promise<void> {
   writeFileSync(resolve(folder, 'package.json'), publishedPackage());
 }
 
-/** Builds the workbench of the browser into a folder. */
-const buildWorkbench = (folder: string): Promise<unknown> =>
-  buildPages({
-    configFile: resolve(projectRoot, 'packages', 'web', 'vite.config.ts'),
-    logLevel: 'error',
-    build: { outDir: folder, emptyOutDir: true },
-  });
+/**
+ * Builds the workbench of the browser into a folder, as it is published even where the one that asks is a test: what
+ * runs tests says so in `NODE_ENV`, and would get React's slow build, and no copy for when there is no network.
+ */
+const buildWorkbench = async (folder: string): Promise<void> => {
+  const before = process.env.NODE_ENV;
+  process.env.NODE_ENV = 'production';
+  try {
+    await buildPages({
+      configFile: resolve(projectRoot, 'packages', 'web', 'vite.config.ts'),
+      logLevel: 'error',
+      build: { outDir: folder, emptyOutDir: true },
+    });
+  } finally {
+    if (before === undefined) delete process.env.NODE_ENV;
+    else process.env.NODE_ENV = before;
+  }
+};
 
 const readPackage = (path: string): Record<string, unknown> => {
   const read: unknown = JSON.parse(readFileSync(resolve(projectRoot, path), 'utf8'));
