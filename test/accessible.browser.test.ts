@@ -6,12 +6,12 @@ import { hashOfToken, newToken } from '@fettle/server/people/token.ts';
 import { type Running, startServer } from '@fettle/server/start.ts';
 import type { Store } from '@fettle/store/contract/store.ts';
 import { openStore } from '@fettle/store/open.ts';
-import axe from 'axe-core';
-import type { Browser, BrowserContext, Page } from 'playwright-core';
+import type { Browser, BrowserContext } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { inventedPicture } from '../scripts/records/inventedPictures.ts';
 import { openBrowser } from './support/browser.ts';
 import { keptFolder } from './support/keptFolder.ts';
+import { faultsIn, tooWide } from './support/pageFaults.ts';
 import { inProject } from './support/program.ts';
 
 const data = keptFolder();
@@ -62,18 +62,6 @@ afterAll(async () => {
   await server?.stop();
   data.remove();
 });
-
-/** What the rules find wrong in the page as it is drawn: where, and what would cure it. */
-const faultsIn = async (page: Page): Promise<readonly string[]> => {
-  await page.evaluate(axe.source);
-  const run = `axe.run(document, { resultTypes: ['violations'] }).then(({ violations }) =>
-    violations.flatMap(({ id, nodes }) => nodes.map(({ html, failureSummary }) => [id, html, failureSummary].join(': '))))`;
-  return (await page.evaluate(run)) as readonly string[];
-};
-
-/** Pixels by which a page is wider than its screen. */
-const tooWide = (page: Page): Promise<unknown> =>
-  page.evaluate('document.documentElement.scrollWidth - document.documentElement.clientWidth');
 
 const signIn = async (context: BrowserContext): Promise<void> => {
   const page = await context.newPage();
