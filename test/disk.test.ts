@@ -3,7 +3,7 @@ import { cpSync, readFileSync, statSync, truncateSync, writeFileSync } from 'nod
 import { join } from 'node:path';
 import { makeBackup, restoreBackup } from '@fettle/store/backup/backup.ts';
 import { openStore } from '@fettle/store/open.ts';
-import { afterEach, describe, expect, test } from 'vitest';
+import { afterEach, describe, expect, test, vi } from 'vitest';
 import { chanceFrom } from '../scripts/records/chance.ts';
 import { newDesk, writeUntilGone } from '../scripts/records/clients.ts';
 import { inventedJob } from '../scripts/records/inventedJobs.ts';
@@ -232,7 +232,14 @@ describe('two programs on one data folder', () => {
       [1, 2].map((each) => ({ address, ledger, desk, chance: chanceFrom(index * 10 + each) })),
     );
     const writing = clients.map((client) => writeUntilGone(client, () => ended));
-    await Promise.race([new Promise((settle) => setTimeout(settle, 4000)), Promise.all(writing)]);
+    // Until enough was written and somebody was outrun; a slow machine takes longer for that.
+    await Promise.race([
+      vi.waitFor(() => expect(ledger.acknowledged > 50 && ledger.outrun > 0).toBe(true), {
+        timeout: 60_000,
+        interval: 100,
+      }),
+      Promise.all(writing),
+    ]);
     ended = true;
     await Promise.all(writing);
     for (const server of running.splice(0)) expect(await stopServerProcess(server)).toBe(0);
