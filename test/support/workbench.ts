@@ -10,7 +10,7 @@ import { keptFolder } from './keptFolder.ts';
 import { demo, fettle } from './program.ts';
 
 /** How long a page may take till what was done is seen, ms: two slow cores also run other tests. */
-const patienceMs = 10_000;
+const patienceMs = 20_000;
 
 /** Expects of something that the page gets to it in the end. */
 export const soon = <Seen>(look: () => Seen) => expect.poll(look, { timeout: patienceMs, interval: 40 });
