@@ -1,5 +1,5 @@
 import type { BedPlace, ChamberPlace, SectionPlaces } from '@fettle/drawing/sectionPlaces.ts';
-import { type PointerEvent, useRef, useState } from 'react';
+import { type PointerEvent, type RefObject, useEffect, useRef, useState } from 'react';
 import type { BedPosition } from './bedEdits.ts';
 import { useBedKeys } from './bedKeys.ts';
 import { isUpright, positionAt, pulledDepthM, type SheetPoint } from './hand.ts';
@@ -39,8 +39,22 @@ const sheetPoint = (svg: SVGSVGElement, { clientX, clientY }: PointerEvent): She
 const pulledByM = ({ bed, from }: Grip, to: SheetPoint, scale: number): number =>
   (isUpright(bed.chamber) ? from.y - to.y : to.x - from.x) / scale;
 
+/** A finger that holds a bed draws the bed and not the page; browsers do not heed `touch-action` within a drawing. */
+function useHoldingThePage(svg: RefObject<SVGSVGElement | null>): void {
+  useEffect(() => {
+    const overlay = svg.current;
+    const hold = (event: TouchEvent): void => {
+      const isHeld = event.target instanceof Element && event.target.matches('.bed, .edge');
+      if (isHeld && event.cancelable) event.preventDefault();
+    };
+    overlay?.addEventListener('touchmove', hold, { passive: false });
+    return () => overlay?.removeEventListener('touchmove', hold);
+  }, [svg]);
+}
+
 function useGrip({ places, repacking }: OverlayProps) {
   const svg = useRef<SVGSVGElement>(null);
+  useHoldingThePage(svg);
   const [grip, setGrip] = useState<Grip>();
   const grab = (event: PointerEvent, bed: BedPlace, does: Grip['does']): void => {
     if (svg.current === null || event.button !== 0) return;
@@ -62,7 +76,9 @@ function useGrip({ places, repacking }: OverlayProps) {
     if (grip?.does === 'move' && grip.to !== undefined) repacking.move(grip.bed, grip.to);
     setGrip(undefined);
   };
-  return { svg, grip, grab, drag, letGo };
+  /** The browser took the finger for something else: the bed stays where it was. */
+  const drop = (): void => setGrip(undefined);
+  return { svg, grip, grab, drag, letGo, drop };
 }
 
 /** The line at which a bed that is let go here comes to lie. */
@@ -132,7 +148,7 @@ function ChamberTarget({
 /** What can be taken hold of, over the section drawing: beds, their edges, and chambers for what is in hand. */
 export function BedsOverlay(props: OverlayProps) {
   const { places, viewBox, repacking } = props;
-  const { svg, grip, grab, drag, letGo } = useGrip(props);
+  const { svg, grip, grab, drag, letGo, drop } = useGrip(props);
   const pressed = useBedKeys(svg, props);
   return (
     // Groups of a drawing can be no fieldset.
@@ -146,7 +162,7 @@ export function BedsOverlay(props: OverlayProps) {
       tabIndex={-1}
       onPointerMove={drag}
       onPointerUp={letGo}
-      onPointerCancel={letGo}
+      onPointerCancel={drop}
     >
       <title>Beds in the drawing</title>
       {places.beds.map((bed) => (
