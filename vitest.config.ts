@@ -1,5 +1,8 @@
 import { defineConfig } from 'vitest/config';
 
+/** Minutes in a browser, by a command of their own: `npm run long-tests`. */
+const longTests = ['test/workbench-phone.browser.test.ts', 'test/workbench-safety.browser.test.ts'];
+
 export default defineConfig({
   test: {
     // The usual is one fewer, which leaves a machine with two cores half idle while servers start.
@@ -18,6 +21,7 @@ export default defineConfig({
         test: {
           name: 'program',
           include: ['test/**/*.test.ts'],
+          exclude: ['**/node_modules/**', ...(process.env.FETTLE_LONG === undefined ? longTests : [])],
           globalSetup: 'test/support/bundledProgram.ts',
           testTimeout: 120_000,
           hookTimeout: 120_000,
