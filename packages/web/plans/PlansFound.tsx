@@ -90,7 +90,9 @@ export function PlansFound(of: {
   const { possible, assessed } = plans.counted;
   return (
     <>
-      <div className="wide">
+      {/* The box can be scrolled, so the keys have to get there. */}
+      {/* biome-ignore lint/a11y/noNoninteractiveTabindex: see above */}
+      <section className="wide" aria-label="Plans that were found" tabIndex={0}>
         <table className="figures">
           <caption>
             {assessed.toLocaleString()} of {possible.toLocaleString()} candidates were assessed
@@ -121,7 +123,7 @@ export function PlansFound(of: {
             ))}
           </tbody>
         </table>
-      </div>
+      </section>
       <Suspense fallback={null}>
         <PlansDrawn plans={plans} currency={model.money.currency} />
       </Suspense>

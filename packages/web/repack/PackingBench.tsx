@@ -11,6 +11,13 @@ import { useRepacking } from './useRepacking.ts';
 
 const viewBoxOf = (svg: string): string => /viewBox="([^"]+)"/.exec(svg)?.[1] ?? '0 0 100 100';
 
+/** What the packing is called where the page is read out. */
+const packingNames: Readonly<Record<PackingField, string>> = {
+  found: 'As found, on the drawing',
+  planned: 'Re-pack, on the drawing',
+  asLeft: 'As left, on the drawing',
+};
+
 /** A packing under the hands: the drawing with its beds, and the media to put into it. */
 export function PackingBench({
   session,
@@ -30,6 +37,7 @@ export function PackingBench({
   const repacking = useRepacking(session, field, places);
   return (
     <div className="part beside">
+      <h2 className="hidden">{packingNames[field]}</h2>
       <div className="atdrawing">
         <figure className="section">
           <Drawn svg={drawing} />

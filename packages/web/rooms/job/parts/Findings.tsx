@@ -104,7 +104,10 @@ export function Findings({ work }: { readonly work: JobAtWork }) {
   return (
     <div className="part">
       {problems.length === 0 ? null : (
-        <ProblemList number={state.number} document={state.document} problems={problems} />
+        <>
+          <h2 className="hidden">Before the findings</h2>
+          <ProblemList number={state.number} document={state.document} problems={problems} />
+        </>
       )}
       <div className="beside">
         <PointedSection

@@ -37,6 +37,7 @@ export function MapPart({ work }: { readonly work: JobAtWork }) {
   if (quick === undefined)
     return (
       <div className="part">
+        <h2>Map</h2>
         <p className="wait">The drawing comes when the measurements are filled in.</p>
         <MapFields work={work} />
       </div>
