@@ -1,7 +1,11 @@
 import { defineConfig } from 'vitest/config';
 
 /** Minutes in a browser, by a command of their own: `npm run long-tests`. */
-const longTests = ['test/workbench-phone.browser.test.ts', 'test/workbench-safety.browser.test.ts'];
+const longTests = [
+  'test/workbench-accessible.browser.test.ts',
+  'test/workbench-phone.browser.test.ts',
+  'test/workbench-safety.browser.test.ts',
+];
 
 export default defineConfig({
   test: {

@@ -11,6 +11,7 @@ const run = spawnSync(
     'run',
     '--project',
     'program',
+    'test/workbench-accessible.browser.test.ts',
     'test/workbench-phone.browser.test.ts',
     'test/workbench-safety.browser.test.ts',
   ],

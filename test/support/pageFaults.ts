@@ -10,6 +10,11 @@ export const faultsIn = async (page: Page, rules?: readonly string[]): Promise<r
   return (await page.evaluate(run)) as readonly string[];
 };
 
-/** Pixels by which a page is wider than its screen. */
+/** Pixels by which a page can be moved sideways. */
 export const tooWide = (page: Page): Promise<unknown> =>
-  page.evaluate('document.documentElement.scrollWidth - document.documentElement.clientWidth');
+  page.evaluate(`(() => {
+    scrollTo({ left: 1e6, top: scrollY, behavior: 'instant' });
+    const moved = scrollX;
+    scrollTo({ left: 0, top: scrollY, behavior: 'instant' });
+    return moved;
+  })()`);
