@@ -136,6 +136,25 @@ describe('a job at work', () => {
     session.close();
   });
 
+  test('waits, too, where somebody was quicker and the network goes before theirs can be read', async () => {
+    const records = recordsOf(start);
+    const { read } = records;
+    const session = await openSession(1, toolsFor(records).tools);
+    records.revisions.push({ fettle: 1, tank: { volume: '180 L', feed: '3 g/d' } });
+    records.read = async () => {
+      throw new Unreached(undefined);
+    };
+    session.edit({ says: 'volume', recipe: setting('volume', '190 L') });
+    await session.flush();
+    expect(session.state().standing.is).toBe('unreached');
+    records.read = read;
+    await session.flush();
+    await session.flush();
+    expect(session.state().standing.is).toBe('saved');
+    expect(records.newest()).toEqual({ fettle: 1, tank: { volume: '190 L', feed: '3 g/d' } });
+    session.close();
+  });
+
   test('asks where both changed one field, and writes what was chosen', async () => {
     const records = recordsOf(start);
     const session = await openSession(1, toolsFor(records).tools);

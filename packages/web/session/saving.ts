@@ -56,20 +56,32 @@ export async function save(
   number: number,
   of: Unsaved & { readonly keepAlive?: boolean },
 ): Promise<Saved> {
+  try {
+    return await written(records, number, of);
+  } catch (error) {
+    // Also where somebody was quicker, and the network went before theirs could be read.
+    if (error instanceof Unreached) return { how: 'unreached' };
+    if (!(error instanceof Refused)) throw error;
+    const { detail, problems = [] } = error.problem;
+    return { how: 'refused', says: detail, problems };
+  }
+}
+
+async function written(
+  records: RecordsOfJob,
+  number: number,
+  of: Unsaved & { readonly keepAlive?: boolean },
+): Promise<Saved> {
   const { document, revision: base } = of;
   try {
-    const written = await records.write(number, {
+    const revised = await records.write(number, {
       document,
       base,
       ...(of.keepAlive === undefined ? {} : { keepAlive: of.keepAlive }),
     });
-    if (written.merged) return await takeTheirs(records, number, of);
-    return { how: 'saved', revision: written.revision, base: document, document };
+    if (!revised.merged) return { how: 'saved', revision: revised.revision, base: document, document };
   } catch (error) {
-    if (error instanceof Unreached) return { how: 'unreached' };
-    if (!(error instanceof Refused)) throw error;
-    const { code, detail, problems = [] } = error.problem;
-    if (code === 'lost-race') return takeTheirs(records, number, of);
-    return { how: 'refused', says: detail, problems };
+    if (!(error instanceof Refused && error.problem.code === 'lost-race')) throw error;
   }
+  return takeTheirs(records, number, of);
 }
