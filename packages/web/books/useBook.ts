@@ -5,6 +5,7 @@ import type { BookName } from '@fettle/store/contract/books.ts';
 import { useQueryClient } from '@tanstack/react-query';
 import { useEffect, useState, useSyncExternalStore } from 'react';
 import { type Book, readBookNamed, writeBook } from '../client/books.ts';
+import { keepInStep } from '../session/keepInStep.ts';
 import { type BookAtWork, type BookState, type BookTools, openBook } from './bookAtWork.ts';
 import { browserBookKeeper } from './keptBook.ts';
 
@@ -25,27 +26,6 @@ const browserTools = (name: BookName): BookTools => ({
   wrongIn: (book) => problemsOf(name, book).length,
 });
 
-/** Writes when the page is left, and looks for news while it is looked at. */
-function keepInStep(work: BookAtWork): () => void {
-  // Where nothing is to be written, a server that cannot be reached is nobody's trouble.
-  const look = (): void => void work.lookForNews().catch(() => undefined);
-  const turn = (): void => {
-    if (document.visibilityState === 'hidden') void work.flush(true);
-    else look();
-  };
-  const online = (): void => void work.flush();
-  const timer = setInterval(() => {
-    if (document.visibilityState === 'visible') look();
-  }, lookEveryMs);
-  document.addEventListener('visibilitychange', turn);
-  window.addEventListener('online', online);
-  return () => {
-    clearInterval(timer);
-    document.removeEventListener('visibilitychange', turn);
-    window.removeEventListener('online', online);
-  };
-}
-
 /** A book that is open at work, or why it cannot be opened; undefined until either is known. */
 export type OpenedBook = { readonly work: BookAtWork } | { readonly failure: Error };
 
@@ -59,7 +39,7 @@ export function useBook(name: BookName): OpenedBook | undefined {
     };
     openBook(browserTools(name)).then(
       (work) => {
-        const stop = keepInStep(work);
+        const stop = keepInStep(work, lookEveryMs);
         close = () => {
           stop();
           void work.flush().finally(() => work.close());

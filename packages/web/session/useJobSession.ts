@@ -1,6 +1,7 @@
 import { useEffect, useState, useSyncExternalStore } from 'react';
 import { readJobNumbered, writeRevision } from '../client/jobs.ts';
 import { type JobSession, openSession, type SessionState, type SessionTools } from './jobSession.ts';
+import { keepInStep } from './keepInStep.ts';
 import { browserKeeper } from './kept.ts';
 import { oneWindowAtATime, otherWindows } from './windows.ts';
 
@@ -29,7 +30,7 @@ export function useJobSession(number: number): Opened | { readonly failure: Erro
     };
     openSession(number, browserTools).then(
       (session) => {
-        const stop = keepInStep(session);
+        const stop = keepInStep(session, lookEveryMs);
         close = () => {
           stop();
           void session.flush().finally(() => session.close());
@@ -42,29 +43,6 @@ export function useJobSession(number: number): Opened | { readonly failure: Erro
     return () => close();
   }, [number]);
   return opened;
-}
-
-/** Writes when the page is left, and looks for news while it is looked at. */
-function keepInStep(session: JobSession): () => void {
-  const leave = (): void => {
-    if (document.visibilityState === 'hidden') void session.flush(true);
-    else look();
-  };
-  const look = (): void => {
-    // A server that cannot be reached is told of where something is to be written.
-    session.lookForNews().catch(() => undefined);
-  };
-  const online = (): void => void session.flush();
-  const timer = setInterval(() => {
-    if (document.visibilityState === 'visible') look();
-  }, lookEveryMs);
-  document.addEventListener('visibilitychange', leave);
-  window.addEventListener('online', online);
-  return () => {
-    clearInterval(timer);
-    document.removeEventListener('visibilitychange', leave);
-    window.removeEventListener('online', online);
-  };
 }
 
 /** The state of a session, which the component follows. */
