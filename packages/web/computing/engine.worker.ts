@@ -53,7 +53,7 @@ const engine = {
     return { ok: true, figures };
   },
 
-  whole(document: unknown, { system, state }: Shown): Computed<WholeFigures> {
+  whole(document: unknown, { system, state }: Pick<Shown, 'system' | 'state'>): Computed<WholeFigures> {
     const reading = opened(document, state);
     if (!reading.ok) return reading;
     const job = assessJob(reading.model, { system });

@@ -1,11 +1,10 @@
 import type { Finding } from '@fettle/engine/assessment/assessment.ts';
 import { useEffect, useRef } from 'react';
 import { Drawn } from '../drawing/Drawn.tsx';
+import { viewBoxOf } from '../drawing/viewBox.ts';
 import type { JobAtWork } from '../rooms/job/jobAtWork.ts';
 import { SpotsOverlay } from './SpotsOverlay.tsx';
 import type { Spots } from './spots.ts';
-
-const viewBoxOf = (svg: string): string => /viewBox="([^"]+)"/.exec(svg)?.[1] ?? '0 0 100 100';
 
 interface PointedProps {
   readonly work: JobAtWork;

@@ -3,7 +3,7 @@ import type { JobDocument } from '@fettle/job/schema/job.ts';
 import { useQuery } from '@tanstack/react-query';
 import { useTheme } from '../app/preferences.ts';
 import { readRevision } from '../client/history.ts';
-import { useComputed } from '../computing/useComputed.ts';
+import { useQuick } from '../computing/useQuick.ts';
 import { Drawn } from '../drawing/Drawn.tsx';
 import type { JobAtWork } from '../rooms/job/jobAtWork.ts';
 import { Changes } from './Changes.tsx';
@@ -16,7 +16,7 @@ interface LookProps {
 /** The filter as it was drawn from a revision. */
 function EarlierSection({ work, document }: { readonly work: JobAtWork; readonly document: JobDocument }) {
   const theme = useTheme();
-  const { quick, problems } = useComputed(document, { system: work.system, theme, state: 'as-found' });
+  const { quick, problems } = useQuick(document, { system: work.system, theme, state: 'as-found' });
   if (problems.length > 0) return <p>It cannot be drawn: {problems[0]?.says}</p>;
   if (quick === undefined) return <p className="wait">Drawing it…</p>;
   return (

@@ -1,15 +1,14 @@
 import type { ReactNode } from 'react';
 import type { QuickFigures } from '../computing/assessed.ts';
-import type { Figures } from '../computing/useComputed.ts';
+import type { Quick } from '../computing/useQuick.ts';
 import { Drawn } from '../drawing/Drawn.tsx';
+import { viewBoxOf } from '../drawing/viewBox.ts';
 import type { JobSession } from '../session/jobSession.ts';
 import { BedList } from './BedList.tsx';
 import { BedsOverlay } from './BedsOverlay.tsx';
 import type { PackingField } from './bedEdits.ts';
 import { MediaToTake } from './MediaToTake.tsx';
 import { useRepacking } from './useRepacking.ts';
-
-const viewBoxOf = (svg: string): string => /viewBox="([^"]+)"/.exec(svg)?.[1] ?? '0 0 100 100';
 
 /** What the packing is called where the page is read out. */
 const packingNames: Readonly<Record<PackingField, string>> = {
@@ -28,7 +27,7 @@ export function PackingBench({
 }: {
   readonly session: JobSession;
   readonly field: PackingField;
-  readonly figures: QuickFigures & Pick<Figures, 'isRead'>;
+  readonly figures: QuickFigures & Pick<Quick, 'isRead'>;
   /** What stands over the media. */
   readonly before?: ReactNode;
   readonly children?: ReactNode;

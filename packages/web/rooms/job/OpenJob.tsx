@@ -1,7 +1,7 @@
 import { useEffect } from 'react';
 import { Link, useLocation } from 'wouter';
 import { useSystem, useTheme } from '../../app/preferences.ts';
-import { useComputed } from '../../computing/useComputed.ts';
+import { useQuick } from '../../computing/useQuick.ts';
 import { JobForm } from '../../forms/JobForm.tsx';
 import { valueAt } from '../../forms/places.ts';
 import { useFieldInAddress } from '../../forms/useFieldInAddress.ts';
@@ -59,7 +59,7 @@ export function OpenJob({ session, part }: { readonly session: JobSession; reado
   const state = useSessionState(session);
   const [system, theme] = [useSystem(), useTheme()];
   const packed = jobParts.find(({ id }) => id === part)?.packed ?? 'as-found';
-  const figures = useComputed(state.document, { system, theme, state: packed });
+  const figures = useQuick(state.document, { system, theme, state: packed });
   const [, go] = useLocation();
   useUndoKeys(session);
   useFieldInAddress(part, figures.quick !== undefined || figures.problems.length > 0);

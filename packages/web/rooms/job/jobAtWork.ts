@@ -1,11 +1,11 @@
 import type { System } from '@fettle/engine/quantities/displayUnits.ts';
-import type { Figures } from '../../computing/useComputed.ts';
+import type { Quick } from '../../computing/useQuick.ts';
 import type { JobSession, SessionState } from '../../session/jobSession.ts';
 
 /** A job with its figures, as the parts of its room show it. */
 export interface JobAtWork {
   readonly session: JobSession;
   readonly state: SessionState;
-  readonly figures: Figures;
+  readonly figures: Quick;
   readonly system: System;
 }

@@ -4,7 +4,7 @@ import { type FormEvent, useEffect, useRef, useState } from 'react';
 import { useLocation } from 'wouter';
 import { useSystem, useTheme } from '../../app/preferences.ts';
 import { takeIn } from '../../client/jobs.ts';
-import { type Figures, useComputed } from '../../computing/useComputed.ts';
+import { type Quick, useQuick } from '../../computing/useQuick.ts';
 import { Drawn } from '../../drawing/Drawn.tsx';
 import { Field } from '../../forms/Field.tsx';
 import { Fields } from '../../forms/Fields.tsx';
@@ -76,7 +76,7 @@ function useDraft() {
 }
 
 /** Sends the draft once it has been read as it stands; afterwards the job is opened on its map. */
-function useTakingIn(document: unknown, { problems, isRead }: Figures) {
+function useTakingIn(document: unknown, { problems, isRead }: Quick) {
   const [, go] = useLocation();
   const [wasSent, setSent] = useState(false);
   const [isWanted, want] = useState(false);
@@ -111,7 +111,7 @@ function useTakingIn(document: unknown, { problems, isRead }: Figures) {
 /** A filter is taken in: from nothing to its first drawing and figures. */
 export default function TakeInRoom() {
   const { document, edit } = useDraft();
-  const figures = useComputed(document, { system: useSystem(), theme: useTheme(), state: 'as-found' });
+  const figures = useQuick(document, { system: useSystem(), theme: useTheme(), state: 'as-found' });
   const { problems, quick } = figures;
   const { send, wasSent, failure, lack } = useTakingIn(document, figures);
   const family = familyById(String(valueAt(document, ['filter', 'family'])));

@@ -4,6 +4,8 @@ import type { AssessedJob } from '@fettle/workflows/assessJob.ts';
 import { printer } from '@fettle/workflows/printing.ts';
 import { filterTitle, summarySentences } from '@fettle/workflows/report/summary.ts';
 import { type Dispatch, type SetStateAction, useState } from 'react';
+import type { Quick } from '../../../computing/useQuick.ts';
+import { useWhole, type Whole } from '../../../computing/useWhole.ts';
 import { FindingEntry } from '../../../findings/FindingEntry.tsx';
 import { PointedSection } from '../../../findings/PointedSection.tsx';
 import { ProblemList } from '../../../findings/ProblemList.tsx';
@@ -43,8 +45,7 @@ function Summary({ job, work }: { readonly job: AssessedJob; readonly work: JobA
   );
 }
 
-function Waiting({ work }: { readonly work: JobAtWork }) {
-  const { problems, whole, isBehind } = work.figures;
+function Waiting({ problems, whole, isBehind }: Pick<Quick, 'problems'> & Whole) {
   if (problems.length > 0)
     return whole === undefined ? null : (
       <p role="status" className="marked">
@@ -95,7 +96,8 @@ const nowhere: Pointing = { pointed: undefined, shown: undefined };
 /** What is wrong with the filter, worst first, beside the drawing in which each points at its place. */
 export function Findings({ work }: { readonly work: JobAtWork }) {
   const { figures, state, system } = work;
-  const { whole, quick, problems } = figures;
+  const { quick, problems } = figures;
+  const { whole, isBehind } = useWhole(state.document, { system, state: 'as-found' });
   const [pointing, setPointing] = useState(nowhere);
   const section = quick && { places: quick.places, layout: quick.assessment.layout };
   const finding = (index: number | undefined): Finding | undefined =>
@@ -118,7 +120,7 @@ export function Findings({ work }: { readonly work: JobAtWork }) {
         />
         <div>
           <h2>Findings</h2>
-          <Waiting work={work} />
+          <Waiting problems={problems} whole={whole} isBehind={isBehind} />
           {whole === undefined ? null : (
             <>
               <Summary job={whole} work={work} />
@@ -129,7 +131,7 @@ export function Findings({ work }: { readonly work: JobAtWork }) {
           )}
         </div>
       </div>
-      <WaterPlots work={work} />
+      {whole === undefined ? null : <WaterPlots whole={whole} system={system} />}
     </div>
   );
 }
