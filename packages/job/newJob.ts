@@ -3,7 +3,6 @@ import type { Family, Measurement } from '@fettle/engine/families/layout.ts';
 import type * as z from 'zod';
 import { adviceOn } from './names.ts';
 import { type Problem, problem } from './problems.ts';
-import { jobStages } from './schema/about.ts';
 import { exampleOf as exampleOfSchema } from './schema/examples.ts';
 import { fieldFacts, inner } from './schema/fields.ts';
 import { intakeSchema, outletSchema, pumpSchema } from './schema/filter.ts';
@@ -13,6 +12,7 @@ import { consentSchema, ownerSchema } from './schema/owner.ts';
 import { approvalSchema, quoteSchema } from './schema/quote.ts';
 import { tankSchema } from './schema/tank.ts';
 import { listFields } from './schema/walk.ts';
+import { jobStages } from './stages.ts';
 import { type StartValues, startPacking, startValuesOf } from './startValues.ts';
 
 export type NewJob =

@@ -1,5 +1,5 @@
 import { families } from '@fettle/engine/families/families.ts';
-import { jobStages } from '@fettle/job/schema/about.ts';
+import { jobStages } from '@fettle/job/stages.ts';
 import type { JobQuery } from '@fettle/store/contract/jobs.ts';
 import { type Command, Option } from 'commander';
 import { type CommonOptions, outputFor, writeJson } from '../output.ts';

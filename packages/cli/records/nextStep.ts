@@ -1,5 +1,5 @@
-import type { jobStages } from '@fettle/job/schema/about.ts';
 import type { JobDocument } from '@fettle/job/schema/job.ts';
+import type { jobStages } from '@fettle/job/stages.ts';
 
 type Stage = (typeof jobStages)[number];
 

@@ -1,18 +1,6 @@
 import * as z from 'zod';
+import { jobStages } from '../stages.ts';
 import { day, fieldFacts, list, oneOf, text, wholeNumber } from './fields.ts';
-
-/** Where the work on a job may stand, in the order in which a job goes through. */
-export const jobStages = [
-  'taken-in',
-  'tested',
-  'mapped',
-  'planned',
-  'approved',
-  'built',
-  'proven',
-  'handed-back',
-  'closed',
-] as const;
 
 /** A tag stands on one line and among others with commas between them: 1 to 40 characters. */
 export const tagPattern =

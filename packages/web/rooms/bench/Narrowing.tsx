@@ -1,7 +1,8 @@
+import { jobStages } from '@fettle/job/stages.ts';
 import { useQuery } from '@tanstack/react-query';
 import { inWords } from '../../app/words.ts';
 import { tagsInUse } from '../../client/jobs.ts';
-import { familyNames, stageNames } from './kinds.ts';
+import { familyNames } from './kinds.ts';
 
 /** What the list of jobs is narrowed to, as the address keeps it. */
 export interface Narrowed {
@@ -55,7 +56,7 @@ export function Narrowing({
       <Choice
         name="Stage of work"
         value={narrowed.stage}
-        choices={stageNames}
+        choices={jobStages}
         onChange={(stage) => onChange({ stage })}
       />
       {choices.length === 0 ? null : (
