@@ -10,3 +10,10 @@ export const jobStages = [
   'handed-back',
   'closed',
 ] as const;
+
+/** Whether at a stage the filter is with its owner again: nothing promised is late then. */
+export const isBackHome = (stage: unknown): boolean => stage === 'handed-back' || stage === 'closed';
+
+/** Whether a promise was not kept: its day, ISO, lies before today's while the filter is still here. */
+export const isLate = (promised: string, of: { readonly stage?: unknown; readonly today: string }): boolean =>
+  promised < of.today && !isBackHome(of.stage);

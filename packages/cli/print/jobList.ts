@@ -1,3 +1,4 @@
+import { isLate } from '@fettle/job/stages.ts';
 import type { JobLine, JobPage, JobQuery } from '@fettle/store/contract/jobs.ts';
 import { table, wrap } from './layout.ts';
 import { today } from './moments.ts';
@@ -10,11 +11,9 @@ const columns = [
   { head: 'Owner', width: 14 },
 ] as const;
 
-const done: readonly (string | undefined)[] = ['handed-back', 'closed'];
-
 const promised = ({ promised: day, stage }: JobLine): string => {
   if (day === undefined) return '';
-  return day < today() && !done.includes(stage) ? `${day} late` : day;
+  return isLate(day, { stage, today: today() }) ? `${day} late` : day;
 };
 
 /** Words that are wider than their column, in pieces that are not. */

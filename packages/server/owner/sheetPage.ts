@@ -1,3 +1,4 @@
+import { isBackHome } from '@fettle/job/stages.ts';
 import { html } from 'hono/html';
 import { fact } from '../pages/facts.ts';
 import { type Markup, page } from '../pages/page.ts';
@@ -43,7 +44,7 @@ const readings = ({ readings: all }: Sheet): Markup =>
     : readingsTable(all.map((one) => ({ ...one, by: one.by === 'owner' ? 'you' : 'the workshop' })));
 
 const reminders = (at: string, { promised, stage }: Sheet): Markup | '' =>
-  promised === undefined && stage !== 'handed-back' && stage !== 'closed'
+  promised === undefined && !isBackHome(stage)
     ? ''
     : html`<p><a href="${at}/reminders.ics">Reminders for your calendar</a></p>`;
 

@@ -1,4 +1,5 @@
 import { familyById } from '@fettle/engine/families/families.ts';
+import { isLate } from '@fettle/job/stages.ts';
 import { html } from 'hono/html';
 import { stageInWords } from '../owner/plainWords.ts';
 import type { Markup } from './page.ts';
@@ -9,13 +10,10 @@ interface Standing {
   readonly stage?: string | undefined;
 }
 
-/** Stages in which the filter is with its owner again. */
-const backHome: readonly (string | undefined)[] = ['handed-back', 'closed'];
-
 /** A job's day of promise, marked where it has passed while the filter is still here; undefined where there is none. */
 export const promise = ({ promised, stage }: Standing, today: string): Markup | undefined => {
   if (promised === undefined) return undefined;
-  return promised < today && !backHome.includes(stage)
+  return isLate(promised, { stage, today })
     ? html`<strong class="fault">late: <time datetime="${promised}">${promised}</time></strong>`
     : html`<time datetime="${promised}">${promised}</time>`;
 };

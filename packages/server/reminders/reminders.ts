@@ -1,3 +1,4 @@
+import { isBackHome } from '@fettle/job/stages.ts';
 import type { RevisionSummary, StoredJob } from '@fettle/store/contract/jobs.ts';
 import { dayMs } from '../durations.ts';
 
@@ -14,13 +15,13 @@ export interface Reminder {
 const daysAfter = (day: string, days: number): string =>
   new Date(Date.parse(`${day}T00:00:00Z`) + days * dayMs).toISOString().slice(0, 10);
 
-const isBack = (stage: unknown): boolean => stage === 'handed-back' || stage === 'closed';
-
 /** Day on which the job was first written down as handed back, where it stands so still. */
 export const handedBackOn = (job: StoredJob, revisions: readonly RevisionSummary[]): string | undefined => {
-  if (!isBack(job.document.job?.stage)) return undefined;
+  if (!isBackHome(job.document.job?.stage)) return undefined;
   const moved = revisions.findLast(({ changes }) =>
-    changes.some(({ path, before, after }) => path === 'job.stage' && isBack(after) && !isBack(before)),
+    changes.some(
+      ({ path, before, after }) => path === 'job.stage' && isBackHome(after) && !isBackHome(before),
+    ),
   );
   return moved?.at.slice(0, 10);
 };

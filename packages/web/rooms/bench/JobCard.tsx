@@ -1,9 +1,7 @@
+import { isLate } from '@fettle/job/stages.ts';
 import type { JobLine } from '@fettle/store/contract/jobs.ts';
 import { Link } from 'wouter';
 import { inWords } from '../../app/words.ts';
-
-/** Stages in which the filter is with its owner again. */
-const backHome: readonly (string | undefined)[] = ['handed-back', 'closed'];
 
 /** What comes next at each stage, and in which part of the job's room it is done. */
 const nextSteps: Readonly<Record<string, { readonly says: string; readonly part: string }>> = {
@@ -27,10 +25,10 @@ const today = (): string => new Date().toLocaleDateString('en-CA');
 
 function Promised({ job: { promised, stage } }: { readonly job: JobLine }) {
   if (promised === undefined) return <span className="soft">no day promised</span>;
-  const isLate = promised < today() && !backHome.includes(stage);
+  const late = isLate(promised, { stage, today: today() });
   return (
-    <span className={isLate ? 'fault' : ''}>
-      {isLate ? 'late, promised for ' : 'promised for '}
+    <span className={late ? 'fault' : ''}>
+      {late ? 'late, promised for ' : 'promised for '}
       <time dateTime={promised}>{dayText(promised)}</time>
     </span>
   );
