@@ -1,38 +1,47 @@
 import type { Model } from '@fettle/engine/model/model.ts';
 import { alterationKinds } from '@fettle/engine/planning/alterations.ts';
+import { intervalText } from '@fettle/workflows/amounts.ts';
 import type { FoundPlan } from '@fettle/workflows/plannedState.ts';
+import { type Print, printer } from '@fettle/workflows/printing.ts';
+import { siOf } from '@fettle/workflows/results/figures.ts';
 import type { PlansResult } from '@fettle/workflows/results/plans.ts';
 import { lazy, Suspense } from 'react';
+import { useSystem } from '../app/preferences.ts';
 import type { JobSession } from '../session/jobSession.ts';
-import { sum, three } from './planTexts.ts';
+import { feed, sum } from './planTexts.ts';
 import { takingPlan } from './takePlan.ts';
 
 const PlansDrawn = lazy(() => import('../plots/PlansDrawn.tsx'));
 
 type Row = Pick<FoundPlan, 'flow' | 'feed' | 'served' | 'cleaningInterval'>;
 
-const interval = ({ value, beyond }: Row['cleaningInterval']): string =>
-  beyond ? 'more than a year' : `${Number(value.toPrecision(2))} d`;
-
-const Figures = ({ row }: { readonly row: Row }) => (
+const Figures = ({ row, print }: { readonly row: Row; readonly print: Print }) => (
   <>
-    <td>{three(row.flow)}</td>
-    <td>{three(row.feed)}</td>
-    <td>{three(row.served.normal)}</td>
-    <td>{interval(row.cleaningInterval)}</td>
+    <td>{print(siOf(row.flow), 'flow')}</td>
+    <td>{feed(row.feed)}</td>
+    <td>{print(siOf(row.served.normal), 'volume')}</td>
+    <td>{intervalText(siOf(row.cleaningInterval), row.cleaningInterval.beyond)}</td>
   </>
 );
 
 const changes = ({ alterations }: FoundPlan): string =>
   alterations.map(({ id }) => alterationKinds[id]?.says ?? id).join(', ') || 'hardware as it is';
 
-function Plan({ plan, onTake }: { readonly plan: FoundPlan; readonly onTake: () => void }) {
+function Plan({
+  plan,
+  print,
+  onTake,
+}: {
+  readonly plan: FoundPlan;
+  readonly print: Print;
+  readonly onTake: () => void;
+}) {
   return (
     <tr>
       <th scope="row">
         {plan.id} <small>{changes(plan)}</small>
       </th>
-      <Figures row={plan} />
+      <Figures row={plan} print={print} />
       <td>{sum(plan.cost)}</td>
       <td>
         <button type="button" onClick={onTake} aria-label={`Take ${plan.id} into the drawing`}>
@@ -43,10 +52,16 @@ function Plan({ plan, onTake }: { readonly plan: FoundPlan; readonly onTake: () 
   );
 }
 
-function Bought({ plan, model }: { readonly plan: FoundPlan; readonly model: Model }) {
+interface PlanOf {
+  readonly plan: FoundPlan;
+  readonly model: Model;
+  readonly print: Print;
+}
+
+function Bought({ plan, model, print }: PlanOf) {
   const media = plan.purchases.map(
     ({ medium, volume, price }) =>
-      `${three(volume)} of ${model.media[medium]?.name ?? medium} (${sum(price)})`,
+      `${print(siOf(volume), 'volume')} of ${model.media[medium]?.name ?? medium} (${sum(price)})`,
   );
   const parts = plan.parts.map(
     ({ part, count, price }) => `${Number(count.toPrecision(2))} × ${part} (${sum(price)} each)`,
@@ -55,7 +70,7 @@ function Bought({ plan, model }: { readonly plan: FoundPlan; readonly model: Mod
   return <p>{all.length === 0 ? 'Nothing to buy.' : `To buy: ${all.join(', ')}.`}</p>;
 }
 
-function Steps({ plan, model }: { readonly plan: FoundPlan; readonly model: Model }) {
+function Steps({ plan, model, print }: PlanOf) {
   return (
     <details>
       <summary>
@@ -63,7 +78,7 @@ function Steps({ plan, model }: { readonly plan: FoundPlan; readonly model: Mode
         {plan.bestFor.length === 0 ? '' : `, best for ${plan.bestFor.join(', ').replaceAll('-', ' ')}`}
       </summary>
       <p>{plan.order.says}</p>
-      <Bought plan={plan} model={model} />
+      <Bought plan={plan} model={model} print={print} />
       <ol>
         {plan.steps.map((step) => (
           <li key={step}>{step}</li>
@@ -78,7 +93,7 @@ function Steps({ plan, model }: { readonly plan: FoundPlan; readonly model: Mode
   );
 }
 
-const columns = ['Flow', 'Feed carried', 'Serves, normal stock', 'Cleaning after', 'Cost'];
+const columns = ['Flow, clean', 'Feed carried', 'Serves, normal stock', 'Cleaning after', 'Cost'];
 
 /** The plans that a search found, against the filter as found; any of them can be taken into the drawing. */
 export function PlansFound(of: {
@@ -88,6 +103,7 @@ export function PlansFound(of: {
 }) {
   const { plans, model, session } = of;
   const { possible, assessed } = plans.counted;
+  const print = printer(useSystem());
   return (
     <>
       {/* The box can be scrolled, so the keys have to get there. */}
@@ -96,9 +112,9 @@ export function PlansFound(of: {
         <table className="figures">
           <caption>
             {assessed.toLocaleString()} of {possible.toLocaleString()} candidates were assessed
-            {plans.complete ? ': the search is complete.' : '; what was left out may hold a better one.'}{' '}
-            Figures are those of the comparison day, without their ranges; cleaning is known within a factor
-            of three.
+            {plans.complete ? ': the search is complete.' : '; what was left out may hold a better one.'} Feed
+            and volume are those of the comparison day. Figures are without their ranges; cleaning is known
+            within a factor of three.
           </caption>
           <thead>
             <tr>
@@ -114,12 +130,17 @@ export function PlansFound(of: {
           <tbody>
             <tr>
               <th scope="row">as found</th>
-              <Figures row={plans.asFound} />
+              <Figures row={plans.asFound} print={print} />
               <td />
               <td />
             </tr>
             {plans.plans.map((plan) => (
-              <Plan key={plan.id} plan={plan} onTake={() => session.edit(takingPlan(plan, model))} />
+              <Plan
+                key={plan.id}
+                plan={plan}
+                print={print}
+                onTake={() => session.edit(takingPlan(plan, model))}
+              />
             ))}
           </tbody>
         </table>
@@ -131,7 +152,7 @@ export function PlansFound(of: {
         <p>Nothing better was found. What would have to give: {plans.nothingBetter.join('; ')}.</p>
       )}
       {plans.plans.map((plan) => (
-        <Steps key={plan.id} plan={plan} model={model} />
+        <Steps key={plan.id} plan={plan} model={model} print={print} />
       ))}
     </>
   );

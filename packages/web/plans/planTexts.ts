@@ -1,8 +1,8 @@
-import type { Figure } from '@fettle/workflows/results/figures.ts';
+import { feedText } from '@fettle/workflows/amounts.ts';
+import { type Figure, siOf } from '@fettle/workflows/results/figures.ts';
 
-/** A figure of a plan, three digits that count. */
-export const three = ({ value, unit }: Figure): string =>
-  `${Number(value.toPrecision(3)).toLocaleString()} ${unit}`;
+/** The feed that a plan carries, in the digits of the command. */
+export const feed = (figure: Figure): string => feedText(siOf(figure));
 
 /** A sum of money, to the hundredth. */
 export const sum = ({ value, unit }: Figure): string => `${value.toFixed(2)} ${unit}`;

@@ -2,7 +2,7 @@ import { PlansPlot, type SaidFigure } from '@fettle/plots/PlansPlot.tsx';
 import type { Figure } from '@fettle/workflows/results/figures.ts';
 import type { PlansResult } from '@fettle/workflows/results/plans.ts';
 import { useTheme } from '../app/preferences.ts';
-import { sum, three } from '../plans/planTexts.ts';
+import { feed, sum } from '../plans/planTexts.ts';
 
 const said = (figure: Figure, print: (figure: Figure) => string): SaidFigure => {
   const { value, low, high } = figure;
@@ -21,11 +21,11 @@ export default function PlansDrawn({ plans, currency }: { plans: PlansResult; cu
         theme={theme}
         currency={currency}
         gain={{ name: 'feed carried', unit: plans.asFound.feed.unit }}
-        asFound={said(plans.asFound.feed, three)}
-        plans={plans.plans.map(({ id, cost, feed }) => ({
+        asFound={said(plans.asFound.feed, feed)}
+        plans={plans.plans.map(({ id, cost, feed: carried }) => ({
           id,
           cost: said(cost, sum),
-          gain: said(feed, three),
+          gain: said(carried, feed),
         }))}
       />
     </figure>

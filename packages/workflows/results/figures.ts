@@ -40,5 +40,12 @@ export type FixedUnit = keyof typeof PER_SI;
 /** An SI value in a fixed unit. */
 export const figure = (si: number, unit: FixedUnit): Figure => ({ value: si * PER_SI[unit], unit });
 
+/** The SI value of a figure of a fixed unit. */
+export const siOf = ({ value, unit }: Figure): number => {
+  const found = Object.entries(PER_SI).find(([each]) => each === unit);
+  if (found === undefined) throw new TypeError(`${unit} is no fixed unit`);
+  return value / found[1];
+};
+
 /** A sum in the job's currency, or a yearly one with `/a`. */
 export const money = (value: number, currency: string): Figure => ({ value, unit: currency });
