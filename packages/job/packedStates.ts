@@ -1,7 +1,9 @@
-/** States of a filter that a job may describe, in the order of the work. */
-export const packedStates = ['as-found', 'planned', 'as-left'] as const;
+import type { PackedState } from '@fettle/engine/model/model.ts';
 
-export type PackedState = (typeof packedStates)[number];
+export type { PackedState };
+
+/** States of a filter that a job may describe, in the order of the work. */
+export const packedStates = ['as-found', 'planned', 'as-left'] as const satisfies readonly PackedState[];
 
 /** Fields of the document that hold the states after the one as found, whose packing is the document's own. */
 export const packedStateFields = ['planned', 'asLeft'] as const;

@@ -182,8 +182,13 @@ export interface ShelfItem {
   readonly amountM3?: number;
 }
 
+/** Which packing of a job a model has: the one found, the one chosen, the one built. */
+export type PackedState = 'as-found' | 'planned' | 'as-left';
+
 /** One job, checked and in SI units: all that the engine needs. */
 export interface Model {
+  /** Which packing this is; the one found where left out. */
+  readonly packedState?: PackedState;
   readonly tank: Tank;
   readonly filter: Filter;
   readonly packing: Packing;

@@ -43,7 +43,7 @@ export function stateModel(
   const given = model.givens.map(movedTo(field));
   const tests = model.tests.filter(isOf(state));
   return {
-    model: { ...altered(model, layout, made), givens: given, tests },
+    model: { ...altered(model, layout, made), packedState: state, givens: given, tests },
     notes: notes.map(movedTo(field)),
   };
 }

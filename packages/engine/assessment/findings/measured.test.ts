@@ -44,7 +44,17 @@ describe('a timed volume', () => {
     expect(compared(flow('clean-empty', 500)).computed).toBe(empty);
   });
 
-  it('as left is not compared: the packing was another', () => {
+  it('as left proves the packing that was built, too little as well as too much', () => {
+    const built: Model = { ...model, packedState: 'as-left' };
+    expect(compared(flow('as-left', 0.9 * clean), built)).toMatchObject({
+      verdict: 'agrees',
+      computed: assessment.dutyPoint.flowM3PerS,
+    });
+    expect(compared(flow('as-left', 0.8 * clean), built).verdict).toBe('differs');
+    expect(compared(flow('as-left', 1.2 * clean), built).verdict).toBe('differs');
+  });
+
+  it('as left is not compared with the packing that was found', () => {
     const { verdict, computed } = compared(flow('as-left', 100));
     expect(verdict).toBe('not-compared');
     expect(computed).toBeUndefined();

@@ -51,7 +51,10 @@ const compareFlow = (
       // As found a filter is dirty: less than the clean flow is no contradiction, more is.
       return compared(test, { ...figures, computed: assessment.dutyPoint.flowM3PerS, oneSided: true });
     case 'as-left':
-      return { test, measured: figures.measured, doubt: figures.doubt, verdict: 'not-compared' };
+      // What goes back is clean, so that too little is as much a contradiction as too much.
+      return model.packedState === 'as-left'
+        ? compared(test, { ...figures, computed: assessment.dutyPoint.flowM3PerS })
+        : { test, ...figures, verdict: 'not-compared' };
   }
 };
 
