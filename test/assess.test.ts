@@ -48,7 +48,17 @@ describe.each(demos.map((path) => [basename(path), path]))('assess --json of %s'
   test('has every promised key', () => {
     expect(Object.keys(result)).toEqual(
       expect.arrayContaining([
-        ...['edition', 'assumed', 'dutyPoint', 'headBudget', 'routes', 'bypass', 'turnover', 'carries'],
+        ...[
+          'edition',
+          'state',
+          'assumed',
+          'dutyPoint',
+          'headBudget',
+          'routes',
+          'bypass',
+          'turnover',
+          'carries',
+        ],
         ...['cleaningInterval', 'cost', 'claims', 'findings'],
       ]),
     );

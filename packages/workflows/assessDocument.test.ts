@@ -39,3 +39,9 @@ describe('a filling that was timed after the re-pack', () => {
     expect(findings.map(({ id }) => id)).not.toContain('measured-differs');
   });
 });
+
+describe('an assessment', () => {
+  it.each(['as-found', 'planned', 'as-left'] as const)('says that it is of the filter %s', (state) => {
+    expect(assessed(state).state).toBe(state);
+  });
+});

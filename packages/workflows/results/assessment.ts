@@ -1,4 +1,5 @@
 import type { Assessment, Carries } from '@fettle/engine/assessment/assessment.ts';
+import { packedStates } from '@fettle/job/packedStates.ts';
 import { z } from 'zod';
 import type { AssessedJob } from '../assessJob.ts';
 import { assumedSchema, toAssumed } from './assumed.ts';
@@ -40,6 +41,9 @@ const bedSchema = z.strictObject({
 
 export const assessmentSchema = z.strictObject({
   edition: z.string().meta({ description: 'Edition of the models.' }),
+  state: z
+    .enum(packedStates)
+    .meta({ description: 'Which packing of the job this is: the one found, the one chosen, the one built.' }),
   assumed: z
     .array(assumedSchema)
     .meta({ description: 'What the job did not state, and what was taken instead.' }),
@@ -251,6 +255,7 @@ export const toAssessmentResult = (
   const { carries, orderShares, solids, uses } = assessment;
   return {
     edition: assessment.edition,
+    state: job.model.packedState ?? 'as-found',
     assumed: toAssumed(job.model),
     notes: [...notes],
     ...toWater(assessment),
