@@ -50,6 +50,24 @@ describe('the history of a job at work', () => {
     expect(undone(typed).document).toEqual(start.document);
   });
 
+  test('a drag over one field weighs no more than one change of it, however many frames it has', () => {
+    const dragged = Array.from({ length: 1000 }).reduce<History>(
+      (history, _, frame) =>
+        edited(history, {
+          says: 'make the bed deeper',
+          key: 'grip-1',
+          recipe: (draft) => {
+            Object(draft.tank).volume = `${200 + frame} L`;
+          },
+        }),
+      start,
+    );
+    expect(dragged.past).toHaveLength(1);
+    expect(dragged.past[0]?.there).toHaveLength(1);
+    expect(undone(dragged).document).toEqual(start.document);
+    expect(redone(undone(dragged)).document).toEqual(dragged.document);
+  });
+
   test('what changes nothing is no step', () => {
     expect(edited(start, { says: 'nothing', recipe: () => undefined })).toBe(start);
   });

@@ -33,6 +33,22 @@ export interface Edit {
   readonly recipe: Recipe;
 }
 
+type Ways = Pick<Step, 'there' | 'back'>;
+
+/** Whether two changes set the same fields, and add or take away nothing: the later then stands for both. */
+const setTheSame = (one: readonly Patch[], other: readonly Patch[]): boolean =>
+  one.length === other.length &&
+  one.every(
+    ({ op, path }, index) =>
+      op === 'replace' && other[index]?.op === 'replace' && path.join('/') === other[index].path.join('/'),
+  );
+
+/** A step that goes on: a drag of a thousand frames over one field is still one change of that field. */
+const onwards = (before: Ways, { there, back }: Ways): Ways =>
+  setTheSame(before.there, there) && setTheSame(before.back, back)
+    ? { there, back: before.back }
+    : { there: [...before.there, ...there], back: [...back, ...before.back] };
+
 export const historyOf = (document: Worked): History => ({ document, past: [], future: [] });
 
 /** The history with one change more; what had been undone is gone. Without a difference it is the same one. */
@@ -44,8 +60,7 @@ export function edited(history: History, { says, key, recipe }: Edit): History {
   const step: Step = {
     says,
     ...(key === undefined ? {} : { key }),
-    there: goesOn ? [...last.there, ...there] : there,
-    back: goesOn ? [...back, ...last.back] : back,
+    ...(goesOn ? onwards(last, { there, back }) : { there, back }),
   };
   return { document, past: [...(goesOn ? history.past.slice(0, -1) : history.past), step], future: [] };
 }

@@ -3,6 +3,7 @@ import { mergeByField } from '@fettle/job/changes/merge.ts';
 import { type Edit, edited, type History, historyOf, redone, undone, type Worked } from './history.ts';
 import type { KeptSession, SessionKeeper } from './kept.ts';
 import { type RecordsOfJob, type Saved, save } from './saving.ts';
+import { type Line, lineOf, sameUntil, splitAt } from './stepLine.ts';
 import type { OtherWindows, WindowNews } from './windows.ts';
 
 /** Where a job at work stands against the records. */
@@ -52,6 +53,8 @@ export interface JobSession {
 
 /** Quiet after the last change before it is written, ms. */
 const quietMs = 700;
+/** Between two times that a job under a moving hand is kept and told to other windows, ms. */
+const spreadEveryMs = 100;
 /** Between two tries while the records cannot be reached, ms. */
 const retryMs = 3_000;
 
@@ -103,12 +106,18 @@ class WorkedJob implements JobSession {
   readonly #listeners = new Set<() => void>();
   #state: SessionState;
   #timer: ReturnType<typeof setTimeout> | undefined;
+  #spreading: ReturnType<typeof setTimeout> | undefined;
+  /** The newest state that is kept and told; and the steps of it that the other windows have. */
+  #spread: SessionState;
+  #told: Line;
   #isClosed = false;
 
   constructor(opened: SessionState, tools: SessionTools) {
     this.#state = opened;
+    this.#spread = opened;
+    this.#told = lineOf(opened);
     this.#tools = tools;
-    this.#windows = tools.windows(opened.number, (news) => this.#hear(news));
+    this.#windows = tools.windows(opened.number, (news) => void this.#hear(news));
     if (opened.standing.is !== 'saved') this.#writeIn(0);
   }
 
@@ -133,6 +142,7 @@ class WorkedJob implements JobSession {
 
   async flush(leaving = false): Promise<void> {
     clearTimeout(this.#timer);
+    this.#spreadNow();
     const { number } = this.#state;
     await this.#tools.alone(number, async () => {
       const { standing, document, base } = this.#state;
@@ -167,14 +177,31 @@ class WorkedJob implements JobSession {
   close(): void {
     this.#isClosed = true;
     clearTimeout(this.#timer);
+    this.#spreadNow();
+    clearTimeout(this.#spreading);
     this.#windows.close();
   }
 
   #take(next: SessionState): void {
-    const { number, revision, base, document, past, future } = next;
-    this.#windows.tell({ revision, base, document, past, future });
-    void this.#tools.keeper.keep({ number, revision, base, document, past, future });
     this.#show(next);
+    if (this.#spreading !== undefined) return;
+    this.#spreadNow();
+    this.#spreading = setTimeout(() => {
+      this.#spreading = undefined;
+      this.#spreadNow();
+    }, spreadEveryMs);
+  }
+
+  /** Keeps the newest state in the browser and tells it to the other windows. */
+  #spreadNow(): void {
+    if (this.#spread === this.#state) return;
+    this.#spread = this.#state;
+    const { number, revision, base, document, past, future } = this.#state;
+    const line = lineOf({ past, future });
+    const from = sameUntil(this.#told, line);
+    this.#told = line;
+    this.#windows.tell({ revision, base, document, done: past.length, from, steps: line.slice(from) });
+    void this.#tools.keeper.keep({ number, revision, base, document, past, future });
   }
 
   #show(next: SessionState): void {
@@ -182,9 +209,17 @@ class WorkedJob implements JobSession {
     for (const listen of this.#listeners) listen();
   }
 
-  #hear(news: WindowNews): void {
-    const standing = standingOf(news.document, news.base);
-    this.#show({ ...this.#state, ...news, standing });
+  async #hear(news: WindowNews): Promise<void> {
+    const { revision, base, document, done } = news;
+    const known = lineOf(this.#state);
+    // A window that slept or was just opened has missed steps: they are kept.
+    const kept = news.from > known.length ? await this.#tools.keeper.find(this.#state.number) : undefined;
+    const before = kept === undefined ? known : lineOf(kept);
+    const { past, future } = splitAt([...before.slice(0, news.from), ...news.steps], done);
+    const standing = standingOf(document, base);
+    this.#show({ ...this.#state, revision, base, document, past, future, standing });
+    this.#spread = this.#state;
+    this.#told = lineOf(this.#state);
     // The window of the edit writes it; this one does should that one be gone.
     if (standing.is === 'unsaved') this.#writeIn(3 * quietMs);
   }

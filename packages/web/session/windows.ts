@@ -1,12 +1,14 @@
-import type { Step, Worked } from './history.ts';
+import type { Worked } from './history.ts';
+import type { Line, OnTheLine } from './stepLine.ts';
 
-/** What windows on one job tell each other. */
-export interface WindowNews {
+/** What windows on one job tell each other: where the job stands, and what of its steps is new. */
+export interface WindowNews extends OnTheLine {
   readonly revision: number;
   readonly base: Worked;
   readonly document: Worked;
-  readonly past: readonly Step[];
-  readonly future: readonly Step[];
+  /** Place on the line of steps from which on `steps` replaces what was there. */
+  readonly from: number;
+  readonly steps: Line;
 }
 
 /** The other windows of this browser that have the same job open. */
