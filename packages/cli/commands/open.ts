@@ -1,5 +1,9 @@
 import { writeJob } from '@fettle/job/write.ts';
-import { assessDocument } from '@fettle/workflows/assessDocument.ts';
+import { assessJob } from '@fettle/workflows/assessJob.ts';
+import { laterStates } from '@fettle/workflows/laterStates.ts';
+import { openJob } from '@fettle/workflows/openJob.ts';
+import { toAssessmentResult } from '@fettle/workflows/results/assessment.ts';
+import { toEffect } from '@fettle/workflows/results/effect.ts';
 import { storedSettings } from '@fettle/workflows/storedSettings.ts';
 import { type Command, Option } from 'commander';
 import { type CommonOptions, type Output, outputFor, writeJson } from '../output.ts';
@@ -29,11 +33,27 @@ const nextOf = ({ job, shown }: OpenedJob, flags: OpenFlags): string =>
     more: flags.json ? '' : dataWords(flags),
   });
 
+/** The assessment of the filter as found, and what the later states make of it; or why there is none. */
+const computedOf = (document: OpenedJob['shown']['document']) => {
+  const reading = openJob({ document });
+  if (!reading.ok) return { problems: reading.problems };
+  const job = assessJob(reading.model);
+  const later = laterStates(reading.document, job.assessment);
+  return {
+    assessment: toAssessmentResult(
+      job,
+      reading.notes.map((note) => ({ ...note })),
+    ),
+    ...(later.length === 0
+      ? {}
+      : { later: later.map(({ state, effect }) => ({ state, effect: toEffect(effect) })) }),
+  };
+};
+
 const jsonOf = (opened: OpenedJob, next: string) => {
   const { job, shown, revisions, photographs, readings, quote } = opened;
   const { number, createdAt, changedAt, changedBy, putAwayAt } = job;
   const { document, revision } = shown;
-  const assessed = assessDocument({ document });
   return {
     number,
     revision,
@@ -47,7 +67,7 @@ const jsonOf = (opened: OpenedJob, next: string) => {
     photographs,
     readings,
     ...(quote === undefined ? {} : { quote }),
-    ...(assessed.ok ? { assessment: assessed.result } : { problems: assessed.problems }),
+    ...computedOf(document),
     next,
   };
 };

@@ -8,7 +8,7 @@ import { labelled } from './layout.ts';
 const LABEL = 9;
 
 /** A change as `0.155 -> 0.436 g/d (+181 %)`. */
-const changeInLine = ({ before, after, unit, percent }: ChangeText): string =>
+export const changeInLine = ({ before, after, unit, percent }: ChangeText): string =>
   `${before} -> ${after}${unit === '' ? '' : ` ${unit}`}${percent === '' ? '' : ` (${percent})`}`;
 
 /** The cure with what it alone would do. */

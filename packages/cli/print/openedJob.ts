@@ -1,14 +1,19 @@
 import type { QuoteTotals } from '@fettle/job/quote/quoteTotals.ts';
 import type { JobDocument } from '@fettle/job/schema/job.ts';
 import type { RevisionSummary } from '@fettle/store/contract/jobs.ts';
+import { days } from '@fettle/workflows/amounts.ts';
 import { assessJob } from '@fettle/workflows/assessJob.ts';
+import { type LaterState, laterStates } from '@fettle/workflows/laterStates.ts';
 import { openJob } from '@fettle/workflows/openJob.ts';
 import { printer } from '@fettle/workflows/printing.ts';
+import { effectTexts } from '@fettle/workflows/report/effects.ts';
+import { testLines } from '@fettle/workflows/report/lines.ts';
 import { filterTitle } from '@fettle/workflows/report/summary.ts';
 import type { Output } from '../output.ts';
 import type { OpenedJob } from '../records/openedJob.ts';
 import { summary } from './assessment.ts';
 import { changedFields } from './changes.ts';
+import { changeInLine } from './findings.ts';
 import { heading, labelled, wrap } from './layout.ts';
 import { momentText, promiseText, today } from './moments.ts';
 import { photographLine } from './photographs.ts';
@@ -90,12 +95,36 @@ const revisionLine = ({ revision, at, by, kind, changes, wentBackTo }: RevisionS
   return labelled(`  ${revision}`, `${momentText(at)}, ${by}, ${KINDS[kind]}${back}${fields}`, 7);
 };
 
-const assessmentText = (document: JobDocument, output: Output): string => {
+const section = (output: Output, title: string, text: string): string[] =>
+  text === '' ? [] : [heading(output, title), text];
+
+const laterText = (later: readonly LaterState[], output: Output): string =>
+  later
+    .map(({ state, effect, timed }) => {
+      const changes = effectTexts(effect, output.system).map((text) => `${text.what} ${changeInLine(text)}`);
+      const proof = testLines({ comparisons: timed }, printer(output.system)).map((line) => ` ${line}`);
+      return labelled(`  ${state.replace('-', ' ')}`, `${changes.join(', ')}.${proof.join('')}`, LABEL);
+    })
+    .join('\n');
+
+const assessmentText = (document: JobDocument, output: Output): string[] => {
   const reading = openJob({ document });
-  if (!reading.ok) return wrap(`It reads no more: ${reading.problems.map(({ says }) => says).join(' ')}`);
+  if (!reading.ok) {
+    const says = reading.problems.map((problem) => problem.says).join(' ');
+    return section(output, 'What it does', wrap(`It reads no more: ${says}`));
+  }
   const job = assessJob(reading.model, { system: output.system });
   const print = printer(output.system);
-  return `${wrap(`${filterTitle(job, print)}.`)}\n${summary(job, print)}`;
+  const later = laterStates(reading.document, job.assessment);
+  const day = days(job.assessment.carries.day.dayS);
+  return [
+    ...section(
+      output,
+      later.length === 0 ? 'What it does' : 'What it does as found',
+      `${wrap(`${filterTitle(job, print)}.`)}\n${summary(job, print)}`,
+    ),
+    ...section(output, `From found to later, ${day} after cleaning`, laterText(later, output)),
+  ];
 };
 
 const titleOf = ({ job, shown }: OpenedJob): string => {
@@ -108,16 +137,13 @@ const titleOf = ({ job, shown }: OpenedJob): string => {
   return `Job ${job.number}, ${which}${away}${title === undefined ? '' : `: ${title}`}`;
 };
 
-const section = (output: Output, title: string, text: string): string[] =>
-  text === '' ? [] : [heading(output, title), text];
-
 /** Where a job stands, at most 80 columns wide. */
 export const printOpenedJob = (opened: OpenedJob, output: Output, next: string): string => {
   const { shown, revisions, photographs, readings } = opened;
   return [
     wrap(titleOf(opened), 2),
     standing(opened),
-    ...section(output, 'What it does', assessmentText(shown.document, output)),
+    ...assessmentText(shown.document, output),
     ...section(
       output,
       'Revisions, newest first',

@@ -1,5 +1,5 @@
 import type { JobDocument } from '@fettle/job/schema/job.ts';
-import type { jobStages } from '@fettle/job/stages.ts';
+import { jobStages } from '@fettle/job/stages.ts';
 
 type Stage = (typeof jobStages)[number];
 
@@ -18,12 +18,25 @@ const steps: Readonly<Record<Stage, (job: string) => string>> = {
   closed: () => 'Nothing: the job is closed.',
 };
 
-/** The next thing to do with a job, one sentence. */
+/** How far the document itself shows the work to be, whatever stage it names; undefined where it shows nothing. */
+const shownStage = ({ asLeft, approval, planned, tests }: JobDocument): Stage | undefined => {
+  if (asLeft !== undefined) {
+    const proven = tests?.some(({ kind, state }) => kind === 'timed-volume' && state === 'as-left');
+    return proven === true ? 'proven' : 'built';
+  }
+  if (planned === undefined) return undefined;
+  return approval === undefined ? 'planned' : 'approved';
+};
+
+/** The next thing to do with a job, and where the stage that it names lies behind its work. */
 export const nextStep = (
   document: JobDocument,
   of: { readonly number: number; readonly putAway: boolean; readonly more: string },
 ): string => {
   const job = `${of.number}${of.more}`;
   if (of.putAway) return `Nothing: the job is put away. fettle bring-back ${job} takes it up again.`;
-  return steps[document.job?.stage ?? 'taken-in'](job);
+  const named = document.job?.stage ?? 'taken-in';
+  const shown = shownStage(document) ?? named;
+  if (jobStages.indexOf(shown) <= jobStages.indexOf(named)) return steps[named](job);
+  return `${steps[shown](job)} The job still says ${named} (job.stage), though what it holds shows ${shown}.`;
 };

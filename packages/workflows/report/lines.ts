@@ -34,7 +34,10 @@ const VERDICTS = {
 } as const;
 
 /** Each bench test beside what was computed. */
-export const testLines = ({ comparisons }: AssessedJob, print: Print): readonly string[] =>
+export const testLines = (
+  { comparisons }: Pick<AssessedJob, 'comparisons'>,
+  print: Print,
+): readonly string[] =>
   comparisons.map(({ test, measured, doubt, computed, verdict, used }) => {
     const kind = testDimensions[test.kind];
     const whose = used ? 'stated or assumed' : 'computed clean';
