@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import type { BenchTest, Model } from '../../model/model.ts';
 import { assess } from '../assess.ts';
 import type { Finding } from '../assessment.ts';
-import { effectBetween } from '../effect.ts';
+import { effectBetween, netGain } from '../effect.ts';
 import {
   gramsPerDay,
   hangOnBack,
@@ -204,6 +204,22 @@ describe('the effect of a finding', () => {
     expect(severity(1.3)).toBe('grave');
     expect(severity(0.01)).toBe('note');
     expect(['marked', 'slight']).toContain(severity(0.2));
+  });
+
+  it.each([
+    ['pump-cannot-lift', 'grave', lazy(good, 0), 'gains nothing here on the whole'],
+    ['biological-before-mechanical', 'note', inOrder(rings, ['foam-30ppi', 40]), 'loses more here than'],
+  ])('says of %s, a %s, where its cure does no good by itself', (id, severity, fault, says) => {
+    const found = findings(fault).find((finding) => finding.id === id)!;
+    expect(found.severity).toBe(severity);
+    const gain = netGain(found.effect!);
+    expect(says.startsWith('loses') ? gain < -0.03 : gain === 0).toBe(true);
+    expect(found.cure).toContain(`By itself this ${says}`);
+  });
+
+  it('says nothing of the kind of a cure that does good', () => {
+    for (const { cure, effect } of findings(outlet({ extraK: 4 })))
+      if (effect !== undefined && netGain(effect) > 0) expect(cure).not.toContain('By itself');
   });
 
   it('is absent where there is no room for the cure', () => {

@@ -87,8 +87,12 @@ const severityOf = (effect: Effect): Finding['severity'] => {
   return gain >= SLIGHT ? 'slight' : 'note';
 };
 
-/** Said where a cure alone gains nothing on the whole. */
-const NO_GAIN = 'By itself this gains nothing here on the whole: see the plans.';
+/** Said of a cure, whatever its fault's severity, where alone it gains nothing on the whole or does harm. */
+const gainless = (effect: Effect): string => {
+  const gain = netGain(effect);
+  if (gain <= -SLIGHT) return ' By itself this loses more here than it gains: see the plans.';
+  return gain <= 0 ? ' By itself this gains nothing here on the whole: see the plans.' : '';
+};
 
 const RANK: Record<Finding['severity'], number> = { grave: 0, marked: 1, slight: 2, note: 3, strength: 4 };
 
@@ -101,8 +105,8 @@ const toFinding = (
   const { place, says, cure } = sighting;
   const effect = sighting.cured ? effectBetween(assessment, assess(sighting.cured, options)) : undefined;
   const severity = sighting.severity ?? (effect ? severityOf(effect) : 'note');
-  const noGain = effect && netGain(effect) <= 0 ? ` ${NO_GAIN}` : '';
-  return { id, severity, place, says, cure: `${cure}${noGain}`, ...(effect ? { effect } : {}) };
+  if (effect === undefined) return { id, severity, place, says, cure };
+  return { id, severity, place, says, cure: `${cure}${gainless(effect)}`, effect };
 };
 
 /** How findings are to be written. */
