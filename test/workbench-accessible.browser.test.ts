@@ -86,6 +86,17 @@ const states: readonly RoomState[] = [
       await page.locator('.wide table').waitFor({ timeout: 60_000 });
     },
   },
+  {
+    state: 'a quote with open prices, agreed to',
+    path: '/jobs/4/quote',
+    first: async (page) => {
+      for (const name of ['Add work', 'Add part', 'The owner agrees, today']) {
+        const one = page.getByRole('button', { name });
+        if (await one.isVisible()) await one.click();
+      }
+      await page.getByLabel('Agreed on').waitFor();
+    },
+  },
   { state: 'as left', path: '/jobs/4/as-left', first: drawn },
   { state: 'the history', path: '/jobs/1/history' },
   { state: 'the shelf', path: '/shelf' },

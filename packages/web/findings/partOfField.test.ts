@@ -7,7 +7,9 @@ test.each([
   ['tests[1].times', 'as-found'],
   ['packing.basket-1[0].depth', 'map'],
   ['planned.packing.basket-1[0].depth', 're-pack'],
-  ['money.tariff', undefined],
+  ['quote.labour[0].time', 'quote'],
+  ['money.tariff', 'quote'],
+  ['shelf[0].medium', undefined],
   ['', undefined],
 ])('a problem at “%s” is mended in %s', (path, part) => {
   expect(partOfField(path)).toBe(part);

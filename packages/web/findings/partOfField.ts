@@ -9,6 +9,10 @@ const partByGroup: Readonly<Record<string, string>> = {
   alterations: 'map',
   tests: 'as-found',
   planned: 're-pack',
+  quote: 'quote',
+  approval: 'quote',
+  consent: 'quote',
+  money: 'quote',
   asLeft: 'as-left',
 };
 

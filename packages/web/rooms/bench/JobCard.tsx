@@ -8,7 +8,7 @@ const nextSteps: Readonly<Record<string, { readonly says: string; readonly part:
   'taken-in': { says: 'test it as found', part: 'as-found' },
   tested: { says: 'map it', part: 'map' },
   mapped: { says: 'plan the re-pack', part: 're-pack' },
-  planned: { says: 'have it approved', part: 'take-in' },
+  planned: { says: 'have it approved', part: 'quote' },
   approved: { says: 'build it', part: 're-pack' },
   built: { says: 'test it as left', part: 'as-found' },
   proven: { says: 'hand it back', part: 'as-left' },

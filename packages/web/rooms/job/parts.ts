@@ -6,6 +6,7 @@ import { AsLeft } from './parts/AsLeft.tsx';
 import { Findings } from './parts/Findings.tsx';
 import { History } from './parts/History.tsx';
 import { MapPart } from './parts/MapPart.tsx';
+import { Quote } from './parts/Quote.tsx';
 import { Repack } from './parts/Repack.tsx';
 import { TakeIn } from './parts/TakeIn.tsx';
 
@@ -25,6 +26,7 @@ export const jobParts: readonly JobPart[] = [
   { id: 'map', name: 'Map', room: MapPart },
   { id: 'findings', name: 'Findings', room: Findings },
   { id: 're-pack', name: 'Re-pack', packed: 'planned', room: Repack },
+  { id: 'quote', name: 'Quote', room: Quote },
   { id: 'as-left', name: 'As left', packed: 'as-left', room: AsLeft },
   { id: 'history', name: 'History', room: History },
 ];
