@@ -3,15 +3,9 @@ import { dirname, join, resolve } from 'node:path';
 import { Kysely, SqliteDialect, sql } from 'kysely';
 import { StoreFailure } from './contract/failure.ts';
 import type { OpenOptions, Store } from './contract/store.ts';
-import {
-  lstatOf,
-  makeFolder,
-  newPartName,
-  onDisk,
-  refuseLostLink,
-  statOf,
-  syncFolder,
-} from './files/durable.ts';
+import { lstatOf, makeFolder, onDisk, refuseLostLink, statOf, syncFolder } from './files/durable.ts';
+import { newPartNameOf } from './files/partNames.ts';
+import { sweepPartsOf } from './files/passingFolder.ts';
 import { attachmentsIn } from './photographs/attachments.ts';
 import { accountsIn } from './records/accounts.ts';
 import { booksIn } from './records/books.ts';
@@ -48,13 +42,29 @@ const cannotBe = (folder: string, cause: unknown): StoreFailure => {
   return failure;
 };
 
+/** What the database tells of a file that cannot be made is worded for the records themselves. */
+const cannotCopyTo = (to: string, cause: unknown): StoreFailure => {
+  const failure = new StoreFailure(
+    'no-access',
+    `${to} cannot be written.`,
+    'Name a file in a folder that this user may write to.',
+  );
+  failure.cause = cause;
+  return failure;
+};
+
 /** Copies the database as it is at one moment, under a name that counts only when the copy is on the disk. */
 const copyDatabase = async (db: Kysely<Tables>, to: string): Promise<void> => {
   if ((await onDisk(to, () => lstatOf(to))) !== undefined)
     throw new StoreFailure('no-access', `${to} is there already.`, 'Name a file that is not there yet.');
-  const part = join(dirname(to), newPartName());
+  if ((await onDisk(to, () => statOf(dirname(to))))?.isDirectory() !== true)
+    throw new StoreFailure('no-access', `${dirname(to)} is no folder.`, 'Name a file in a folder.');
+  await sweepPartsOf(to);
+  const part = join(dirname(to), newPartNameOf(to));
   try {
-    await sql`vacuum into ${part}`.execute(db);
+    await sql`vacuum into ${part}`.execute(db).catch((error: unknown) => {
+      throw error instanceof StoreFailure && error.code === 'no-access' ? cannotCopyTo(to, error) : error;
+    });
     await onDisk(to, async () => {
       const handle = await open(part, 'r+');
       await handle.chmod(0o600).finally(() => handle.sync().finally(() => handle.close()));

@@ -6,11 +6,11 @@ import {
   hashOfFile,
   makeFolder,
   makeNamedFolder,
-  newPartName,
   onDisk,
   syncFolder,
   writeDurably,
 } from '../files/durable.ts';
+import { newPartName } from '../files/partNames.ts';
 import { sweepParts } from '../files/passingFolder.ts';
 import { pictureFolder } from '../photographs/attachments.ts';
 import { inspectDatabase } from './inspect.ts';

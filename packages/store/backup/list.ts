@@ -1,6 +1,6 @@
 import { basename, dirname, join, resolve } from 'node:path';
 import { StoreFailure } from '../contract/failure.ts';
-import { isPart } from '../files/durable.ts';
+import { isPart } from '../files/partNames.ts';
 import { type Backup, readManifest } from './manifest.ts';
 import { isThere, namesIn } from './pool.ts';
 

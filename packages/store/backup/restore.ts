@@ -1,14 +1,8 @@
 import { link, rename, rm, unlink } from 'node:fs/promises';
 import { join } from 'node:path';
 import { StoreFailure } from '../contract/failure.ts';
-import {
-  copyDurably,
-  makeFolder,
-  makeNamedFolder,
-  newPartName,
-  onDisk,
-  syncFolder,
-} from '../files/durable.ts';
+import { copyDurably, makeFolder, makeNamedFolder, onDisk, syncFolder } from '../files/durable.ts';
+import { newPartName } from '../files/partNames.ts';
 import { sweepParts } from '../files/passingFolder.ts';
 import { pictureFolder } from '../photographs/attachments.ts';
 import { keepDoorsShut } from './carryOver.ts';

@@ -1,23 +1,11 @@
-import { createHash, randomBytes } from 'node:crypto';
+import { createHash } from 'node:crypto';
 import { constants, type Stats } from 'node:fs';
 import { type FileHandle, lstat, mkdir, open, rename, stat, unlink } from 'node:fs/promises';
-import { basename, dirname, join, resolve } from 'node:path';
+import { dirname, join, resolve } from 'node:path';
 import { pipeline } from 'node:stream/promises';
 import { StoreFailure } from '../contract/failure.ts';
 import { diskFailure } from './diskFailure.ts';
-
-/** Marks a file that is being written, or was when its writer died. */
-const partMark = '.part-';
-
-/** A new name for a file or folder that is half written. */
-export function newPartName(): string {
-  return partMark + randomBytes(8).toString('hex');
-}
-
-/** Whether a file's name is that of one half written. */
-export function isPart(name: string): boolean {
-  return name.startsWith(partMark);
-}
+import { knownPath, newPartName } from './partNames.ts';
 
 /** The code of an error of the system, as `ENOENT`. */
 export function systemCodeOf(error: unknown): string | undefined {
@@ -34,9 +22,7 @@ export async function onDisk<Result>(path: string, work: () => Promise<Result>):
 }
 
 function asStoreFailure(path: string, error: unknown): unknown {
-  // Nobody knows the names of what is half written; the folder that it was to be written in is what they named.
-  const known = isPart(basename(path)) ? dirname(path) : path;
-  const failure = diskFailure(known, systemCodeOf(error));
+  const failure = diskFailure(knownPath(path), systemCodeOf(error));
   if (failure === undefined) return error;
   failure.cause = error;
   return failure;
@@ -121,7 +107,11 @@ async function makeOne(folder: string): Promise<void> {
 }
 
 function cannotHold(folder: string): StoreFailure {
-  const says = `${folder} cannot be made: ${dirname(folder)} takes no folders.`;
+  const known = knownPath(folder);
+  const says =
+    known === folder
+      ? `${folder} cannot be made: ${dirname(folder)} takes no folders.`
+      : `${known} takes no folders.`;
   return new StoreFailure('no-access', says, 'Name a folder on a disk.');
 }
 

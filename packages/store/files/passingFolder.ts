@@ -1,7 +1,9 @@
+import type { Stats } from 'node:fs';
 import { lstat, mkdtemp, readdir, rm } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
-import { join } from 'node:path';
-import { isPart, noneWhereAbsent, onDisk } from './durable.ts';
+import { dirname, join } from 'node:path';
+import { noneWhereAbsent, onDisk } from './durable.ts';
+import { isPart, isPartOf } from './partNames.ts';
 
 /** What folders that pass are for: a database restored on trial, an archive unpacked. */
 type Purpose = 'restored' | 'import';
@@ -46,14 +48,35 @@ export async function sweepParts(folder: string, before = new Date(Date.now() - 
   }
 }
 
+/**
+ * Deletes what was half written of one file or folder, beside it, when its writer was killed, a day ago or more, by this
+ * user. The folder may be anybody's, so nothing else in it is touched.
+ */
+export async function sweepPartsOf(target: string): Promise<void> {
+  const folder = dirname(target);
+  const names = await readdir(folder).catch(() => []);
+  await sweepOwn(
+    names.filter((name) => isPartOf(target, name)).map((name) => join(folder, name)),
+    new Date(Date.now() - longestUse),
+  );
+}
+
 /** Deletes such folders of this user that were last touched before a moment. One that cannot be deleted stays. */
 async function sweepPassing(before: Date): Promise<void> {
   const names = await readdir(tmpdir()).catch(() => []);
-  for (const name of names.filter((each) => ours.test(each))) {
-    const path = join(tmpdir(), name);
+  const paths = names.filter((each) => ours.test(each)).map((name) => join(tmpdir(), name));
+  await sweepOwn(paths, before, (found) => found.isDirectory());
+}
+
+async function sweepOwn(
+  paths: readonly string[],
+  before: Date,
+  isMeant: (found: Stats) => boolean = (found) => found.isDirectory() || found.isFile(),
+): Promise<void> {
+  for (const path of paths) {
     const found = await lstat(path).catch(() => undefined);
-    const isOwn = process.getuid === undefined || found?.uid === process.getuid();
-    if (found?.isDirectory() !== true || !isOwn || found.mtime >= before) continue;
+    if (found === undefined || !isMeant(found) || found.mtime >= before) continue;
+    if (process.getuid !== undefined && found.uid !== process.getuid()) continue;
     await rm(path, { recursive: true, force: true }).catch(() => undefined);
   }
 }

@@ -6,7 +6,6 @@ import {
   hashOf,
   hashOfFile,
   isHash,
-  isPart,
   makeFolder,
   onDisk,
   readPlain,
@@ -14,6 +13,7 @@ import {
   systemCodeOf,
   writeDurably,
 } from '../files/durable.ts';
+import { isPart } from '../files/partNames.ts';
 
 /** What names the file of a picture. */
 export type PictureOf = Pick<Attachment, 'hash' | 'mediaType'>;

@@ -3,14 +3,9 @@ import { dirname, join, resolve } from 'node:path';
 import type { BookName } from '../contract/books.ts';
 import type { Deed } from '../contract/deeds.ts';
 import type { Store } from '../contract/store.ts';
-import {
-  makeFolder,
-  makeNamedFolder,
-  newPartName,
-  onDisk,
-  syncFolder,
-  systemCodeOf,
-} from '../files/durable.ts';
+import { makeFolder, makeNamedFolder, onDisk, syncFolder, systemCodeOf } from '../files/durable.ts';
+import { newPartNameOf } from '../files/partNames.ts';
+import { sweepPartsOf } from '../files/passingFolder.ts';
 import { type Cell, writtenTable } from './csv.ts';
 import { exportJob } from './exportJob.ts';
 import { columns, type ExportManifest, readme, revisionFile } from './layout.ts';
@@ -23,7 +18,8 @@ export type Exported =
   | { readonly ok: false; readonly says: string; readonly allowed: string };
 
 /**
- * Writes everything as plain files into a new folder, which is there whole or not at all.
+ * Writes everything as plain files into a new folder, which is there whole or not at all. What an export into the same
+ * folder left beside it when it was killed, a day ago or more, is cleared away.
  *
  * @param asked.to a folder that is not there, or is empty
  * @param asked.numbers these jobs alone, without books; all jobs, books and the log where left out
@@ -41,7 +37,8 @@ export async function exportAll(asked: {
     return { ok: false, says, allowed: 'a folder that is not there or is empty' };
   }
   await makeNamedFolder(dirname(to));
-  const part = join(dirname(to), newPartName());
+  await sweepPartsOf(to);
+  const part = join(dirname(to), newPartNameOf(to));
   try {
     await makeFolder(part);
     const { store, numbers } = asked;

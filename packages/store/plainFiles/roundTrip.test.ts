@@ -1,10 +1,11 @@
-import { mkdirSync, writeFileSync } from 'node:fs';
+import { mkdirSync, readdirSync, utimesSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { jobSchema } from '@fettle/job/schema/job.ts';
 import { parse } from 'csv-parse/sync';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import type { Store } from '../contract/store.ts';
+import { newPartNameOf } from '../files/partNames.ts';
 import { readTable, writtenTable } from './csv.ts';
 import { exportAll, writeExport } from './exportAll.ts';
 import { importAll } from './importAll.ts';
@@ -179,6 +180,35 @@ describe('an export', () => {
     await expect(exportAll({ store: failing, to: blocked })).rejects.toThrow();
     expect([...filesIn(join(blocked, '..')).keys()]).toEqual([]);
   });
+
+  test('clears away what one into the same folder left when it was killed a day ago, and nothing else', async () => {
+    const store = await newStore();
+    const beside = newFolder();
+    const left = (name: string, hours: number): string => {
+      const path = join(beside, name);
+      mkdirSync(path);
+      writeFileSync(join(path, 'README.txt'), 'half');
+      const then = new Date(Date.now() - hours * 3_600_000);
+      utimesSync(path, then, then);
+      return name;
+    };
+    left(newPartNameOf(join(beside, 'out')), 25);
+    const others = [
+      left(newPartNameOf(join(beside, 'out')), 23),
+      left(newPartNameOf(join(beside, 'other')), 25),
+      left('.part-of-somebody-else', 25),
+    ];
+    expect(await exportAll({ store, to: join(beside, 'out') })).toMatchObject({ ok: true });
+    expect(readdirSync(beside).toSorted()).toEqual(['out', ...others].toSorted());
+  });
+
+  test.skipIf(process.platform !== 'linux')(
+    'where no folders are taken names what was asked for',
+    async () => {
+      const refusal = exportAll({ store: await newStore(), to: '/proc/out' });
+      await expect(refusal).rejects.toThrow('/proc takes no folders.');
+    },
+  );
 
   test('of chosen jobs holds these and nothing of the workshop', async () => {
     const store = await newStore();

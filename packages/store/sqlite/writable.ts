@@ -1,7 +1,8 @@
 import { open, unlink } from 'node:fs/promises';
 import { join } from 'node:path';
 import { StoreFailure } from '../contract/failure.ts';
-import { newPartName, systemCodeOf } from '../files/durable.ts';
+import { systemCodeOf } from '../files/durable.ts';
+import { newPartName } from '../files/partNames.ts';
 import type { OpenFile } from './driver.ts';
 
 /**

@@ -1,7 +1,8 @@
-import { mkdirSync, readdirSync, readFileSync, statSync, writeFileSync } from 'node:fs';
+import { mkdirSync, readdirSync, readFileSync, statSync, utimesSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { expect } from 'vitest';
 import { StoreFailure } from '../contract/failure.ts';
+import { newPartNameOf } from '../files/partNames.ts';
 import { by, type Case, jobOf, titled } from './bench.ts';
 
 /** The records as a whole: looked over, copied, kept from others. */
@@ -61,9 +62,28 @@ export const wholeCases: readonly Case[] = [
     },
   ],
   [
+    'a copy clears away what was left of it a day ago, and nothing of another one',
+    async ({ store, folder }) => {
+      const copies = join(folder, 'copies');
+      mkdirSync(copies);
+      const yesterday = new Date(Date.now() - 25 * 3_600_000);
+      const [own, other] = ['copy.db', 'other.db'].map((name) => {
+        const part = newPartNameOf(join(copies, name));
+        writeFileSync(join(copies, part), 'half');
+        utimesSync(join(copies, part), yesterday, yesterday);
+        return part;
+      });
+      await store.copyDatabase(join(copies, 'copy.db'));
+      expect(readdirSync(copies)).not.toContain(own);
+      expect(readdirSync(copies)).toContain(other);
+    },
+  ],
+  [
     'a copy into a folder that is not there says so and leaves nothing',
     async ({ store, folder }) => {
-      await expect(store.copyDatabase(join(folder, 'nowhere', 'copy.db'))).rejects.toThrow(StoreFailure);
+      await expect(store.copyDatabase(join(folder, 'nowhere', 'copy.db'))).rejects.toThrow(
+        `${join(folder, 'nowhere')} is no folder`,
+      );
       expect((await store.checkup()).faults).toEqual([]);
     },
   ],
