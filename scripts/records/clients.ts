@@ -23,7 +23,8 @@ export interface Desk {
 
 interface JobOnDesk {
   readonly revision: number;
-  readonly document: JobDocument;
+  /** Of that revision; undefined where another client wrote it. */
+  readonly document: JobDocument | undefined;
   readonly away: boolean;
 }
 
@@ -92,7 +93,8 @@ function unexpected(what: string, { status, body }: Answer): never {
   throw new Error(`${what} was answered ${status}: ${JSON.stringify(body)}`);
 }
 
-async function takeIn(client: Client): Promise<void> {
+/** Takes in a new job. */
+export async function takeIn(client: Client): Promise<void> {
   const { ledger, desk } = client;
   const document = inventedJob(client.chance);
   const digest = documentDigest(document);
@@ -125,7 +127,8 @@ async function change(
     ledger.outrun++;
     const known = desk.jobs.get(number);
     const revision = numberIn(answer.body, 'current', 'revision');
-    if (known !== undefined && known.revision < revision) desk.jobs.set(number, { ...known, revision });
+    if (known !== undefined && known.revision < revision)
+      desk.jobs.set(number, { ...known, revision, document: undefined });
     return;
   }
   if (answer.status !== 200) unexpected(`a change of job ${number}`, answer);
@@ -134,8 +137,9 @@ async function change(
   if ((desk.jobs.get(number)?.revision ?? 0) < revision) desk.jobs.set(number, { revision, document, away });
 }
 
-async function rewrite(client: Client): Promise<void> {
-  const [number, { revision, document, away }] = someJob(client);
+/** Writes another document of a job on the desk. */
+export async function rewrite(client: Client): Promise<void> {
+  const [number, { revision, document = inventedJob(client.chance), away }] = someJob(client);
   const next = lookedAtAgain(document, client.chance);
   const body = { ...next, job: { ...next.job, number } };
   await change(client, number, {
@@ -148,8 +152,11 @@ async function rewrite(client: Client): Promise<void> {
   });
 }
 
-async function putAwayOrBringBack(client: Client): Promise<void> {
+/** Puts a job on the desk away, or brings it back. */
+export async function putAwayOrBringBack(client: Client): Promise<void> {
   const [number, { revision, document, away }] = someJob(client);
+  // What another client wrote stays in the records as it is, and cannot be told from here.
+  if (document === undefined) return;
   const asked = away
     ? { path: `/jobs/${number}/bring-back`, method: 'POST' }
     : { path: `/jobs/${number}`, method: 'DELETE' };
