@@ -22,7 +22,9 @@ export interface BothChanges {
 
 /** The document that the change began from: of the revisions named the newest that there is. */
 const baseOf = async ({ store }: Services, { current, wanted }: Racing): Promise<JobDocument | undefined> => {
-  for (const revision of wanted.slice(0, 10)) {
+  // Above the newest there is nothing, so that no list of tags asks the records in vain for long.
+  const possible = new Set(wanted.filter((revision) => revision > 0 && revision <= current.revision));
+  for (const revision of possible) {
     const found = await store.jobs.revision(current.number, revision);
     if (found !== undefined) return found.document;
   }
@@ -40,6 +42,10 @@ export const bothChanges = async (services: Services, racing: Racing): Promise<B
   return document === undefined ? { members } : { members, document };
 };
 
+/** The revision to speak of: the newest named that there can be, else the highest named. */
+const baseSaid = (wanted: BasesWanted, { revision }: StoredJob): number | undefined =>
+  wanted.find((each) => each <= revision) ?? wanted[0];
+
 /** 412: nothing was written, with what is needed to go on. */
 export const lostRace = ({ current, wanted }: Racing, members: BothChanges['members']): Refusal => {
   const { revision, changedAt, changedBy } = current;
@@ -48,7 +54,7 @@ export const lostRace = ({ current, wanted }: Racing, members: BothChanges['memb
       status: 412,
       code: 'lost-race',
       title: 'Somebody else was quicker',
-      detail: `The change began from revision ${wanted[0]}, but job ${current.number} stands at revision ${revision}, by ${changedBy}; nothing was written.`,
+      detail: `The change began from revision ${baseSaid(wanted, current)}, but job ${current.number} stands at revision ${revision}, by ${changedBy}; nothing was written.`,
       more: { current: { revision, changedAt, changedBy }, ...members },
     },
     { ETag: `"${revision}"` },

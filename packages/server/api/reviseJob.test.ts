@@ -92,6 +92,18 @@ describe('revising a job', () => {
     expect((await read(number)).job).toEqual(says.merged?.job);
   });
 
+  test('a change that names many revisions began from the newest of them that there is', async () => {
+    const number = await takeIn();
+    const document = await read(number);
+    await put(number, { ...document, job: { ...document.job, title: 'Theirs' } });
+    const yours = { ...document, job: { ...document.job, notes: 'Yours' } };
+    const tags = [...Array.from({ length: 12 }, (_, index) => index + 100), 0, 1];
+    const lost = await put(number, yours, { match: tags.map((tag) => `"${tag}"`).join(', ') });
+    const { detail, merged } = await told(lost);
+    expect([lost.status, merged?.job?.title, merged?.job?.notes]).toEqual([412, 'Theirs', 'Yours']);
+    expect(detail).toContain('The change began from revision 1,');
+  });
+
   test('a merge is not taken where both changed one field, differently', async () => {
     const number = await takeIn();
     const document = await read(number);
