@@ -1,4 +1,4 @@
-import { readFileSync, writeFileSync } from 'node:fs';
+import { existsSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { parse } from 'yaml';
 import { commandBench } from '../testing/commandBench.ts';
@@ -101,5 +101,28 @@ describe('the settings by command', () => {
     writeFileSync(file, '# Fettle shelf, revision 1 of 2026-11-02T10:00:00.000Z. Edit it\ncurrency: EUR\n');
     expect((await settings.problems('--from', file)).map(({ code }) => code)).toEqual(['other-book']);
     expect((await settings.problems('--revise')).map(({ code }) => code)).toEqual(['command-line-books']);
+  });
+});
+
+describe('where there are no records yet', () => {
+  test('a file that began from a revision of other records is refused, and none are begun', async () => {
+    await shelf.told('--from', fileWith(foam));
+    await shelf.told('--out', shelf.path('of-others.yaml'));
+    rmSync(shelf.path('data'), { recursive: true });
+    const [problem] = await shelf.problems('--from', shelf.path('of-others.yaml'));
+    expect([problem?.code, problem?.says]).toEqual([
+      'lost-race',
+      expect.stringMatching(
+        /began from revision 1 of the shelf, but it stands at revision 0.*nothing was written/,
+      ),
+    ]);
+    expect(existsSync(shelf.path('data'))).toBe(false);
+  });
+
+  test('an empty file has nothing to begin them for, and one with something in it begins them', async () => {
+    rmSync(shelf.path('data'), { recursive: true });
+    expect(await shelf.told('--from', fileWith('{}\n'))).toContain('nothing was written');
+    expect(existsSync(shelf.path('data'))).toBe(false);
+    expect(await shelf.told('--from', fileWith(foam))).toContain('now at revision 1');
   });
 });

@@ -1,10 +1,18 @@
-import type { BookName, StoredBook } from '@fettle/store/contract/books.ts';
+import type { BookName } from '@fettle/store/contract/books.ts';
 import { type Command, Option } from 'commander';
 import { badInput } from '../exits.ts';
 import { type CommonOptions, outputFor, writeJson } from '../output.ts';
 import { changedFields } from '../print/changes.ts';
 import { wrap } from '../print/layout.ts';
-import { type BookDone, bookCalled, bookFile, readBookFile, replaceBook } from '../records/books.ts';
+import {
+  type BookDone,
+  bookCalled,
+  bookFile,
+  readBookFile,
+  replaceBook,
+  settledWithoutRecords,
+  unwrittenBook,
+} from '../records/books.ts';
 import { type DataOptions, withDataOption } from '../records/dataFolder.ts';
 import { asWord, dataWords, hasRecords, withRecords } from '../records/records.ts';
 import { writeNewFile } from '../writeFile.ts';
@@ -39,19 +47,20 @@ const doneText = ({ name, revision, changes }: BookDone, file: string): string =
 const replace = async (name: BookName, from: string, flags: BookFlags): Promise<void> => {
   const output = outputFor(flags);
   const read = await readBookFile(name, from);
-  const done = await withRecords(flags, { begin: true }, (records) =>
-    replaceBook(records, name, { read, revise: flags.revise ?? false }),
-  );
+  const replacing = { read, revise: flags.revise ?? false };
+  const settled = hasRecords(flags) ? undefined : settledWithoutRecords(name, replacing);
+  const done =
+    settled ??
+    (await withRecords(flags, { begin: true }, (records) => replaceBook(records, name, replacing)));
   if (output.json) writeJson(output, done);
   else output.write(wrap(doneText(done, from)));
 };
 
 const show = async (name: BookName, flags: BookFlags): Promise<void> => {
   const output = outputFor(flags);
-  const none: StoredBook = { name, revision: 0, body: {} };
   const book = hasRecords(flags)
     ? await withRecords(flags, { begin: true }, ({ store }) => store.books.find(name))
-    : none;
+    : unwrittenBook(name);
   if (flags.out !== undefined) {
     writeNewFile(flags.out, await bookFile(book));
     const file = asWord(flags.out);

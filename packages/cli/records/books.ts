@@ -108,6 +108,13 @@ const demandNewest = (
       );
 };
 
+/** A file that is to take a book's place. */
+interface Replacing {
+  readonly read: ReadBook;
+  /** Whether it takes the place of a newer one, too. */
+  readonly revise: boolean;
+}
+
 /** What became of a book. */
 export interface BookDone {
   readonly name: BookName;
@@ -116,22 +123,39 @@ export interface BookDone {
   readonly changes: readonly FieldChange[];
 }
 
+/** A book of records that are not begun yet. */
+export const unwrittenBook = (name: BookName): StoredBook => ({ name, revision: 0, body: {} });
+
+/** What can be said of a file before anything is written; undefined where its change is to be written. */
+const settledAhead = (current: StoredBook, { read, revise }: Replacing): BookDone | undefined => {
+  const { name, revision, body } = current;
+  if (alike(read.body, body)) return { name, revision, changes: [] };
+  if (!revise) demandNewest(current, read, changesBetween(body, read.body));
+  return undefined;
+};
+
+/**
+ * The same where there are no records yet, so that a file that is refused, or changes nothing, begins none.
+ * @throws BadInput
+ */
+export const settledWithoutRecords = (name: BookName, replacing: Replacing): BookDone | undefined =>
+  settledAhead(unwrittenBook(name), replacing);
+
 /**
  * Puts what a file says in the place of a book, where that stands as the file began.
- * @param how.revise whether it takes the place of a newer one, too
  * @throws BadInput
  */
 export const replaceBook = async (
   records: Records,
   name: BookName,
-  { read, revise }: { readonly read: ReadBook; readonly revise: boolean },
+  replacing: Replacing,
 ): Promise<BookDone> => {
   const { store, by } = records;
   const current = await store.books.find(name);
-  const { body } = read;
-  if (alike(body, current.body)) return { name, revision: current.revision, changes: [] };
+  const settled = settledAhead(current, replacing);
+  if (settled !== undefined) return settled;
+  const { body } = replacing.read;
   const changes = changesBetween(current.body, body);
-  if (!revise) demandNewest(current, read, changes);
   const revised = await store.books.revise({ name, base: current.revision, body, by });
   if (!revised.ok)
     throw refused(
