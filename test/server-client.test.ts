@@ -87,12 +87,15 @@ describe('a client that knows nothing but the description', () => {
 
   test('attaches a photograph, names it, fetches it and takes it off', async () => {
     const number = await takeIn('corner-box');
-    const attached = await client.call('attachPicture', {
+    const picture = {
       parameters: { number, caption: 'As found' },
       body: await telephonePicture(),
       headers: { 'Content-Type': 'image/jpeg' },
-    });
+    };
+    const attached = await client.call('attachPicture', picture);
     expect(attached.status).toBe(201);
+    const again = await client.call('attachPicture', picture);
+    expect([again.status, again.data]).toMatchObject([200, { id: attached.data.id, thereAlready: true }]);
     const parameters = { number, id: attached.data.id };
     const named = await client.call('captionPicture', {
       parameters,

@@ -63,6 +63,19 @@ describe('photographs', () => {
     expect((await send('GET', `/api/jobs/${number}/attachments/${id}`)).status).toBe(404);
   });
 
+  test('that a job has already are told, under which id, and not attached again', async () => {
+    const number = await takeIn();
+    const id = await attach(number, '?caption=The%20gap');
+    const path = `/api/jobs/${number}/attachments`;
+    const again = await send('POST', `${path}?name=other.jpg`, { body: picture, type: 'image/jpeg' });
+    expect([again.status, again.headers.get('Location')]).toEqual([200, `${path}/${id}`]);
+    expect(await told(again)).toMatchObject({ id, caption: 'The gap', thereAlready: true });
+    expect((await told(await send('GET', path))).attachments).toHaveLength(1);
+    await send('DELETE', `${path}/${id}`);
+    expect(await attach(number)).not.toBe(id);
+    expect(await attach(await takeIn())).not.toBe(id);
+  });
+
   test('of one job are not seen through another', async () => {
     const [one, other] = [await takeIn(), await takeIn()];
     const id = await attach(one);

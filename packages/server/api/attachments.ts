@@ -15,7 +15,7 @@ import { json, jsonBody } from './media.ts';
 import { oneOf, shortText } from './query.ts';
 import { notFound, Refusal } from './refusal.ts';
 import { addRoute } from './route.ts';
-import { attachedSchema, attachmentsSchema, captionSchema } from './schemas.ts';
+import { attachedSchema, attachmentsSchema, captionSchema, thereAlreadySchema } from './schemas.ts';
 import { newSlots } from './slots.ts';
 
 const nothing = z.strictObject({});
@@ -41,6 +41,24 @@ const refusedPicture = ({ code, says, allowed }: Extract<Attached, { ok: false }
     detail: `${says.replace(/\.$/, '')}; allowed: ${allowed.replace(/\.$/, '')}.`,
   });
 
+const answerAttached = async (
+  context: Context<Environment>,
+  services: Services,
+  { attachment, thereAlready }: Extract<Attached, { ok: true }>,
+) => {
+  const { id, job } = attachment;
+  const headers = { Location: `/api/jobs/${job}/attachments/${id}` };
+  if (thereAlready) return context.json({ ...shown(attachment), thereAlready }, 200, headers);
+  await writeDown(context, services, { what: 'picture-attached', job, about: id });
+  return context.json(shown(attachment), 201, headers);
+};
+
+const attachQuery = z.strictObject({
+  name: shortText({ says: 'What the file is called.', most: 200 }),
+  caption: shortText({ says: 'What it shows.', most: mostCaption }),
+  keepPlace: oneOf(['true', 'false'], { says: 'Whether the place where it was taken stays with it.' }),
+});
+
 const addAttach = (app: OpenAPIHono<Environment>, services: Services): void => {
   // Each may take 25 MB here and a hundred or more while it is decoded.
   const slots = newSlots({ atOnce: 4, inLine: 100 });
@@ -51,13 +69,10 @@ const addAttach = (app: OpenAPIHono<Environment>, services: Services): void => {
       path: '/api/jobs/{number}/attachments',
       operationId: 'attachPicture',
       summary: 'Attach a photograph',
-      description: 'The picture is written anew; where it was taken is kept only where that is asked for.',
+      description:
+        'The picture is written anew; where it was taken is kept only where that is asked for. A picture that the job has already is not attached again: the answer is 200 with the photograph as it stands, caption and all.',
       tag: 'Photographs',
-      query: z.strictObject({
-        name: shortText({ says: 'What the file is called.', most: 200 }),
-        caption: shortText({ says: 'What it shows.', most: mostCaption }),
-        keepPlace: oneOf(['true', 'false'], { says: 'Whether the place where it was taken stays with it.' }),
-      }),
+      query: attachQuery,
       body: {
         required: true,
         content: Object.fromEntries(
@@ -67,26 +82,27 @@ const addAttach = (app: OpenAPIHono<Environment>, services: Services): void => {
           ]),
         ),
       },
-      answers: { 201: json(attachedSchema, 'Attached.') },
+      answers: {
+        200: json(thereAlreadySchema, 'The job has the same picture already.'),
+        201: json(attachedSchema, 'Attached.'),
+      },
       problems: [404, 409, 413, 415, 503, 507],
     },
-    async ({ context, path: { number }, query: { name, caption, keepPlace } }) => {
+    async ({ context, path: { number }, query }) => {
       await jobNumbered(services, number);
       const attached = await slots.within(async () =>
         services.store.attachments.add({
           job: number,
           bytes: await readBody(context, pictureBody),
-          name: name ?? '',
-          ...(caption === undefined ? {} : { caption }),
-          keepPlace: keepPlace === 'true',
+          name: query.name ?? '',
+          ...(query.caption === undefined ? {} : { caption: query.caption }),
+          keepPlace: query.keepPlace === 'true',
+          once: true,
           by: context.get('visitor').name,
         }),
       );
       if (!attached.ok) throw refusedPicture(attached);
-      const { id } = attached.attachment;
-      await writeDown(context, services, { what: 'picture-attached', job: number, about: id });
-      const headers = { Location: `/api/jobs/${number}/attachments/${id}` };
-      return context.json(shown(attached.attachment), 201, headers);
+      return answerAttached(context, services, attached);
     },
   );
 };

@@ -124,6 +124,14 @@ const attachmentSchema = z
 
 export const attachedSchema = attachmentSchema;
 
+export const thereAlreadySchema = attachmentSchema
+  .extend({
+    thereAlready: z
+      .literal(true)
+      .openapi({ description: 'The job had this picture already, under this id; nothing was written.' }),
+  })
+  .openapi('AttachmentThereAlready');
+
 export const attachmentsSchema = z
   .strictObject({ attachments: z.array(attachmentSchema) })
   .openapi('Attachments', { description: 'Oldest first.' });

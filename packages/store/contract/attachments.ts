@@ -37,6 +37,8 @@ export interface NewAttachment {
    * off the picture itself in any case.
    */
   readonly keepPlace?: boolean;
+  /** Whether a picture that the job has already is given back as it stands there, and nothing is written. */
+  readonly once?: boolean;
   readonly by: string;
 }
 
@@ -49,7 +51,12 @@ export type PictureProblemCode =
   | 'too-many';
 
 export type Attached =
-  | { readonly ok: true; readonly attachment: Attachment }
+  | {
+      readonly ok: true;
+      readonly attachment: Attachment;
+      /** True where it was asked for once and the job had the same picture: this one. */
+      readonly thereAlready?: true;
+    }
   | {
       readonly ok: false;
       readonly code: PictureProblemCode;

@@ -86,19 +86,21 @@ async function add(where: AttachmentsIn, asked: NewAttachment): Promise<Attached
     addedAt: clock().toISOString(),
     addedBy: asked.by,
   };
-  return keepAndWrite(where, picture, attachment);
+  return keepAndWrite(where, picture, { attachment, once: asked.once ?? false });
 }
 
 async function keepAndWrite(
   { db, folder }: AttachmentsIn,
   picture: PictureToKeep,
-  described: Omit<Attachment, 'hash'>,
+  asked: { readonly attachment: Omit<Attachment, 'hash'>; readonly once: boolean },
 ): Promise<Attached> {
   const pictures = pictureFolder(folder);
   for (let tries = 1; ; tries++) {
-    const attachment = { ...described, hash: await keepPicture(pictures, picture) };
+    const attachment = { ...asked.attachment, hash: await keepPicture(pictures, picture) };
     try {
       return await db.transaction().execute(async (within): Promise<Attached> => {
+        const same = asked.once ? await sameIn(within, attachment) : undefined;
+        if (same !== undefined) return { ok: true, attachment: same, thereAlready: true };
         if ((await countOf(within, attachment.job)) >= mostPictures) return tooMany(attachment.job);
         await insertAttachment(within, pictures, attachment);
         return { ok: true, attachment };
@@ -107,6 +109,14 @@ async function keepAndWrite(
       if (!(error instanceof PictureGone) || tries === mostTries) throw error;
     }
   }
+}
+
+/** The oldest photograph of a job that is the same picture. */
+async function sameIn(
+  db: Kysely<Tables>,
+  { job, hash }: Pick<Attachment, 'job' | 'hash'>,
+): Promise<Attachment | undefined> {
+  return (await listOf(db, job)).find((each) => each.hash === hash);
 }
 
 async function countOf(db: Kysely<Tables>, job: number): Promise<number> {
