@@ -54,6 +54,82 @@ describe('a job is quoted', () => {
   });
 });
 
+/** The depth of the plan's foam in the highest basket, and the height of the baskets, set so that it no longer fits. */
+const planTooMuch = async (): Promise<void> => {
+  await goTo('re-pack');
+  const foam = page.locator('.bedlist li').filter({ hasText: '20 ppi foam' });
+  await typeInto(foam.getByRole('textbox'), '58 mm');
+  await whenSaved(page);
+  await goTo('map');
+  await page.locator('.overlay .bed').first().waitFor();
+  await typeInto(page.getByLabel('Usable height of a basket'), '56 mm');
+  await page.getByText('1 field is to be mended.').waitFor();
+};
+
+describe('a plan that no longer fits into its chamber', () => {
+  test('is named with chamber and room after a reload, and mended there', async () => {
+    await planTooMuch();
+    await goTo('re-pack');
+    await page.reload();
+    const wrong = page.getByText(
+      /^basket 3 .*has beds 58.0 mm deep in all, but the chamber is only 56.0 mm deep: 2.00 mm too much\. Allowed: at most 56.0 mm in all\.$/,
+    );
+    await wrong.waitFor();
+    await page.getByText('This is the filter as found: what is planned cannot be drawn').waitFor();
+    expect(await page.locator('.section svg').count()).toBe(1);
+    await typeInto(page.getByLabel('Depth of 20 ppi foam'), '50 mm');
+    await page.locator('.overlay .bed').first().waitFor();
+    await whenSaved(page);
+    const { document } = await recorded(workbench);
+    expect(document.planned).toMatchObject({ packing: { 'basket-3': [{ depth: '50 mm' }] } });
+  });
+
+  test('leaves the other rooms their figures, and can be thrown away', async () => {
+    await page.locator('.standing').getByRole('button', { name: 'Undo' }).click();
+    await button('Throw what is planned away').waitFor();
+    await goTo('map');
+    await page.locator('.overlay .bed').first().waitFor();
+    await goTo('re-pack');
+    await button('Throw what is planned away').click();
+    await page.locator('.overlay .bed').first().waitFor();
+    await whenSaved(page);
+    expect((await recorded(workbench)).document.planned).toBeUndefined();
+  });
+});
+
+describe('the map', () => {
+  test('keeps the focus in the field that is typed in when the drawing comes', async () => {
+    await goTo('map');
+    const height = page.getByLabel('Usable height of a basket');
+    await typeInto(height, '');
+    await page.getByText('1 field is to be mended.').waitFor();
+    await page.reload();
+    await page.getByText('The drawing comes when the measurements are filled in').waitFor();
+    await height.focus();
+    await page.keyboard.type('58');
+    await page.keyboard.type(' mm');
+    await page.locator('.section svg').first().waitFor();
+    await page.keyboard.press('Backspace');
+    await page.keyboard.press('Backspace');
+    await page.keyboard.type('mm ± 1 mm');
+    await soon(async () => (await recorded(workbench)).document).toMatchObject({
+      filter: { measurements: { basketHeight: '58 mm ± 1 mm' } },
+    });
+  });
+
+  test('with fewer baskets than are packed names the one that went, and what lies in it can be moved', async () => {
+    await typeInto(page.getByLabel('Number of baskets'), '2');
+    await page.getByText(/By the map the filter has no basket 3, and something lies in it/).waitFor();
+    await button(/^Move it to basket 2/).click();
+    await page.getByText(/basket 2 has beds 10.5 cm deep in all/).waitFor();
+    await button('Take 20 ppi foam out').click();
+    await whenSaved(page);
+    const { document } = await recorded(workbench);
+    expect(document).toMatchObject({ filter: { measurements: { baskets: 2 } } });
+    expect(Object.keys(Object(document.packing)).toSorted()).toEqual(['basket-1', 'basket-2']);
+  });
+});
+
 test('nothing was thrown in the page all the while', () => {
   expect(thrown).toEqual([]);
 });

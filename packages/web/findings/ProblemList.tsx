@@ -1,5 +1,6 @@
 import type { Problem } from '@fettle/job/problems.ts';
 import { Link } from 'wouter';
+import { problemInWords } from '../forms/problemInWords.ts';
 import { fieldInWords } from '../history/fieldInWords.ts';
 import { partOfField } from './partOfField.ts';
 
@@ -14,7 +15,7 @@ function ProblemLine({
   document,
   problem,
 }: Omit<ProblemListProps, 'problems'> & { problem: Problem }) {
-  const { path, says, allowed } = problem;
+  const { path } = problem;
   const part = partOfField(path);
   const words = fieldInWords(document, path);
   return (
@@ -24,10 +25,7 @@ function ProblemLine({
       ) : (
         <Link href={`/jobs/${number}/${part}#${encodeURIComponent(path)}`}>{words}</Link>
       )}
-      <p>
-        {says}
-        {allowed === undefined ? null : ` Allowed: ${allowed.replace(/\.$/, '')}.`}
-      </p>
+      <p>{problemInWords(problem, words)}</p>
     </li>
   );
 }

@@ -15,6 +15,7 @@ describe('a field in words', () => {
     ['filter.measurements.wallGap', 'Filter: measurements, '],
     ['filter.hoses.intake.barbBore', 'Filter: hoses, intake, inner diameter of the barbs at its ends'],
     ['packing.basket-1[0].depth', 'Packing: basket 1, bed 1, extent along the chamber'],
+    ['packing.basket-1', 'Packing: basket 1$'],
     ['planned.packing.basket-1[1]', 'Planned: basket 1, bed 2'],
     ['tests[0].times[2]', 'Bench test 1: run 3'],
     ['', 'The whole record'],

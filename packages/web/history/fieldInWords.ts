@@ -51,7 +51,8 @@ export function fieldInWords(document: unknown, written: string): string {
     const isLast = depth === path.length - 1;
     const isListNamedByEntries = typeof path[depth + 1] === 'number' && entryNames[step] !== undefined;
     if (isListNamedByEntries || (step === 'packing' && depth > 0)) return [];
-    if (!isLast || depth === 0) return [spaced(step)];
+    const isChamber = path[depth - 1] === 'packing';
+    if (!isLast || depth === 0 || isChamber) return [spaced(step)];
     return [measurementLabel(document, path) ?? schemaSays(document, path) ?? spaced(step)];
   });
   const [first = '', ...rest] = words;

@@ -1,14 +1,17 @@
 import { useEffect } from 'react';
 import { Link, useLocation } from 'wouter';
 import { useSystem, useTheme } from '../../app/preferences.ts';
-import { useQuick } from '../../computing/useQuick.ts';
 import { JobForm } from '../../forms/JobForm.tsx';
 import { valueAt } from '../../forms/places.ts';
 import { useFieldInAddress } from '../../forms/useFieldInAddress.ts';
+import { type LaterField, problemsIn } from '../../mending/readablePart.ts';
+import { useReadableQuick } from '../../mending/useReadable.ts';
+import { WrongLaterState } from '../../mending/WrongLaterState.tsx';
 import type { JobSession, SessionState } from '../../session/jobSession.ts';
 import { useSessionState } from '../../session/useJobSession.ts';
 import { Conflict } from './Conflict.tsx';
-import { jobParts } from './parts.ts';
+import type { JobAtWork } from './jobAtWork.ts';
+import { type JobPart, jobParts } from './parts.ts';
 import { Standing } from './Standing.tsx';
 
 const titleOf = ({ document, number }: SessionState): string =>
@@ -54,12 +57,36 @@ function Rail({ number, part, wrong }: { number: number; part: string; wrong: nu
   );
 }
 
+/** The state that a part would show if it read: the one that the work under *As left* begins from counts as well. */
+const wrongIn = ({ packed }: JobPart, { figures, state }: JobAtWork): LaterField | undefined => {
+  const isWrong = (field: LaterField): boolean => problemsIn(field, figures.problems).length > 0;
+  if (packed === 'planned') return isWrong('planned') ? 'planned' : undefined;
+  if (packed !== 'as-left') return undefined;
+  if (isWrong('asLeft')) return 'asLeft';
+  return state.document.asLeft === undefined && isWrong('planned') ? 'planned' : undefined;
+};
+
+/** A part of the work; where its own state is wrong, what has to be mended in its place. */
+function PartShown({ shown, work }: { readonly shown: JobPart; readonly work: JobAtWork }) {
+  const wrong = wrongIn(shown, work);
+  const { figures, state, readable } = work;
+  if (wrong === undefined) return <shown.room work={work} />;
+  return (
+    <WrongLaterState
+      field={wrong}
+      number={state.number}
+      problems={figures.problems}
+      before={readable === state.document ? undefined : figures.quick}
+    />
+  );
+}
+
 /** A job that is open: its rail, and the part that is shown. */
 export function OpenJob({ session, part }: { readonly session: JobSession; readonly part: string }) {
   const state = useSessionState(session);
   const [system, theme] = [useSystem(), useTheme()];
   const packed = jobParts.find(({ id }) => id === part)?.packed ?? 'as-found';
-  const figures = useQuick(state.document, { system, theme, state: packed });
+  const { figures, document: readable } = useReadableQuick(state.document, { system, theme, state: packed });
   const [, go] = useLocation();
   useUndoKeys(session);
   useFieldInAddress(part, figures.quick !== undefined || figures.problems.length > 0);
@@ -71,7 +98,7 @@ export function OpenJob({ session, part }: { readonly session: JobSession; reado
   useEffect(() => {
     document.title = `${number} · ${titleOf(state)} · Fettle`;
   }, [number, state]);
-  const work = { figures, session, state, system };
+  const work = { figures, session, state, system, readable };
   const form = {
     document: state.document,
     problems: figures.problems,
@@ -88,7 +115,7 @@ export function OpenJob({ session, part }: { readonly session: JobSession; reado
       </div>
       <Rail number={number} part={part} wrong={figures.problems.length} />
       {state.standing.is === 'conflict' ? <Conflict session={session} standing={state.standing} /> : null}
-      <JobForm value={form}>{shown === undefined ? null : <shown.room work={work} />}</JobForm>
+      <JobForm value={form}>{shown === undefined ? null : <PartShown shown={shown} work={work} />}</JobForm>
     </main>
   );
 }

@@ -8,4 +8,6 @@ export interface JobAtWork {
   readonly state: SessionState;
   readonly figures: Quick;
   readonly system: System;
+  /** The document that the figures are of: without a later state that is wrong, where nothing else is. */
+  readonly readable: Readonly<Record<string, unknown>>;
 }

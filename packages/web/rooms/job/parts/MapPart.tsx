@@ -2,6 +2,9 @@ import { familyById } from '@fettle/engine/families/families.ts';
 import { Fields } from '../../../forms/Fields.tsx';
 import { MeasurementField } from '../../../forms/MeasurementField.tsx';
 import { valueAt } from '../../../forms/places.ts';
+import { useFocusKept } from '../../../forms/useFocusKept.ts';
+import { MendPacking } from '../../../mending/MendPacking.tsx';
+import { problemsIn } from '../../../mending/readablePart.ts';
 import { PackingBench } from '../../../repack/PackingBench.tsx';
 import type { JobAtWork } from '../jobAtWork.ts';
 import { MayBeAltered } from '../MayBeAltered.tsx';
@@ -33,18 +36,27 @@ function MapFields({ work }: { readonly work: JobAtWork }) {
 
 /** The filter as it was found: the drawing, what lies in it, and the measurements that it follows from. */
 export function MapPart({ work }: { readonly work: JobAtWork }) {
-  const { quick, isRead } = work.figures;
+  const { quick, isRead, problems } = work.figures;
+  const fields = useFocusKept(quick !== undefined);
+  const toMend = (
+    <MendPacking field="found" number={work.state.number} problems={problemsIn('packing', problems)} />
+  );
   if (quick === undefined)
     return (
       <div className="part">
         <h2>Map</h2>
         <p className="wait">The drawing comes when the measurements are filled in.</p>
-        <MapFields work={work} />
+        {toMend}
+        <div ref={fields}>
+          <MapFields work={work} />
+        </div>
       </div>
     );
   return (
-    <PackingBench session={work.session} field="found" figures={{ ...quick, isRead }}>
-      <MapFields work={work} />
+    <PackingBench session={work.session} field="found" figures={{ ...quick, isRead }} before={toMend}>
+      <div ref={fields}>
+        <MapFields work={work} />
+      </div>
     </PackingBench>
   );
 }
