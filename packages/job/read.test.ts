@@ -31,6 +31,10 @@ describe('a job file', () => {
     });
   });
 
+  it('is refused where a doubt would leave less than no water, at its field', () => {
+    expect(codes(least.replace('100 L', '150 L ± 200 %'))).toEqual(['bad-doubt tank.volume 2']);
+  });
+
   it('reads as JSON, indented with tabs too', () => {
     expect(readJob(JSON.stringify(fullJob, null, '\t'))).toMatchObject({ ok: true });
   });

@@ -14,6 +14,8 @@ interface Main {
   readonly dimension: Dimension;
   /** SI value. */
   readonly value: number;
+  /** Whether the figure may be below 0. */
+  readonly mayBeNegative: boolean;
 }
 
 const halfWidth = 'a half-width above 0 in the same kind of unit, such as ± 0.5 W or ± 5 %';
@@ -52,7 +54,25 @@ function isShare(text: string, apart: Written, main: Main): boolean {
 export function readDoubt(apart: Written, main: Main): Doubt | QuantityProblem | undefined {
   if (!apart.doubt) return undefined;
   const read = readWrittenDoubt(apart, apart.doubt, main);
-  return 'kind' in read && tooWide(read, main) ? tellingNothing : read;
+  if (!('kind' in read)) return read;
+  if (reachesNothing(read, main)) return belowNothing(main);
+  return tooWide(read, main) ? tellingNothing : read;
+}
+
+/** A half-width as large as the figure itself, where that is never negative: it says that there may be less than nothing. */
+function reachesNothing({ kind, size }: Doubt, { value, mayBeNegative, dimension }: Main): boolean {
+  if (mayBeNegative || dimension === 'temperature' || value <= 0) return false;
+  // A shade less, so that 100 % is not taken for less by its arithmetic.
+  return kind === 'plus-minus' && size >= value * (1 - 1e-12);
+}
+
+function belowNothing({ number, unit }: Main): QuantityProblem {
+  const figure = `${Number(number.toPrecision(6))} ${unit.spelled}`.trim();
+  return quantityProblem(
+    'bad-doubt',
+    `The doubt is as large as the figure, ${figure}, or larger, which cannot be below 0`,
+    'a half-width smaller than the figure (less than 100 % of it), or a factor such as ×/÷ 2',
+  );
 }
 
 /** Doubts beyond these say nothing of a figure. */

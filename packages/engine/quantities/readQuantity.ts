@@ -212,7 +212,8 @@ function readApart(apart: Written, setting: { text: string; dimension: Dimension
   const value = toSi(number.value, unit, dimension);
   const wrong = outOfBounds(value, unit, setting);
   if (wrong) return wrong;
-  const doubt = readDoubt(apart, { number: number.value, unit, dimension, value });
+  const mayBeNegative = (allowed.least ?? allowed.above ?? -Infinity) < 0;
+  const doubt = readDoubt(apart, { number: number.value, unit, dimension, value, mayBeNegative });
   if (doubt && 'ok' in doubt) return doubt;
   const quantity: Quantity = {
     ok: true,
