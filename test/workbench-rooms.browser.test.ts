@@ -18,6 +18,27 @@ const button = (name: string | RegExp): Locator => page.getByRole('button', { na
 
 const goTo = (path: string): Promise<unknown> => page.goto(`${workbench.address}/jobs/1/${path}`);
 
+describe('a filter that is taken in before all is filled in', () => {
+  test('has the focus where something is lacking, in the order in which it is read', async () => {
+    await page.goto(`${workbench.address}/take-in`);
+    await page.getByRole('radio', { name: /stack of baskets/ }).check();
+    await typeInto(page.getByLabel('Net water volume'), '180 L');
+    await button('Take it in').click();
+    await soon(() => page.evaluate('document.activeElement.labels[0].textContent')).toMatch(
+      /^Number of baskets/,
+    );
+    await typeInto(page.getByLabel('Number of baskets'), '99');
+    await page.getByText('Number of baskets says 99: 99 is too large. Allowed: 6 or less.').first().waitFor();
+    await typeInto(page.getByLabel('Net water volume'), '180');
+    await button('Take it in').click();
+    await soon(() => page.evaluate('document.activeElement.labels[0].textContent')).toBe('Net water volume');
+    await page
+      .getByRole('alert')
+      .getByText(/Tank: net water volume says 180/)
+      .waitFor();
+  });
+});
+
 describe('a job is quoted', () => {
   test('with what the plan needs, and the sum is open until every line has a price', async () => {
     await goTo('re-pack');

@@ -6,6 +6,7 @@ import { type FieldProps, useForm } from './JobForm.tsx';
 import { LineField } from './LineField.tsx';
 import { factsAt, labelAt } from './labels.ts';
 import { schemaOf } from './places.ts';
+import { problemInWords } from './problemInWords.ts';
 import { QuantityField } from './QuantityField.tsx';
 import { ChoiceField, DayField, NumberField, TextField, YesNoField } from './simpleFields.tsx';
 
@@ -31,10 +32,12 @@ export function Field({ path, label, how, of }: FieldProps) {
   const assumed = useAssumed(written);
   if (schema === undefined) return null;
   const facts = factsAt(form, path);
-  const says = form.problems.find((problem) => problem.path === written)?.says;
+  const name = label ?? labelAt(form, path);
+  const wrong = form.problems.find((problem) => problem.path === written);
+  const says = wrong && problemInWords(wrong, name);
   const shared = {
     path,
-    name: label ?? labelAt(form, path),
+    name,
     ...(how === undefined ? {} : { how }),
     ...(of === undefined ? {} : { of }),
     ...(says === undefined ? {} : { problem: says }),

@@ -1,4 +1,4 @@
-import type { FieldPath } from '@fettle/job/fieldPath.ts';
+import { type FieldPath, writtenPath } from '@fettle/job/fieldPath.ts';
 import { inner } from '@fettle/job/schema/fields.ts';
 import { knownNames } from '@fettle/job/schema/walk.ts';
 import * as z from 'zod';
@@ -6,14 +6,15 @@ import { Field } from './Field.tsx';
 import { useForm } from './JobForm.tsx';
 import { labelAt } from './labels.ts';
 import { putting, schemaOf, valueAt } from './places.ts';
+import { problemInWords } from './problemInWords.ts';
 
 /** Says what is wrong with a place that is no single field, such as a list with too few entries. */
-function PlaceProblem({ path }: { readonly path: string }) {
-  const { problems } = useForm();
-  const problem = problems.find((each) => each.path === path);
+function PlaceProblem({ path }: { readonly path: FieldPath }) {
+  const form = useForm();
+  const problem = form.problems.find((each) => each.path === writtenPath(path));
   return problem === undefined ? null : (
     <p className="fault" role="status">
-      {problem.says}
+      {problemInWords(problem, labelAt(form, path))}
     </p>
   );
 }
@@ -85,7 +86,7 @@ export function Fields({ path, only }: { readonly path: FieldPath; readonly only
       {names.map((name) => (
         <Place key={name} path={[...path, name]} />
       ))}
-      <PlaceProblem path={path.join('.')} />
+      <PlaceProblem path={path} />
     </div>
   );
 }

@@ -5,6 +5,7 @@ import { writtenPath } from '@fettle/job/fieldPath.ts';
 import { quantity } from '@fettle/job/schema/fields.ts';
 import { useMemo } from 'react';
 import { useForm } from './JobForm.tsx';
+import { problemInWords } from './problemInWords.ts';
 import { QuantityField } from './QuantityField.tsx';
 import { NumberField, YesNoField } from './simpleFields.tsx';
 
@@ -49,11 +50,13 @@ export function MeasurementField({ measurement }: { readonly measurement: Measur
   const path = ['filter', 'measurements', key];
   const schema = useMemo(() => schemaOf(measurement), [measurement]);
   const isGiven = Reflect.has(Object(Object(Object(document).filter).measurements), key);
-  const problem = problems.find((each) => each.path === writtenPath(path))?.says;
+  const name = label.charAt(0).toUpperCase() + label.slice(1);
+  const wrong = problems.find((each) => each.path === writtenPath(path));
+  const problem = wrong && problemInWords(wrong, name);
   const assumed = isGiven ? undefined : assumedText(measurement);
   const shared = {
     path,
-    name: label.charAt(0).toUpperCase() + label.slice(1),
+    name,
     how,
     ...(problem === undefined ? {} : { problem }),
     ...(assumed === undefined ? {} : { assumed }),

@@ -1,4 +1,5 @@
 import { useEffect, useRef } from 'react';
+import { goToField } from './goToField.ts';
 
 /** The field that the address names behind its `#`; empty where it names none. */
 const fieldInAddress = (): string => {
@@ -18,16 +19,6 @@ export function useFieldInAddress(part: string, isShown: boolean): void {
     if (path === '') went.current = '';
     if (path === '' || !isShown || went.current === address) return;
     const field = document.querySelector(`[data-path=${CSS.escape(path)}]`);
-    const input = field?.querySelector<HTMLElement>('input, select, textarea');
-    if (input === undefined || input === null) return;
-    went.current = address;
-    // One that is folded away can take no focus.
-    for (
-      let around = input.closest('details');
-      around !== null;
-      around = around.parentElement?.closest('details') ?? null
-    )
-      around.open = true;
-    input.focus();
+    if (field !== null && goToField(field)) went.current = address;
   });
 }

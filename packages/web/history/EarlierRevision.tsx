@@ -5,8 +5,10 @@ import { useTheme } from '../app/preferences.ts';
 import { readRevision } from '../client/history.ts';
 import { useQuick } from '../computing/useQuick.ts';
 import { Drawn } from '../drawing/Drawn.tsx';
+import { problemInWords } from '../forms/problemInWords.ts';
 import type { JobAtWork } from '../rooms/job/jobAtWork.ts';
 import { Changes } from './Changes.tsx';
+import { fieldInWords } from './fieldInWords.ts';
 
 interface LookProps {
   readonly work: JobAtWork;
@@ -17,7 +19,9 @@ interface LookProps {
 function EarlierSection({ work, document }: { readonly work: JobAtWork; readonly document: JobDocument }) {
   const theme = useTheme();
   const { quick, problems } = useQuick(document, { system: work.system, theme, state: 'as-found' });
-  if (problems.length > 0) return <p>It cannot be drawn: {problems[0]?.says}</p>;
+  const [wrong] = problems;
+  if (wrong !== undefined)
+    return <p>It cannot be drawn: {problemInWords(wrong, fieldInWords(document, wrong.path))}</p>;
   if (quick === undefined) return <p className="wait">Drawing it…</p>;
   return (
     <figure className="section">

@@ -1,13 +1,11 @@
 import type { FieldConflict } from '@fettle/job/changes/merge.ts';
 import { useState } from 'react';
 import { placeOf, putting } from '../../forms/places.ts';
+import { fieldInWords, valueInWords } from '../../history/fieldInWords.ts';
 import { edited, historyOf, type Worked } from '../../session/history.ts';
 import type { JobSession, Standing } from '../../session/jobSession.ts';
 
 type Conflicting = Extract<Standing, { is: 'conflict' }>;
-
-const shown = (value: unknown): string =>
-  value === undefined ? 'nothing' : typeof value === 'string' ? value : JSON.stringify(value);
 
 /** Both changes together, with those of the conflicting fields that were chosen to be ours. */
 const settled = ({ merged, conflicts }: Conflicting, ours: ReadonlySet<string>): Worked =>
@@ -20,9 +18,11 @@ const settled = ({ merged, conflicts }: Conflicting, ours: ReadonlySet<string>):
 
 function Choice({
   conflict: { path, theirs, yours },
+  document,
   isOurs,
   choose,
 }: {
+  readonly document: unknown;
   readonly conflict: FieldConflict;
   readonly isOurs: boolean;
   readonly choose: (isOurs: boolean) => void;
@@ -33,11 +33,11 @@ function Choice({
   ];
   return (
     <fieldset>
-      <legend>{path}</legend>
+      <legend>{fieldInWords(document, path)}</legend>
       {sides.map(({ says, value, ours }) => (
         <label key={says}>
           <input type="radio" name={path} checked={isOurs === ours} onChange={() => choose(ours)} /> {says}:{' '}
-          {shown(value)}
+          {valueInWords(value)}
         </label>
       ))}
     </fieldset>
@@ -63,6 +63,7 @@ export function Conflict({
         <Choice
           key={conflict.path}
           conflict={conflict}
+          document={standing.merged}
           isOurs={ours.has(conflict.path)}
           choose={(isOurs) => {
             const next = new Set(ours);

@@ -8,7 +8,7 @@ export function FamilyChoice() {
   const chosen = valueAt(document, ['filter', 'family']);
   const problem = problems.find(({ path }) => path === 'filter.family');
   return (
-    <fieldset className="families">
+    <fieldset className="families" data-path="filter.family">
       <legend>Which kind of filter is it?</legend>
       {problem === undefined ? null : (
         <p className="fault" role="status">

@@ -8,9 +8,12 @@ import { type Quick, useQuick } from '../../computing/useQuick.ts';
 import { Drawn } from '../../drawing/Drawn.tsx';
 import { Field } from '../../forms/Field.tsx';
 import { Fields } from '../../forms/Fields.tsx';
+import { goToFirstOf } from '../../forms/goToField.ts';
 import { JobForm } from '../../forms/JobForm.tsx';
 import { MeasurementField } from '../../forms/MeasurementField.tsx';
 import { valueAt } from '../../forms/places.ts';
+import { problemInWords } from '../../forms/problemInWords.ts';
+import { fieldInWords } from '../../history/fieldInWords.ts';
 import { edited, historyOf } from '../../session/history.ts';
 import { forgetDraft, keepDraft, keptDraft, shownProblems } from './draft.ts';
 import { FamilyChoice } from './FamilyChoice.tsx';
@@ -81,12 +84,17 @@ function useTakingIn(document: unknown, { problems, isRead }: Quick) {
   const [wasSent, setSent] = useState(false);
   const [isWanted, want] = useState(false);
   const [failure, setFailure] = useState('');
+  const form = useRef<HTMLFormElement>(null);
   const lack = useRef<HTMLParagraphElement>(null);
   const isUnderWay = useRef(false);
   useEffect(() => {
     if (!isWanted || !isRead || isUnderWay.current) return;
     want(false);
-    if (problems.length > 0) return lack.current?.focus();
+    if (problems.length > 0) {
+      const paths = problems.map(({ path }) => path);
+      if (form.current === null || !goToFirstOf(form.current, paths)) lack.current?.focus();
+      return;
+    }
     isUnderWay.current = true;
     takeIn(document).then(
       ({ number }) => {
@@ -105,7 +113,7 @@ function useTakingIn(document: unknown, { problems, isRead }: Quick) {
     setFailure('');
     want(true);
   };
-  return { send, wasSent, failure, lack };
+  return { send, wasSent, failure, form, lack };
 }
 
 /** A filter is taken in: from nothing to its first drawing and figures. */
@@ -113,9 +121,10 @@ export default function TakeInRoom() {
   const { document, edit } = useDraft();
   const figures = useQuick(document, { system: useSystem(), theme: useTheme(), state: 'as-found' });
   const { problems, quick } = figures;
-  const { send, wasSent, failure, lack } = useTakingIn(document, figures);
+  const { send, wasSent, failure, form, lack } = useTakingIn(document, figures);
   const family = familyById(String(valueAt(document, ['filter', 'family'])));
   const shown = shownProblems(problems, wasSent);
+  const [first] = problems;
   return (
     <main>
       <h1>Take in a filter</h1>
@@ -124,7 +133,7 @@ export default function TakeInRoom() {
         for it where you work.
       </p>
       <JobForm value={{ document, edit, problems: shown, givens: quick?.model.givens ?? [] }}>
-        <form onSubmit={send} className="takein">
+        <form ref={form} onSubmit={send} className="takein">
           <h2>1. The filter</h2>
           <FamilyChoice />
           <div className="fields">
@@ -145,10 +154,10 @@ export default function TakeInRoom() {
               <Drawn svg={quick.drawing} />
             </figure>
           )}
-          {wasSent && problems.length > 0 ? (
+          {wasSent && first !== undefined ? (
             <p ref={lack} tabIndex={-1} className="fault" role="alert">
               {problems.length === 1 ? 'One field is' : `${problems.length} fields are`} still to be filled in
-              or mended: {problems[0]?.says}
+              or mended. {problemInWords(first, fieldInWords(document, first.path))}
             </p>
           ) : null}
           {failure === '' ? null : (
