@@ -31,6 +31,16 @@ describe('a job file', () => {
     });
   });
 
+  it('takes the times of a filling in parts and as a stopwatch shows them', () => {
+    const tests = 'tests:\n  - { kind: timed-volume, volume: 5 L, times: [1 min 2 s, "1:02", 62 s] }\n';
+    const flows = [tests, tests.replace(/times: .*]/, 'times: [62 s, 62 s, 62 s]')].map((lines) => {
+      const reading = readJob(least + lines);
+      return reading.ok ? reading.model.tests[0] : reading.problems;
+    });
+    expect(flows[0]).toEqual(flows[1]);
+    expect(flows[0]).toMatchObject({ kind: 'timed-volume', repeats: 3 });
+  });
+
   it('is refused where a doubt would leave less than no water, at its field', () => {
     expect(codes(least.replace('100 L', '150 L ± 200 %'))).toEqual(['bad-doubt tank.volume 2']);
   });

@@ -1,6 +1,7 @@
 import type { Doubt } from '../model/figure.ts';
 import type { Basis } from './basis.ts';
 import { convertBasis } from './basis.ts';
+import { compoundTime } from './compoundTime.ts';
 import type { Dimension } from './dimensions.ts';
 import { dimensionFacts, nounOf, usualUnits } from './dimensions.ts';
 import { readNumber } from './numberText.ts';
@@ -45,6 +46,8 @@ export interface Allowed {
   readonly basis?: Basis;
   /** The unit in which such a figure is usually written: the first to be asked after where a figure is out of bounds. */
   readonly usualUnit?: string;
+  /** Whether `1:02` is a minute and two seconds, as in the time of a filling. */
+  readonly clock?: boolean;
 }
 
 /** Units to write in place of an unknown one. */
@@ -244,7 +247,9 @@ export function readQuantity(
   if (typeof text === 'number' && !Number.isFinite(text))
     return quantityProblem('not-a-number', `${text} is not a number`, usualUnits(dimension));
   const written = String(text);
-  const apart = takeApart(written);
+  const parts = dimension === 'time' ? compoundTime(written, { clock: allowed.clock ?? false }) : undefined;
+  if (typeof parts === 'object') return parts;
+  const apart = takeApart(parts ?? written);
   if ('ok' in apart) return apart;
   // A number of the file's own is not typed text: its point is a decimal point.
   const certain: Written = typeof text === 'number' ? { ...apart, decimalSign: '.' } : apart;

@@ -28,7 +28,14 @@ export const timedVolumeSchema = z.strictObject({
     most: '1 m3',
   }),
   times: list(
-    quantity({ dimension: 'time', says: 'time of one run', example: '31.2 s', least: '0.5 s', most: '1 d' }),
+    quantity({
+      dimension: 'time',
+      says: 'time of one run',
+      example: '31.2 s',
+      least: '0.5 s',
+      most: '1 d',
+      clock: true,
+    }),
     { says: 'time of each run', most: 50 },
   ).min(1),
 });

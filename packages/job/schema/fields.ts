@@ -44,6 +44,8 @@ export interface QuantityField {
   readonly most?: string;
   /** What a concentration must be counted as. */
   readonly basis?: Basis;
+  /** Whether `1:02` is a minute and two seconds. */
+  readonly clock?: boolean;
 }
 
 /** How a failed quantity travels through the schema's own issues. */
@@ -61,6 +63,7 @@ export function quantity(field: QuantityField) {
     ...(field.above === undefined ? {} : { above: bound(field.above, field.dimension) }),
     ...(field.most === undefined ? {} : { most: bound(field.most, field.dimension) }),
     ...(field.basis === undefined ? {} : { basis: field.basis }),
+    ...(field.clock === undefined ? {} : { clock: field.clock }),
     ...usualUnitOf(field),
   };
   const facts = { says: field.says, example: field.example };
