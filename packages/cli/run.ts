@@ -11,7 +11,7 @@ const asJson = (problems: readonly InputProblem[]): string => {
 };
 
 const asText = ({ says, allowed, at }: InputProblem): string => {
-  const place = at ? `line ${at.line}: ` : '';
+  const place = at && !says.includes(`line ${at.line},`) ? `line ${at.line}: ` : '';
   // The sentence about a quantity ends with what is allowed.
   const more = allowed && !says.includes(allowed) ? ` Allowed: ${allowed}.` : '';
   return `${wrap(`${place}${says}${more}`, 2)}\n`;

@@ -48,10 +48,23 @@ const isArchive = (path: string): boolean => {
   return begin.toString('latin1') === 'PK\u0003\u0004';
 };
 
+/** What is no YAML at its first fault says nothing more at the later ones: one sentence, with file, line and column. */
+const noYaml = (file: string, problems: readonly InputProblem[]): readonly InputProblem[] | undefined => {
+  if (!problems.every(({ code }) => code === 'yaml-syntax')) return undefined;
+  const first = problems.toSorted(
+    ({ at: one }, { at: other }) =>
+      (one?.line ?? 0) - (other?.line ?? 0) || (one?.column ?? 0) - (other?.column ?? 0),
+  )[0];
+  if (first?.at === undefined) return undefined;
+  const { line, column } = first.at;
+  const says = first.says.replace(/^The file/, `${namedFile(file)}, line ${line}, column ${column},`);
+  return [{ ...first, says }];
+};
+
 const readOne = (file: string): IncomingJob => {
   const bytes = readInput(file);
   const reading = openJob(bytes);
-  if (!reading.ok) throw new BadInput(reading.problems);
+  if (!reading.ok) throw new BadInput(noYaml(file, reading.problems) ?? reading.problems);
   const { document, notes } = reading;
   return { file, document, notes, head: headOf(bytes) };
 };
@@ -81,7 +94,7 @@ export const readIncoming = (paths: readonly string[]): Incoming => {
 };
 
 /** Problems of reading a file that name it in their own sentence. */
-const namesItsFile: ReadonlySet<string> = new Set(['file-unreadable', 'file-too-large']);
+const namesItsFile: ReadonlySet<string> = new Set(['file-unreadable', 'file-too-large', 'yaml-syntax']);
 
 /** Where several files are read, each problem says whose it is. */
 export const ofFile = (file: string, problem: InputProblem, files: number): InputProblem => {
