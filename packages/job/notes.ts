@@ -15,6 +15,12 @@ interface NoteFacts {
   'shelf-not-stated': { readonly media: string };
   'placeholder-prices': { readonly currency: string };
   'repeat-assumed': object;
+  'odd-run': {
+    readonly found: string;
+    readonly others: string;
+    readonly ratio: string;
+    readonly critical: string;
+  };
   'beds-alike': { readonly medium: string };
   'feed-not-stated': { readonly from: string };
   'name-respelt': { readonly found: string; readonly taken: string };
@@ -41,6 +47,8 @@ export const noteWordings: { readonly [C in NoteCode]: (path: string, facts: Not
     `${path} lies on a bed of the same medium (${medium}); the two work as one bed.`,
   'repeat-assumed': (path) =>
     `${path} has only one timing; its scatter is assumed to be that of careful repeats.`,
+  'odd-run': (path, { found, others, ratio, critical }) =>
+    `${path} (${found}) lies outside what the other runs allow (${others}; Dixon's ratio ${ratio}, more than ${critical}); it is counted all the same, so time more runs, and leave it out only where you know what went wrong.`,
   'feed-not-stated': (path, { from }) => `${path} is absent, so the feed is estimated from ${from}.`,
   'name-respelt': (path, { found, taken }) => `${path} says ${found}, which is taken as ${taken}.`,
   'barbs-wider-than-hose': (path, { barbs, hose }) =>

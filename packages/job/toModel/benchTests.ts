@@ -1,4 +1,5 @@
-import { timedFlow } from '@fettle/engine/learning/timedFlow.ts';
+import { oddRun } from '@fettle/engine/learning/oddRun.ts';
+import { type TimedFilling, timedFlow } from '@fettle/engine/learning/timedFlow.ts';
 import type { BenchTest } from '@fettle/engine/model/model.ts';
 import type { Quantity } from '@fettle/engine/quantities/readQuantity.ts';
 import { readingDoubts } from '../defaults.ts';
@@ -33,7 +34,22 @@ export function benchTestsOf(tests: readonly DocumentTest[]): {
 }
 
 function notesOn(test: DocumentTest, path: FieldPath): readonly Note[] {
-  return test.kind === 'timed-volume' && test.times.length === 1 ? [note('repeat-assumed', path, {})] : [];
+  if (test.kind !== 'timed-volume') return [];
+  if (test.times.length === 1) return [note('repeat-assumed', path, {})];
+  const odd = oddRun(fillingOf(test));
+  if (odd === undefined) return [];
+  const { at, ratio, critical, others } = odd;
+  const seconds = (value: number): string => `${Number(value.toFixed(2))} s`;
+  const facts = {
+    found: timesOf(test)[at]!.written,
+    others:
+      others.leastS === others.mostS
+        ? seconds(others.leastS)
+        : `${seconds(others.leastS)} to ${seconds(others.mostS)}`,
+    ratio: ratio.toFixed(3),
+    critical: critical.toFixed(3),
+  };
+  return [note('odd-run', [...path, 'times', at], facts)];
 }
 
 /** The half-width of a reading, else that which careful readings have. */
@@ -66,15 +82,23 @@ function reduce(test: DocumentTest, id: string): BenchTest | undefined {
   }
 }
 
-function reduceTimedVolume(test: Extract<DocumentTest, { kind: 'timed-volume' }>) {
+type DocumentFilling = Extract<DocumentTest, { kind: 'timed-volume' }>;
+
+const timesOf = (test: DocumentFilling): readonly Quantity[] =>
+  test.times.map((time) => acceptedQuantity(timedVolumeSchema.shape.times.element, time));
+
+function fillingOf(test: DocumentFilling): TimedFilling {
   const volume = acceptedQuantity(timedVolumeSchema.shape.volume, test.volume);
-  const times = test.times.map((time) => acceptedQuantity(timedVolumeSchema.shape.times.element, time));
-  const reduced = timedFlow({
+  const times = timesOf(test);
+  return {
     volumeM3: volume.value,
     volumeDoubtM3: halfWidth(volume, readingDoubts.lineRatio * volume.value),
     timesS: times.map(({ value }) => value),
     readingDoubtS: Math.max(...times.map((time) => halfWidth(time, readingDoubts.timeS))),
     assumedScatterRatio: readingDoubts.repeatRatio,
-  });
-  return { ...reduced, repeats: times.length };
+  };
+}
+
+function reduceTimedVolume(test: DocumentFilling) {
+  return { ...timedFlow(fillingOf(test)), repeats: test.times.length };
 }

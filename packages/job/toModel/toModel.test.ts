@@ -1,7 +1,15 @@
 import { media } from '@fettle/engine/catalogue/media.ts';
 import { describe, expect, it } from 'vitest';
 import { fullJob, jobWithForbidden } from '../testing/fullJob.ts';
-import { givenOf, leastCanister, litresPerHour, modelWith, notesWith, perDay } from '../testing/readWith.ts';
+import {
+  givenOf,
+  leastCanister,
+  litresPerHour,
+  modelWith,
+  notesWith,
+  perDay,
+  readWith,
+} from '../testing/readWith.ts';
 
 describe('what is stated', () => {
   const model = modelWith({});
@@ -148,6 +156,16 @@ describe('bench tests', () => {
     // 2 √(0.5² + (0.15/0.31)² + 0.65²) %
     expect(test?.kind === 'timed-volume' && test.doubtM3PerS / test.flowM3PerS).toBeCloseTo(0.01904, 4);
     expect(notesWith(changes)).toContain('repeat-assumed tests[0]');
+  });
+
+  it('a run that lies outside what the others allow is named, and counted all the same', () => {
+    const changes = { 'tests[0].times': ['31 s', '30 s', '1 min 2 s'] };
+    const reading = readWith(changes);
+    const odd = reading.ok ? reading.notes.find(({ code }) => code === 'odd-run') : undefined;
+    expect(odd?.path).toBe('tests[0].times[2]');
+    expect(odd?.says).toContain('(1 min 2 s) lies outside what the other runs allow (30 s to 31 s;');
+    expect(modelWith(changes).tests[0]).toMatchObject({ repeats: 3 });
+    expect(notesWith({}).filter((each) => each.startsWith('odd-run'))).toEqual([]);
   });
 
   it('states of the filter and readings without a doubt have their usual ones', () => {
