@@ -28,13 +28,13 @@ describe('a filter that is taken in before all is filled in', () => {
       /^Number of baskets/,
     );
     await typeInto(page.getByLabel('Number of baskets'), '99');
-    await page.getByText('Number of baskets says 99: 99 is too large. Allowed: 6 or less.').first().waitFor();
+    await page.getByText('Number of baskets says 99: 99 is too large. Allowed: 6 or less.').waitFor();
     await typeInto(page.getByLabel('Net water volume'), '180');
     await button('Take it in').click();
     await soon(() => page.evaluate('document.activeElement.labels[0].textContent')).toBe('Net water volume');
     await page
       .getByRole('alert')
-      .getByText(/Tank: net water volume says 180/)
+      .getByText(/to be filled in or mended: .*Tank: net water volume/)
       .waitFor();
   });
 });
@@ -148,6 +148,39 @@ describe('the map', () => {
     const { document } = await recorded(workbench);
     expect(document).toMatchObject({ filter: { measurements: { baskets: 2 } } });
     expect(Object.keys(Object(document.packing)).toSorted()).toEqual(['basket-1', 'basket-2']);
+  });
+});
+
+describe('what was built', () => {
+  test('is the plan and no more until somebody says so', async () => {
+    await goTo('re-pack');
+    await page.getByLabel('seal the gaps').check();
+    await whenSaved(page);
+    await goTo('as-left');
+    await page.getByRole('heading', { name: 'This is the plan' }).waitFor();
+    await page.getByRole('columnheader', { name: 'Planned' }).waitFor();
+    expect((await recorded(workbench)).document.asLeft).toBeUndefined();
+    await button('Built as planned').click();
+    await page.getByRole('columnheader', { name: 'As left' }).waitFor();
+    expect(await page.getByRole('heading', { name: 'This is the plan' }).count()).toBe(0);
+    await soon(async () => (await recorded(workbench)).document.asLeft).toMatchObject({
+      made: ['seal-gaps'],
+    });
+  });
+
+  test('has findings of its own, beside those of the plan and of the filter as found', async () => {
+    await goTo('findings');
+    await page.getByRole('heading', { name: 'Findings, as left' }).waitFor();
+    const said = (): Promise<string | null> => page.locator('.inshort').textContent();
+    await page.getByText(/^As left: /).waitFor();
+    const left = await said();
+    await page.getByRole('link', { name: 'as found', exact: true }).click();
+    await page.waitForURL(/findings\?state=as-found$/);
+    await page.getByRole('heading', { name: 'Findings, as found' }).waitFor();
+    await page.getByText(/^As found: /).waitFor();
+    expect(await said()).not.toBe(left);
+    await page.goBack();
+    await page.getByRole('heading', { name: 'Findings, as left' }).waitFor();
   });
 });
 

@@ -5,21 +5,23 @@ import { type MeasuredFlow, PumpCurvePlot } from '@fettle/plots/PumpCurvePlot.ts
 import { ResidenceTimePlot } from '@fettle/plots/ResidenceTimePlot.tsx';
 import { headByPart } from '@fettle/workflows/report/water.ts';
 import { useTheme } from '../app/preferences.ts';
+import { inWords } from '../app/words.ts';
 import type { WholeFigures } from '../computing/assessed.ts';
 
-/** The flow as found by the test with the least doubt. */
-const measuredAsFound = ({ tests }: Model): MeasuredFlow | undefined => {
+/** The flow of the packing that the figures are of, by the test with the least doubt. */
+const measuredIn = ({ tests, packedState = 'as-found' }: Model): MeasuredFlow | undefined => {
   const [best] = tests
-    .flatMap((test) => (test.kind === 'timed-volume' && test.state === 'as-found' ? [test] : []))
+    .flatMap((test) => (test.kind === 'timed-volume' && test.state === packedState ? [test] : []))
     .toSorted((a, b) => a.doubtM3PerS - b.doubtM3PerS);
-  return best && { ...best, name: 'measured as found' };
+  return best && { ...best, name: `measured ${inWords(packedState)}` };
 };
 
 /** The plots of a filter through which water flows. */
 export default function WaterDrawn({ figures, system }: { figures: WholeFigures; system: System }) {
   const look = { system, theme: useTheme() };
   const { model, assessment, curves, plannedCurves } = figures;
-  const measured = measuredAsFound(model);
+  const measured = measuredIn(model);
+  const name = inWords(model.packedState ?? 'as-found');
   const planned =
     plannedCurves && plannedCurves.duty.flowM3PerS > 0 ? { ...plannedCurves, name: 'planned' } : undefined;
   return (
@@ -30,7 +32,7 @@ export default function WaterDrawn({ figures, system }: { figures: WholeFigures;
           <PumpCurvePlot
             {...look}
             id="pump-plot"
-            found={{ ...curves, name: 'as found' }}
+            found={{ ...curves, name }}
             {...(planned === undefined ? {} : { planned })}
             {...(measured === undefined ? {} : { measured })}
           />

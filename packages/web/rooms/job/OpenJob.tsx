@@ -1,5 +1,5 @@
 import { useEffect } from 'react';
-import { Link, useLocation } from 'wouter';
+import { Link, useLocation, useSearchParams } from 'wouter';
 import { useSystem, useTheme } from '../../app/preferences.ts';
 import { JobForm } from '../../forms/JobForm.tsx';
 import { valueAt } from '../../forms/places.ts';
@@ -11,6 +11,7 @@ import type { JobSession, SessionState } from '../../session/jobSession.ts';
 import { useSessionState } from '../../session/useJobSession.ts';
 import { Conflict } from './Conflict.tsx';
 import type { JobAtWork } from './jobAtWork.ts';
+import { lookedState } from './lookedState.ts';
 import { type JobPart, jobParts } from './parts.ts';
 import { Standing } from './Standing.tsx';
 
@@ -85,12 +86,14 @@ function PartShown({ shown, work }: { readonly shown: JobPart; readonly work: Jo
 export function OpenJob({ session, part }: { readonly session: JobSession; readonly part: string }) {
   const state = useSessionState(session);
   const [system, theme] = [useSystem(), useTheme()];
-  const packed = jobParts.find(({ id }) => id === part)?.packed ?? 'as-found';
-  const { figures, document: readable } = useReadableQuick(state.document, { system, theme, state: packed });
+  const shown = jobParts.find(({ id }) => id === part);
+  const [asked] = useSearchParams();
+  const { packed = 'as-found' } = shown ?? {};
+  const looked = packed === 'asked' ? lookedState(state.document, asked.get('state')) : packed;
+  const { figures, document: readable } = useReadableQuick(state.document, { system, theme, state: looked });
   const [, go] = useLocation();
   useUndoKeys(session);
   useFieldInAddress(part, figures.quick !== undefined || figures.problems.length > 0);
-  const shown = jobParts.find(({ id }) => id === part);
   const { number } = state;
   useEffect(() => {
     if (shown === undefined) go(`/jobs/${number}/findings`, { replace: true });

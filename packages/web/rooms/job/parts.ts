@@ -3,6 +3,7 @@ import type { ComponentType } from 'react';
 import type { JobAtWork } from './jobAtWork.ts';
 import { AsFound } from './parts/AsFound.tsx';
 import { AsLeft } from './parts/AsLeft.tsx';
+import { ComparePart } from './parts/ComparePart.tsx';
 import { Findings } from './parts/Findings.tsx';
 import { History } from './parts/History.tsx';
 import { MapPart } from './parts/MapPart.tsx';
@@ -15,8 +16,8 @@ export interface JobPart {
   /** Last part of its address. */
   readonly id: string;
   readonly name: string;
-  /** The packing that it looks at; as found where absent. */
-  readonly packed?: PackedState;
+  /** The packing that it looks at, or `asked` where its address says which; as found where absent. */
+  readonly packed?: PackedState | 'asked';
   readonly room: ComponentType<{ readonly work: JobAtWork }>;
 }
 
@@ -24,9 +25,10 @@ export const jobParts: readonly JobPart[] = [
   { id: 'take-in', name: 'Take in', room: TakeIn },
   { id: 'as-found', name: 'As found', room: AsFound },
   { id: 'map', name: 'Map', room: MapPart },
-  { id: 'findings', name: 'Findings', room: Findings },
+  { id: 'findings', name: 'Findings', packed: 'asked', room: Findings },
   { id: 're-pack', name: 'Re-pack', packed: 'planned', room: Repack },
   { id: 'quote', name: 'Quote', room: Quote },
   { id: 'as-left', name: 'As left', packed: 'as-left', room: AsLeft },
+  { id: 'compare', name: 'Compare', room: ComparePart },
   { id: 'history', name: 'History', room: History },
 ];

@@ -12,7 +12,6 @@ import { goToFirstOf } from '../../forms/goToField.ts';
 import { JobForm } from '../../forms/JobForm.tsx';
 import { MeasurementField } from '../../forms/MeasurementField.tsx';
 import { valueAt } from '../../forms/places.ts';
-import { problemInWords } from '../../forms/problemInWords.ts';
 import { fieldInWords } from '../../history/fieldInWords.ts';
 import { edited, historyOf } from '../../session/history.ts';
 import { forgetDraft, keepDraft, keptDraft, shownProblems } from './draft.ts';
@@ -124,7 +123,6 @@ export default function TakeInRoom() {
   const { send, wasSent, failure, form, lack } = useTakingIn(document, figures);
   const family = familyById(String(valueAt(document, ['filter', 'family'])));
   const shown = shownProblems(problems, wasSent);
-  const [first] = problems;
   return (
     <main>
       <h1>Take in a filter</h1>
@@ -154,10 +152,10 @@ export default function TakeInRoom() {
               <Drawn svg={quick.drawing} />
             </figure>
           )}
-          {wasSent && first !== undefined ? (
+          {wasSent && problems.length > 0 ? (
             <p ref={lack} tabIndex={-1} className="fault" role="alert">
               {problems.length === 1 ? 'One field is' : `${problems.length} fields are`} still to be filled in
-              or mended. {problemInWords(first, fieldInWords(document, first.path))}
+              or mended: {problems.map(({ path }) => fieldInWords(document, path)).join('; ')}.
             </p>
           ) : null}
           {failure === '' ? null : (

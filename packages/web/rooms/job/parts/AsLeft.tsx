@@ -1,7 +1,50 @@
+import { useState } from 'react';
+import { builtAsBefore } from '../builtEdits.ts';
 import type { JobAtWork } from '../jobAtWork.ts';
 import { LaterPacking } from './Repack.tsx';
 
-/** What was built in the end. */
+/** Before anything was written down as built: what stands below instead, and the ways to write it down. */
+function NotBuiltYet({ work, isPlanned }: { readonly work: JobAtWork; readonly isPlanned: boolean }) {
+  const [isOther, setOther] = useState(false);
+  const done = isPlanned ? 'Built as planned' : 'Left as found';
+  return (
+    <section className="caution notbuilt" aria-labelledby="not-built">
+      <h2 id="not-built">{isPlanned ? 'This is the plan' : 'This is the filter as found'}</h2>
+      <p>
+        Nothing was written down as built yet. The drawing and the figures below are those{' '}
+        {isPlanned ? 'of the plan' : 'of the filter as found: no re-pack is planned'}.
+      </p>
+      <p className="buttons">
+        <button
+          type="button"
+          className="main"
+          onClick={() => work.session.edit(builtAsBefore(done.toLowerCase()))}
+        >
+          {done}
+        </button>
+        <button type="button" aria-expanded={isOther} onClick={() => setOther(!isOther)}>
+          Built differently
+        </button>
+      </p>
+      {isOther ? (
+        <p role="status">
+          Change the drawing or the list of beds below to what was built. The first change writes it down as
+          left; the plan stays as it is.
+        </p>
+      ) : null}
+    </section>
+  );
+}
+
+/** What was built in the end; until that is written down, what stands in its place, called by its name. */
 export function AsLeft({ work }: { readonly work: JobAtWork }) {
-  return <LaterPacking work={work} field="asLeft" name="As left" />;
+  const { asLeft, planned } = work.readable;
+  if (asLeft !== undefined) return <LaterPacking work={work} field="asLeft" name="As left" />;
+  const isPlanned = planned !== undefined;
+  return (
+    <>
+      <NotBuiltYet work={work} isPlanned={isPlanned} />
+      <LaterPacking work={work} field="asLeft" name={isPlanned ? 'Planned' : 'Not changed'} />
+    </>
+  );
 }

@@ -1,18 +1,23 @@
 import type { Finding } from '@fettle/engine/assessment/assessment.ts';
 import { placeName } from '@fettle/engine/assessment/placeName.ts';
+import type { PackedState } from '@fettle/job/packedStates.ts';
 import type { AssessedJob } from '@fettle/workflows/assessJob.ts';
 import { printer } from '@fettle/workflows/printing.ts';
 import { filterTitle, summarySentences } from '@fettle/workflows/report/summary.ts';
 import { type Dispatch, type SetStateAction, useState } from 'react';
+import { useSearchParams } from 'wouter';
 import type { Quick } from '../../../computing/useQuick.ts';
 import { useWhole, type Whole } from '../../../computing/useWhole.ts';
 import { FindingEntry } from '../../../findings/FindingEntry.tsx';
 import { PointedSection } from '../../../findings/PointedSection.tsx';
 import { ProblemList } from '../../../findings/ProblemList.tsx';
+import { StateChoice } from '../../../findings/StateChoice.tsx';
 import { type DrawnSection, isEmpty, spotsOf } from '../../../findings/spots.ts';
 import { Working } from '../../../findings/Working.tsx';
+import { asLabel } from '../../../forms/labels.ts';
 import { WaterPlots } from '../../../plots/WaterPlots.tsx';
 import type { JobAtWork } from '../jobAtWork.ts';
+import { lookedState, stateInWords, statesOf } from '../lookedState.ts';
 
 /** Findings by their place in the list: two may say the same of two places. */
 interface Pointing {
@@ -30,13 +35,19 @@ const placeWords: Readonly<Record<string, string>> = {
 const placeInWords = ({ model, assessment }: AssessedJob, place: string): string =>
   placeWords[place] ?? placeName(model, assessment, place);
 
+/** The state of the filter that figures are of. */
+const stateOf = ({ model }: AssessedJob): PackedState => model.packedState ?? 'as-found';
+
 /** What is said first of the filter, in the words of the command. */
 function Summary({ job, work }: { readonly job: AssessedJob; readonly work: JobAtWork }) {
   const print = printer(work.system);
+  const state = stateInWords(stateOf(job));
   return (
     <section aria-label="In short" className="inshort">
       <p>
-        <strong>As found: {filterTitle(job, print)}</strong>
+        <strong>
+          {asLabel(state)}: {filterTitle(job, print)}
+        </strong>
       </p>
       {summarySentences(job, print).map((sentence) => (
         <p key={sentence}>{sentence}</p>
@@ -45,11 +56,18 @@ function Summary({ job, work }: { readonly job: AssessedJob; readonly work: JobA
   );
 }
 
-function Waiting({ problems, whole, isBehind }: Pick<Quick, 'problems'> & Whole) {
+function Waiting({
+  problems,
+  whole,
+  isBehind,
+  isPart,
+}: Pick<Quick, 'problems'> & Whole & { readonly isPart: boolean }) {
   if (problems.length > 0)
     return whole === undefined ? null : (
       <p role="status" className="marked">
-        The figures below are of the job as it was before these fields.
+        {isPart
+          ? 'The figures below are without the state in which something is wrong.'
+          : 'The figures below are of the job as it was before these fields.'}
       </p>
     );
   return (
@@ -95,14 +113,18 @@ const nowhere: Pointing = { pointed: undefined, shown: undefined };
 
 /** What is wrong with the filter, worst first, beside the drawing in which each points at its place. */
 export function Findings({ work }: { readonly work: JobAtWork }) {
-  const { figures, state, system } = work;
+  const { figures, state, system, readable } = work;
   const { quick, problems } = figures;
-  const { whole, isBehind } = useWhole(state.document, { system, state: 'as-found' });
+  const [asked] = useSearchParams();
+  const looked = lookedState(readable, asked.get('state'));
+  const { whole: computed, isBehind } = useWhole(readable, { system, state: looked });
+  // Those of the state before are no figures of this one.
+  const whole = computed && stateOf(computed) === looked ? computed : undefined;
   const [pointing, setPointing] = useState(nowhere);
   const section = quick && { places: quick.places, layout: quick.assessment.layout };
   const finding = (index: number | undefined): Finding | undefined =>
     index === undefined ? undefined : whole?.findings[index];
-  const looked = finding(pointing.pointed ?? pointing.shown);
+  const pointedAt = finding(pointing.pointed ?? pointing.shown);
   return (
     <div className="part">
       {problems.length === 0 ? null : (
@@ -114,13 +136,19 @@ export function Findings({ work }: { readonly work: JobAtWork }) {
       <div className="beside">
         <PointedSection
           work={work}
-          spots={looked && section && spotsOf(section, looked.place)}
+          spots={pointedAt && section && spotsOf(section, pointedAt.place)}
           shown={finding(pointing.shown)}
           leave={() => setPointing(nowhere)}
         />
         <div>
-          <h2>Findings</h2>
-          <Waiting problems={problems} whole={whole} isBehind={isBehind} />
+          <h2>Findings, {stateInWords(looked)}</h2>
+          <StateChoice number={state.number} states={statesOf(readable)} looked={looked} />
+          <Waiting
+            problems={problems}
+            whole={whole}
+            isBehind={isBehind}
+            isPart={readable !== state.document}
+          />
           {whole === undefined ? null : (
             <>
               <Summary job={whole} work={work} />

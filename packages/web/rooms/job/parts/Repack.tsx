@@ -1,4 +1,4 @@
-import type { ReactNode } from 'react';
+import { memo, type ReactNode, useDeferredValue } from 'react';
 import { useTheme } from '../../../app/preferences.ts';
 import { useAsFound } from '../../../computing/useAsFound.ts';
 import { useQuick } from '../../../computing/useQuick.ts';
@@ -40,12 +40,15 @@ export function LaterPacking({
   );
 }
 
+const PlansToTake = memo(Plans);
+
 /** The re-pack that is planned. */
 export function Repack({ work }: { readonly work: JobAtWork }) {
-  const { quick } = work.figures;
+  // Plans follow when there is time for them: a hand that moves a bed must not wait for their table.
+  const model = useDeferredValue(work.figures.quick?.model);
   return (
     <LaterPacking work={work} field="planned" name="Planned">
-      {quick === undefined ? null : <Plans session={work.session} model={quick.model} />}
+      {model === undefined ? null : <PlansToTake session={work.session} model={model} />}
     </LaterPacking>
   );
 }
