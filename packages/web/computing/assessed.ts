@@ -39,6 +39,35 @@ export interface WholeFigures extends AssessedJob {
   readonly plannedCurves?: Curves;
 }
 
+/** A packing to be held against another one: a document, and the state of the filter that is meant. */
+export interface Packed {
+  readonly document: unknown;
+  readonly state: PackedState;
+  /** Over its drawing. */
+  readonly name: string;
+}
+
+/** One of two packings that are held against each other. */
+export interface ComparedFigures extends Pick<QuickFigures, 'model' | 'assessment' | 'notes'> {
+  readonly curves: Curves;
+  readonly dirt: DirtDrawn;
+}
+
+/** How dirt comes into a packing, drawn and said. */
+export interface DirtDrawn {
+  /** SVG. */
+  readonly drawing: string;
+  readonly says: string;
+}
+
+/** Two packings beside each other. */
+export interface BothFigures {
+  readonly first: ComparedFigures;
+  readonly second: ComparedFigures;
+  /** SVG of both at one scale. */
+  readonly drawing: string;
+}
+
 /** What was made of a document, or what is wrong with it. */
 export type Computed<Figures> =
   | { readonly ok: true; readonly figures: Figures }

@@ -1,7 +1,11 @@
+import { beforeAfterDrawing } from '@fettle/drawing/beforeAfterDrawing.ts';
+import { describeDirt, dirtRowDrawing } from '@fettle/drawing/dirtRowDrawing.ts';
 import { sectionDrawing } from '@fettle/drawing/sectionDrawing.ts';
 import { sectionPlaces } from '@fettle/drawing/sectionPlaces.ts';
 import { assess } from '@fettle/engine/assessment/assess.ts';
+import { dirtTimes } from '@fettle/engine/assessment/dirt/dirtTimes.ts';
 import { pumpAndSystem } from '@fettle/engine/assessment/hydraulics/curves.ts';
+import type { Layout } from '@fettle/engine/families/layout.ts';
 import type { Model } from '@fettle/engine/model/model.ts';
 import { type PackedState, packedStates } from '@fettle/job/packedStates.ts';
 import type { JobReading } from '@fettle/job/read.ts';
@@ -9,7 +13,17 @@ import { stateModel } from '@fettle/job/toModel/stateModel.ts';
 import { assessJob } from '@fettle/workflows/assessJob.ts';
 import { openJob } from '@fettle/workflows/openJob.ts';
 import { expose } from 'comlink';
-import type { Computed, Curves, QuickFigures, Shown, WholeFigures } from './assessed.ts';
+import type {
+  BothFigures,
+  ComparedFigures,
+  Computed,
+  Curves,
+  DirtDrawn,
+  Packed,
+  QuickFigures,
+  Shown,
+  WholeFigures,
+} from './assessed.ts';
 
 /** A job with the model of one state, or of the last state before it that the job describes. */
 const opened = (document: unknown, state: PackedState): JobReading => {
@@ -20,12 +34,35 @@ const opened = (document: unknown, state: PackedState): JobReading => {
   return { ...reading, ...found };
 };
 
+/** Two drawings one under the other, where a page is too narrow for both. */
+interface Stacked {
+  readonly stacked: boolean;
+}
+
 const curvesOf = (model: Model, duty: Curves['duty']): Curves => ({ duty, ...pumpAndSystem(model, duty) });
 
 /** The curves of what is planned, to be seen beside those of the packing as found. */
 const plannedCurves = (reading: Extract<JobReading, { ok: true }>, state: PackedState) => {
   const planned = state === 'as-found' ? stateModel(reading.document, 'planned')?.model : undefined;
   return planned === undefined ? {} : { plannedCurves: curvesOf(planned, assess(planned).dutyPoint) };
+};
+
+/** Parts into which a cleaning interval is divided where dirt is drawn. */
+const dirtSteps = 4;
+
+const dirtOf = (model: Model, layout: Layout, theme: Shown['theme']): DirtDrawn => {
+  const { packing, media } = model;
+  const drawn = { layout, packing, media, times: dirtTimes(model, dirtSteps), theme };
+  return { drawing: dirtRowDrawing(drawn), says: describeDirt(drawn) };
+};
+
+const compared = (
+  { model, notes }: Extract<JobReading, { ok: true }>,
+  theme: Shown['theme'],
+): ComparedFigures => {
+  const assessment = assess(model);
+  const dirt = dirtOf(model, assessment.layout, theme);
+  return { model, notes, assessment, dirt, curves: curvesOf(model, assessment.dutyPoint) };
 };
 
 /** What the worker does; everything that goes in and out is plain data. */
@@ -59,6 +96,36 @@ const engine = {
     const job = assessJob(reading.model, { system });
     const curves = curvesOf(reading.model, job.assessment.dutyPoint);
     return { ok: true, figures: { ...job, curves, ...plannedCurves(reading, state) } };
+  },
+
+  dirt(document: unknown, { theme, state }: Pick<Shown, 'theme' | 'state'>): Computed<DirtDrawn> {
+    const reading = opened(document, state);
+    if (!reading.ok) return reading;
+    const { layout } = assess(reading.model);
+    return { ok: true, figures: dirtOf(reading.model, layout, theme) };
+  },
+
+  both(one: Packed, other: Packed, shown: Pick<Shown, 'system' | 'theme'> & Stacked): Computed<BothFigures> {
+    const [before, after] = [opened(one.document, one.state), opened(other.document, other.state)];
+    if (!before.ok) return before;
+    if (!after.ok) return after;
+    const [first, second] = [compared(before, shown.theme), compared(after, shown.theme)];
+    const stateOf = ({ model, assessment }: ComparedFigures, { name }: Packed) => ({
+      layout: assessment.layout,
+      packing: model.packing,
+      assessment,
+      caption: name,
+    });
+    const drawing = beforeAfterDrawing({
+      before: stateOf(first, one),
+      after: stateOf(second, other),
+      media: { ...first.model.media, ...second.model.media },
+      units: shown.system,
+      theme: shown.theme,
+      title: `${one.name} and ${other.name}`,
+      stacked: shown.stacked,
+    });
+    return { ok: true, figures: { first, second, drawing } };
   },
 };
 

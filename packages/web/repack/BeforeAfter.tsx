@@ -1,4 +1,6 @@
-import type { Assessment } from '@fettle/engine/assessment/assessment.ts';
+import { printShare } from '@fettle/drawing/lengths.ts';
+import { type Assessment, BOUND_BY } from '@fettle/engine/assessment/assessment.ts';
+import { stages } from '@fettle/engine/model/medium.ts';
 import type { System } from '@fettle/engine/quantities/displayUnits.ts';
 import { printQuantity } from '@fettle/engine/quantities/printQuantity.ts';
 import { feedText, intervalText } from '@fettle/workflows/amounts.ts';
@@ -7,6 +9,8 @@ interface TwoPackings {
   readonly before: { readonly name: string; readonly assessment: Assessment };
   readonly after: { readonly name: string; readonly assessment: Assessment };
   readonly system: System;
+  /** Also the figures that a hand need not follow. */
+  readonly isWhole?: boolean;
 }
 
 interface Row {
@@ -29,8 +33,29 @@ const rowsIn = (system: System): readonly Row[] => [
   { name: 'Running cost a year', print: ({ cost }) => `${Math.round(cost.perYear)} ${cost.currency}` },
 ];
 
+const further = (system: System): readonly Row[] => [
+  ...stages.map((stage) => ({
+    name: `Water that misses ${stage} media`,
+    print: ({ bypass, beds }: Assessment) =>
+      beds.some((bed) => bed.stage === stage) ? printShare(bypass[stage]) : 'no such media',
+  })),
+  {
+    name: 'What binds the feed',
+    print: ({ carries }) => BOUND_BY[carries.day.bindingLimit].replace(/^by /, ''),
+  },
+  {
+    name: 'Oxygen in the water that leaves it, at that feed',
+    print: ({ carries }) =>
+      printQuantity({ value: carries.day.outletOxygenKgPerM3, dimension: 'concentration', system }),
+  },
+  {
+    name: 'Of what reaches it, kept in one pass, clean',
+    print: ({ solids }) => printShare(solids.caughtFraction),
+  },
+];
+
 /** The figures of two packings beside each other. */
-export function BeforeAfter({ before, after, system }: TwoPackings) {
+export function BeforeAfter({ before, after, system, isWhole = false }: TwoPackings) {
   return (
     <table className="figures">
       <caption>
@@ -44,7 +69,7 @@ export function BeforeAfter({ before, after, system }: TwoPackings) {
         </tr>
       </thead>
       <tbody>
-        {rowsIn(system).map(({ name, print }) => {
+        {[...rowsIn(system), ...(isWhole ? further(system) : [])].map(({ name, print }) => {
           const [first, second] = [print(before.assessment), print(after.assessment)];
           return (
             <tr key={name} className={first === second ? '' : 'differs'}>

@@ -1,4 +1,4 @@
-import type { ReactNode } from 'react';
+import { memo, type ReactNode, useDeferredValue, useMemo } from 'react';
 import type { QuickFigures } from '../computing/assessed.ts';
 import type { Quick } from '../computing/useQuick.ts';
 import { Drawn } from '../drawing/Drawn.tsx';
@@ -8,7 +8,7 @@ import { BedList } from './BedList.tsx';
 import { BedsOverlay } from './BedsOverlay.tsx';
 import type { PackingField } from './bedEdits.ts';
 import { MediaToTake } from './MediaToTake.tsx';
-import { useRepacking } from './useRepacking.ts';
+import { type Repacking, useRepacking } from './useRepacking.ts';
 
 /** What the packing is called where the page is read out. */
 const packingNames: Readonly<Record<PackingField, string>> = {
@@ -16,6 +16,22 @@ const packingNames: Readonly<Record<PackingField, string>> = {
   planned: 'Re-pack, on the drawing',
   asLeft: 'As left, on the drawing',
 };
+
+/** The lists follow when there is time for them: the drawing and the figures are under a hand that moves. */
+function useWhenThereIsTime(
+  model: QuickFigures['model'],
+  places: QuickFigures['places'],
+  repacking: Repacking,
+): {
+  readonly model: QuickFigures['model'];
+  readonly places: QuickFigures['places'];
+  readonly repacking: Repacking;
+} {
+  return useDeferredValue(useMemo(() => ({ model, places, repacking }), [model, places, repacking]));
+}
+
+const Media = memo(MediaToTake);
+const Beds = memo(BedList);
 
 /** A packing under the hands: the drawing with its beds, and the media to put into it. */
 export function PackingBench({
@@ -34,6 +50,7 @@ export function PackingBench({
 }) {
   const { drawing, places, model, isRead } = figures;
   const repacking = useRepacking(session, field, places);
+  const late = useWhenThereIsTime(model, places, repacking);
   return (
     <div className="part beside">
       <h2 className="hidden">{packingNames[field]}</h2>
@@ -52,8 +69,8 @@ export function PackingBench({
       </div>
       <div>
         {before}
-        <MediaToTake model={model} repacking={repacking} />
-        <BedList places={places} repacking={repacking} />
+        <Media model={late.model} repacking={late.repacking} />
+        <Beds places={late.places} repacking={late.repacking} />
         {children}
       </div>
     </div>

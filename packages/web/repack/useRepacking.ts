@@ -1,6 +1,6 @@
 import type { BedPlace, SectionPlaces } from '@fettle/drawing/sectionPlaces.ts';
 import type { FieldPath } from '@fettle/job/fieldPath.ts';
-import { useState } from 'react';
+import { useMemo, useState } from 'react';
 import { valueAt } from '../forms/places.ts';
 import type { JobSession } from '../session/jobSession.ts';
 import {
@@ -53,23 +53,28 @@ export const packingIn = (document: unknown, field: PackingField): WrittenPackin
   return Object(found ?? {}) as WrittenPacking;
 };
 
-/** Changes one packing of a job by hand, each change one that can be undone. */
-export function useRepacking(
-  session: JobSession,
-  field: PackingField,
-  places: SectionPlaces | undefined,
-): Repacking {
-  const [hand, take] = useState<string>();
-  const [told, tell] = useState('');
+/** What was told, and the document that it was told of. */
+interface Told {
+  readonly says: string;
+  readonly of?: unknown;
+}
+
+/** The changes that hands make, on the drawing as it stands. */
+const handsOn = (
+  on: { readonly session: JobSession; readonly field: PackingField; readonly places?: SectionPlaces },
+  tell: (told: Told) => void,
+): Omit<Repacking, 'hand' | 'take' | 'told'> => {
+  const { session, field, places } = on;
   const packing = (): WrittenPacking => packingIn(session.state().document, field);
+  const say = (says: string): void => tell({ says, of: session.state().document });
   const change = (next: WrittenPacking, says: string, key?: string): void => {
     session.edit(repacking(field, next, { says, ...(key === undefined ? {} : { key }) }));
-    tell(says);
+    say(says);
   };
   const move = (bed: BedPlace, to: BedPosition): BedPosition | undefined => {
     if (places === undefined) return undefined;
     const moved = movedBed(packing(), { bed, to }, places);
-    if (moved.packing === undefined) tell(moved.says);
+    if (moved.packing === undefined) say(moved.says);
     else change(moved.packing, moved.says);
     return moved.at;
   };
@@ -80,14 +85,11 @@ export function useRepacking(
       key,
     );
   return {
-    hand,
-    take,
-    told,
     put: (medium, to) => {
       const chamber = places?.chambers.find((each) => each.chamber.id === to.chamber)?.chamber;
       if (chamber === undefined || places === undefined) return;
       const depthM = depthToPut(chamber, places.beds);
-      if (depthM === undefined) tell(`${chamber.label} is full: make a bed thinner, or take one out first`);
+      if (depthM === undefined) say(`${chamber.label} is full: make a bed thinner, or take one out first`);
       else change(withBedPut(packing(), to, { medium, depthM }), `put ${medium} into ${chamber.label}`);
     },
     move,
@@ -105,4 +107,21 @@ export function useRepacking(
     split: (bed) => change(withBedSplit(packing(), positionOf(bed), bed.depthM), `split ${bed.name} in two`),
     remove: (bed) => change(withoutBed(packing(), positionOf(bed)), `take ${bed.name} out`),
   };
+};
+
+/** Changes one packing of a job by hand, each change one that can be undone. */
+export function useRepacking(
+  session: JobSession,
+  field: PackingField,
+  places: SectionPlaces | undefined,
+): Repacking {
+  const [hand, take] = useState<string>();
+  const [{ says, of }, tell] = useState<Told>({ says: '' });
+  // What was undone since, or changed elsewhere, is no longer told.
+  const told = of === session.state().document ? says : '';
+  const hands = useMemo(
+    () => handsOn({ session, field, ...(places === undefined ? {} : { places }) }, tell),
+    [session, field, places],
+  );
+  return useMemo(() => ({ ...hands, hand, take, told }), [hands, hand, told]);
 }

@@ -1,0 +1,53 @@
+import { assess } from '@fettle/engine/assessment/assess.ts';
+import { dirtTimes } from '@fettle/engine/assessment/dirt/dirtTimes.ts';
+import { familyModels } from '@fettle/engine/assessment/testing/models.ts';
+import { describe, expect, test } from 'vitest';
+import { type DirtToDraw, describeDirt, dirtRowDrawing } from './dirtRowDrawing.ts';
+import { themes } from './tokens.ts';
+
+const rowOf = (
+  model: (typeof familyModels)[number][1],
+  theme: DirtToDraw['theme'] = 'light',
+): DirtToDraw => ({
+  layout: assess(model).layout,
+  packing: model.packing,
+  media: model.media,
+  times: dirtTimes(model, 4),
+  theme,
+});
+
+/** How dark each strip of each section is drawn, section by section. */
+const darkness = (svg: string): readonly (readonly number[])[] =>
+  svg
+    .split('>day ')
+    .slice(1)
+    .map((section) => {
+      const ofSection = section.split('transform=')[0] ?? '';
+      return [...ofSection.matchAll(/fill-opacity="([\d.]+)"/g)].map(([, share]) => Number(share));
+    });
+
+const sum = (shares: readonly number[]): number => shares.reduce((total, share) => total + share, 0);
+
+describe('dirt over time, drawn', () => {
+  test.each(familyModels)('%s: no section is lighter than the one before it', (_, model) => {
+    const dark = darkness(dirtRowDrawing(rowOf(model))).map(sum);
+    expect(dark).toHaveLength(5);
+    expect(dark[0]).toBe(0);
+    expect(dark).toEqual(dark.toSorted((one, other) => one - other));
+    expect(dark.at(-1)).toBeGreaterThan(0);
+  });
+
+  test.each(familyModels)('%s: what is seen is said in a sentence, bed by bed', (_, model) => {
+    const row = rowOf(model);
+    const says = describeDirt(row);
+    for (const beds of Object.values(row.packing))
+      for (const { medium } of beds) expect(says).toContain(row.media[medium]?.name);
+    expect(dirtRowDrawing(row)).toContain('<desc');
+  });
+
+  test('is dark by ink, so that one colour is enough', () => {
+    const [[, model]] = familyModels as [(typeof familyModels)[number]];
+    for (const theme of themes) expect(dirtRowDrawing(rowOf(model, theme))).toContain('fill-opacity');
+    expect(dirtRowDrawing(rowOf(model, 'print'))).not.toMatch(/#17708e|#a8361a/);
+  });
+});
