@@ -15,6 +15,7 @@ interface NoteFacts {
   'shelf-not-stated': { readonly media: string };
   'placeholder-prices': { readonly currency: string };
   'repeat-assumed': object;
+  'template-values': { readonly fields: string };
   'odd-run': {
     readonly found: string;
     readonly others: string;
@@ -47,6 +48,8 @@ export const noteWordings: { readonly [C in NoteCode]: (path: string, facts: Not
     `${path} lies on a bed of the same medium (${medium}); the two work as one bed.`,
   'repeat-assumed': (path) =>
     `${path} has only one timing; its scatter is assumed to be that of careful repeats.`,
+  'template-values': (_path, { fields }) =>
+    `These fields still say what fettle new wrote, figures of an invented filter: ${fields}. Put your own in their place.`,
   'odd-run': (path, { found, others, ratio, critical }) =>
     `${path} (${found}) lies outside what the other runs allow (${others}; Dixon's ratio ${ratio}, more than ${critical}); it is counted all the same, so time more runs, and leave it out only where you know what went wrong.`,
   'feed-not-stated': (path, { from }) => `${path} is absent, so the feed is estimated from ${from}.`,

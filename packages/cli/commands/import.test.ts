@@ -1,9 +1,10 @@
 import { writeFileSync } from 'node:fs';
+import { newJob } from '@fettle/job/newJob.ts';
 import { describe, expect, test } from 'vitest';
 import { commandBench } from '../testing/commandBench.ts';
 import { addImport } from './import.ts';
 
-const { path, problems } = commandBench(addImport, 'import');
+const { path, problems, told, json } = commandBench(addImport, 'import');
 
 const fileWith = (text: string, name = 'job.yaml'): string => {
   writeFileSync(path(name), text);
@@ -27,5 +28,20 @@ describe('a file that is no YAML', () => {
     const files = [fileWith(letter, 'one.yaml'), fileWith(letter, 'two.yaml')];
     const told = await problems(...files);
     expect(told.map(({ says }) => says.split(', line')[0])).toEqual(files);
+  });
+});
+
+describe('a file of fettle new that was not filled in', () => {
+  const made = newJob('hang-on-back');
+  const text = made.ok ? made.text : '';
+
+  test('is taken in, and told of with the fields that are still its own', async () => {
+    expect(await told(fileWith(text))).toMatch(
+      /Took in .* as job 2\. .*job\.yaml: These fields still say what fettle new wrote, .*: job\.title, tank\.volume, .* and \d+ more\./,
+    );
+    const { imported } = await json(fileWith(text.replace('New job', 'Mine')), '--new');
+    const unfilled = imported[0].notes.find(({ code }: { code: string }) => code === 'template-values');
+    expect(unfilled.says).not.toContain('job.title');
+    expect(unfilled.says).toContain('tank.volume');
   });
 });

@@ -88,9 +88,16 @@ const exportText = ({ from, jobs, books }: ImportedExport): string[] => {
   return [`${namedFile(from)}: ${[counted, ...laid].join('; ')}.`, ...more, ...paths];
 };
 
+/** What of a file was never filled in; other notes are told where the job is looked at. */
+const unfilledText = ({ file, notes }: ImportedFile): string[] =>
+  notes.filter(({ code }) => code === 'template-values').map(({ says }) => `${namedFile(file)}: ${says}`);
+
 /** What an import did, a sentence for each file and a sum where there are several. */
 export const printImported = (files: readonly ImportedFile[], exports: readonly ImportedExport[]): string => {
-  const lines = [...files.map(fileText), ...exports.flatMap(exportText)];
+  const lines = [
+    ...files.flatMap((file) => [fileText(file), ...unfilledText(file)]),
+    ...exports.flatMap(exportText),
+  ];
   if (files.length > 1)
     lines.push(
       `${files.length} files: ${sums(

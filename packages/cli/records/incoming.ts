@@ -1,6 +1,7 @@
 import { closeSync, openSync, readSync, statSync } from 'node:fs';
-import type { Note } from '@fettle/job/notes.ts';
+import { type Note, note } from '@fettle/job/notes.ts';
 import type { JobDocument } from '@fettle/job/schema/job.ts';
+import { templateFields } from '@fettle/job/templateFields.ts';
 import { openJob } from '@fettle/workflows/openJob.ts';
 import { BadInput, type InputProblem } from '../exits.ts';
 import { shownName } from '../fileReasons.ts';
@@ -48,6 +49,16 @@ const isArchive = (path: string): boolean => {
   return begin.toString('latin1') === 'PK\u0003\u0004';
 };
 
+const mostNamed = 8;
+
+/** What of a file was never filled in. */
+const templateNotes = (document: JobDocument): readonly Note[] => {
+  const left = templateFields(document);
+  if (left.length === 0) return [];
+  const more = left.length > mostNamed ? ` and ${left.length - mostNamed} more` : '';
+  return [note('template-values', [], { fields: `${left.slice(0, mostNamed).join(', ')}${more}` })];
+};
+
 /** What is no YAML at its first fault says nothing more at the later ones: one sentence, with file, line and column. */
 const noYaml = (file: string, problems: readonly InputProblem[]): readonly InputProblem[] | undefined => {
   if (!problems.every(({ code }) => code === 'yaml-syntax')) return undefined;
@@ -65,7 +76,8 @@ const readOne = (file: string): IncomingJob => {
   const bytes = readInput(file);
   const reading = openJob(bytes);
   if (!reading.ok) throw new BadInput(noYaml(file, reading.problems) ?? reading.problems);
-  const { document, notes } = reading;
+  const { document } = reading;
+  const notes = [...reading.notes, ...templateNotes(document)];
   return { file, document, notes, head: headOf(bytes) };
 };
 
