@@ -65,6 +65,14 @@ describe('what was typed is not lost', () => {
     await soon(recordedTitle).toBe('Tall drum, half a wor');
   });
 
+  test('when the page is left in the middle of a word', async () => {
+    await title().fill('Tall drum, in the middle of a wo');
+    await page.goto('about:blank');
+    await page.goto(`${workbench.address}/jobs/1/take-in`);
+    await soon(() => title().inputValue()).toBe('Tall drum, in the middle of a wo');
+    await soon(recordedTitle).toBe('Tall drum, in the middle of a wo');
+  });
+
   test('without a network: the page opens again, the change is in it, and goes out when the network is back', async () => {
     await page.evaluate('navigator.serviceWorker.ready.then(() => true)');
     await page.reload();

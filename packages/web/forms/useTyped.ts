@@ -1,4 +1,5 @@
 import { useCallback, useEffect, useRef, useState } from 'react';
+import { whenLeft } from './whenLeft.ts';
 
 /** Pause in the typing after which what was typed goes into the job, ms. */
 const pauseMs = 350;
@@ -25,8 +26,14 @@ export function useTyped(text: string, commit: (typed: string) => void) {
     waiting.current = undefined;
     last.current(value);
   }, []);
-  // What was typed last must not be lost with the room that was left.
-  useEffect(() => commitNow, [commitNow]);
+  // What was typed last must not be lost with the room, the window or the page that is left.
+  useEffect(() => {
+    const stop = whenLeft(commitNow);
+    return () => {
+      stop();
+      commitNow();
+    };
+  }, [commitNow]);
   return {
     typed,
     type: (value: string): void => {

@@ -14,6 +14,7 @@ import type { JobAtWork } from './jobAtWork.ts';
 import { lookedState } from './lookedState.ts';
 import { type JobPart, jobParts } from './parts.ts';
 import { Standing } from './Standing.tsx';
+import { useLeftBehind } from './useLeftBehind.ts';
 
 const titleOf = ({ document, number }: SessionState): string =>
   String(valueAt(document, ['job', 'title']) ?? valueAt(document, ['filter', 'name']) ?? `Job ${number}`);
@@ -93,6 +94,7 @@ export function OpenJob({ session, part }: { readonly session: JobSession; reado
   const { figures, document: readable } = useReadableQuick(state.document, { system, theme, state: looked });
   const [, go] = useLocation();
   useUndoKeys(session);
+  useLeftBehind(session);
   useFieldInAddress(part, figures.quick !== undefined || figures.problems.length > 0);
   const { number } = state;
   useEffect(() => {

@@ -1,0 +1,38 @@
+import { describe, expect, test } from 'vitest';
+import { edited, historyOf } from '../../session/history.ts';
+import { bringingBack, keepLeft, takeLeft } from './leftBehind.ts';
+
+const job = (title: string, more: object = {}) => ({ fettle: 1, job: { title }, ...more });
+
+const place = () => {
+  const kept = new Map<string, string>();
+  return {
+    getItem: (name: string) => kept.get(name) ?? null,
+    setItem: (name: string, value: string) => void kept.set(name, value),
+    removeItem: (name: string) => void kept.delete(name),
+  };
+};
+
+describe('what was typed in the moment in which the page was left', () => {
+  const left = { revision: 3, base: job('Drum'), document: job('Drum, slow') };
+
+  test('is brought back once', () => {
+    const storage = place();
+    keepLeft(storage, 7, left);
+    expect(takeLeft(storage, 8)).toBeUndefined();
+    expect(takeLeft(storage, 7)).toEqual(left);
+    expect(takeLeft(storage, 7)).toBeUndefined();
+  });
+
+  test('comes over what this browser had kept, and leaves the rest of that alone', () => {
+    const now = { ...left, document: job('Drum, s', { tank: { pH: 7 } }) };
+    const edit = bringingBack(left, now);
+    if (edit === undefined) throw new Error('there is something to bring back');
+    expect(edited(historyOf(now.document), edit).document).toEqual(job('Drum, slow', { tank: { pH: 7 } }));
+  });
+
+  test('is nothing where it is there already, or the records went on', () => {
+    expect(bringingBack(left, { ...left })).toBeUndefined();
+    expect(bringingBack(left, { revision: 4, base: job('Else'), document: job('Else') })).toBeUndefined();
+  });
+});

@@ -1,0 +1,54 @@
+import { alike } from '@fettle/job/changes/alike.ts';
+import { mergeByField } from '@fettle/job/changes/merge.ts';
+import type { Edit, Worked } from '../../session/history.ts';
+
+/** A job as it stood when its page was left with something that was not in the records. */
+export interface LeftBehind {
+  readonly revision: number;
+  readonly base: Worked;
+  readonly document: Worked;
+}
+
+/** Where it is kept: what is written there is there at once, which a browser's database does not promise to a page that goes. */
+export type LeftPlace = Pick<Storage, 'getItem' | 'setItem' | 'removeItem'>;
+
+const nameOf = (job: number): string => `fettle-left-${job}`;
+
+export const keepLeft = (place: LeftPlace, job: number, left: LeftBehind): void => {
+  try {
+    const { revision, base, document } = left;
+    place.setItem(nameOf(job), JSON.stringify({ revision, base, document }));
+  } catch {
+    // A browser without room keeps nothing here; its database has all but the last letters.
+  }
+};
+
+/** What was kept, which is taken away with it. */
+export const takeLeft = (place: LeftPlace, job: number): LeftBehind | undefined => {
+  try {
+    const kept: unknown = JSON.parse(place.getItem(nameOf(job)) ?? 'null');
+    place.removeItem(nameOf(job));
+    return kept === null ? undefined : (kept as LeftBehind);
+  } catch {
+    return undefined;
+  }
+};
+
+/**
+ * The change that brings back what was typed last.
+ *
+ * @returns nothing where it is there already, or the records have gone on since: then theirs stands
+ */
+export function bringingBack(left: LeftBehind, now: LeftBehind): Edit | undefined {
+  if (left.revision !== now.revision || alike(left.document, now.document)) return undefined;
+  // The side that is called theirs wins where both changed a field: it is what was typed last.
+  const { merged } = mergeByField({ base: left.base, theirs: left.document, yours: now.document });
+  const next: Readonly<Record<string, unknown>> = Object(merged);
+  return {
+    says: 'what was typed last',
+    recipe: (draft) => {
+      for (const name of Object.keys(draft)) if (!Object.hasOwn(next, name)) delete draft[name];
+      for (const [name, value] of Object.entries(next)) if (!alike(draft[name], value)) draft[name] = value;
+    },
+  };
+}

@@ -1,0 +1,26 @@
+import { useEffect } from 'react';
+import type { JobSession } from '../../session/jobSession.ts';
+import { bringingBack, keepLeft, takeLeft } from './leftBehind.ts';
+
+/** Keeps what is not in the records when the page goes, and brings it back when the job is opened again. */
+export function useLeftBehind(session: JobSession): void {
+  useEffect(() => {
+    const take = (): void => {
+      const left = takeLeft(localStorage, session.state().number);
+      const edit = left && bringingBack(left, session.state());
+      if (edit !== undefined) session.edit(edit);
+    };
+    const leave = (): void => {
+      const state = session.state();
+      if (state.standing.is !== 'saved') keepLeft(localStorage, state.number, state);
+    };
+    take();
+    window.addEventListener('pagehide', leave);
+    // A page that comes back as it was still has it.
+    window.addEventListener('pageshow', take);
+    return () => {
+      window.removeEventListener('pagehide', leave);
+      window.removeEventListener('pageshow', take);
+    };
+  }, [session]);
+}
