@@ -17,17 +17,21 @@ export const thumbnailAddress = (photograph: Pick<Photograph, 'job' | 'id'>): st
   `${pictureAddress(photograph)}/thumbnail`;
 
 /**
- * Attaches a photograph; the place where it was taken is not kept.
+ * Attaches a photograph; the place where it was taken is not kept. One that the job has already is not attached again.
  * @throws Refused where it is no picture that is taken; Unreached where no answer came
  */
 export const attachPhotograph = async (
   number: number,
   of: { readonly picture: Blob; readonly name: string },
-): Promise<Photograph> => {
+): Promise<Photograph & { readonly thereAlready?: boolean }> => {
   const query = new URLSearchParams({ name: of.name.slice(0, 200) });
   // Some phones do not say of what kind a picture is; the server looks into it in any case.
   const picture = of.picture.type === '' ? new Blob([of.picture], { type: 'image/jpeg' }) : of.picture;
-  return (await request<Photograph>(`${addressOf(number)}?${query}`, { method: 'POST', file: picture })).body;
+  const added = await request<Photograph & { readonly thereAlready?: boolean }>(
+    `${addressOf(number)}?${query}`,
+    { method: 'POST', file: picture },
+  );
+  return added.body;
 };
 
 export const captionPhotograph = async (photograph: Photograph, caption: string): Promise<void> => {

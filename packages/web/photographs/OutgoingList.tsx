@@ -19,6 +19,7 @@ function Preview({ picture }: { readonly picture: Blob }) {
 const wayWords = ({ way }: OutgoingPicture): string => {
   if (way.is === 'waiting') return 'waits for its turn';
   if (way.is === 'sending') return 'is being sent…';
+  if (way.is === 'there') return 'is among the photographs already: it was not added a second time';
   return `was not sent: ${way.says}`;
 };
 
@@ -33,6 +34,13 @@ export function OutgoingList({ sending }: { readonly sending: Sending }) {
           <p className={picture.way.is === 'failed' ? 'fault' : ''}>
             <strong>{picture.name}</strong> {wayWords(picture)}
           </p>
+          {picture.way.is === 'there' ? (
+            <p className="buttons">
+              <button type="button" className="quiet" onClick={() => drop(picture.id)}>
+                Good<span className="unseen">: {picture.name}</span>
+              </button>
+            </p>
+          ) : null}
           {picture.way.is === 'failed' ? (
             <p className="buttons">
               <button type="button" onClick={() => again(picture.id)}>

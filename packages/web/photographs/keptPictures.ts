@@ -6,6 +6,8 @@ export interface WaitingPicture {
   readonly job: number;
   readonly name: string;
   readonly picture: Blob;
+  /** Why the records would not take it; it is not sent again unless somebody asks for that. */
+  readonly refused?: string;
 }
 
 /** Where pictures stay until the records have them. */

@@ -10,6 +10,7 @@ const bench = (kept: readonly WaitingPicture[] = []) => {
   const seen = {
     shelf,
     sent: [] as string[],
+    tried: [] as string[],
     shown: [] as readonly OutgoingPicture[],
     isAway: false,
     most: 0,
@@ -21,13 +22,18 @@ const bench = (kept: readonly WaitingPicture[] = []) => {
       of: async () => [...shelf.values()],
       forget: async (id) => void shelf.delete(id),
     },
-    send: async ({ id }) => {
+    isRefusal: (error) => error instanceof Error && error.message.startsWith('no picture'),
+    send: async ({ id, name }) => {
       atOnce += 1;
       seen.most = Math.max(seen.most, atOnce);
       await Promise.resolve();
       atOnce -= 1;
       if (seen.isAway) throw new Error('The server cannot be reached.');
+      seen.tried.push(id);
+      if (name.endsWith('.txt')) throw new Error('no picture: it is text.');
+      if (seen.sent.includes(id.split(' ')[0] ?? '')) return { thereAlready: true };
       seen.sent.push(id);
+      return { thereAlready: false };
     },
     show: (pictures) => {
       seen.shown = pictures;
@@ -64,6 +70,29 @@ describe('photographs on their way into the records', () => {
     const { outgoing, seen } = bench([picture('gap')]);
     await Promise.all([outgoing.takeUp(1), outgoing.takeUp(1)]);
     expect(seen.sent).toEqual(['gap']);
+  });
+
+  test('are told where the job has the same one already, and are no longer kept', async () => {
+    const { outgoing, seen } = bench();
+    await outgoing.add([picture('gap'), picture('gap again')]);
+    expect(seen.shown).toMatchObject([{ id: 'gap again', way: { is: 'there' } }]);
+    expect(seen.shelf.size).toBe(0);
+    await outgoing.drop('gap again');
+    expect(seen.shown).toEqual([]);
+  });
+
+  test('that were refused are shown by the next page and not sent again, unless somebody asks', async () => {
+    const text = { ...picture('notes'), name: 'notes.txt' };
+    const first = bench();
+    await first.outgoing.add([text]);
+    const next = bench([...first.seen.shelf.values()]);
+    await next.outgoing.takeUp(1);
+    expect(next.seen.tried).toEqual([]);
+    expect(next.seen.shown).toMatchObject([
+      { id: 'notes', way: { is: 'failed', says: 'no picture: it is text.' } },
+    ]);
+    await next.outgoing.again('notes');
+    expect(next.seen.tried).toEqual(['notes']);
   });
 
   test('are given up only when asked to', async () => {

@@ -5,7 +5,9 @@ export type Way =
   | { readonly is: 'waiting' }
   | { readonly is: 'sending' }
   /** Not sent, but kept here: it can be tried again. */
-  | { readonly is: 'failed'; readonly says: string };
+  | { readonly is: 'failed'; readonly says: string }
+  /** The job has the same picture already. */
+  | { readonly is: 'there' };
 
 export interface OutgoingPicture extends WaitingPicture {
   readonly way: Way;
@@ -14,10 +16,24 @@ export interface OutgoingPicture extends WaitingPicture {
 /** What sending works with; a test gives others than the browser's. */
 export interface OutgoingTools {
   readonly keeper: PictureKeeper;
-  readonly send: (picture: WaitingPicture) => Promise<void>;
+  /**
+   * Tells whether the job had the same picture already.
+   * @throws where it was not taken; `isRefusal` says whether it never will be
+   */
+  readonly send: (picture: WaitingPicture) => Promise<{ readonly thereAlready: boolean }>;
+  readonly isRefusal: (error: unknown) => boolean;
   /** Called after each change with all that are on their way. */
   readonly show: (pictures: readonly OutgoingPicture[]) => void;
 }
+
+/** A picture that was refused is shown again, and not sent again. */
+const firstWayOf = ({ refused }: WaitingPicture): Way =>
+  refused === undefined ? { is: 'waiting' } : { is: 'failed', says: refused };
+
+/** A picture as it is kept, without how far it is. */
+const bare = ({ id, job, name, picture }: WaitingPicture): WaitingPicture => ({ id, job, name, picture });
+
+const anew = (picture: OutgoingPicture): OutgoingPicture => ({ ...bare(picture), way: { is: 'waiting' } });
 
 /** Pictures of one job on their way into the records: one after the other, and none lost that fails. */
 export class Outgoing {
@@ -35,9 +51,7 @@ export class Outgoing {
     const known = new Set(this.#pictures.map(({ id }) => id));
     this.#set([
       ...this.#pictures,
-      ...left
-        .filter(({ id }) => !known.has(id))
-        .map((picture) => ({ ...picture, way: { is: 'waiting' } as const })),
+      ...left.filter(({ id }) => !known.has(id)).map((picture) => ({ ...picture, way: firstWayOf(picture) })),
     ]);
     await this.#sendAll();
   }
@@ -52,7 +66,7 @@ export class Outgoing {
   }
 
   async again(id: string): Promise<void> {
-    this.#go(id, { is: 'waiting' });
+    this.#set(this.#pictures.map((picture) => (picture.id === id ? anew(picture) : picture)));
     await this.#sendAll();
   }
 
@@ -75,12 +89,15 @@ export class Outgoing {
   async #sendOne(picture: OutgoingPicture): Promise<void> {
     this.#go(picture.id, { is: 'sending' });
     try {
-      await this.#tools.send(picture);
+      const { thereAlready } = await this.#tools.send(picture);
+      if (!thereAlready) return await this.drop(picture.id);
+      this.#go(picture.id, { is: 'there' });
+      await this.#tools.keeper.forget(picture.id);
     } catch (error) {
-      this.#go(picture.id, { is: 'failed', says: error instanceof Error ? error.message : String(error) });
-      return;
+      const says = error instanceof Error ? error.message : String(error);
+      this.#go(picture.id, { is: 'failed', says });
+      if (this.#tools.isRefusal(error)) await this.#tools.keeper.keep({ ...bare(picture), refused: says });
     }
-    await this.drop(picture.id);
   }
 
   #next(): OutgoingPicture | undefined {

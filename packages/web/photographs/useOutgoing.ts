@@ -1,6 +1,7 @@
 import { useQueryClient } from '@tanstack/react-query';
 import { useEffect, useMemo, useState } from 'react';
 import { attachPhotograph } from '../client/photographs.ts';
+import { Refused } from '../client/request.ts';
 import { browserPictures } from './keptPictures.ts';
 import { Outgoing, type OutgoingPicture } from './outgoing.ts';
 
@@ -21,9 +22,13 @@ export function useOutgoing(job: number): Sending {
       new Outgoing({
         keeper: browserPictures,
         send: async (picture) => {
-          await attachPhotograph(job, picture);
+          const attached = await attachPhotograph(job, picture);
           await queries.invalidateQueries({ queryKey: ['photographs', job] });
+          return { thereAlready: attached.thereAlready ?? false };
         },
+        // What is no picture, or too large, is so the next time too; a server that is busy is not.
+        isRefusal: (error) =>
+          error instanceof Refused && [404, 409, 413, 415, 422].includes(error.problem.status),
         show,
       }),
     [job, queries],
