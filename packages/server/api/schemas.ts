@@ -104,28 +104,30 @@ export const workSchema = z
 
 export const workListSchema = z.strictObject({ work: z.array(workSchema) }).openapi('WorkList');
 
-const attachmentSchema = z
-  .strictObject({
-    id: z.string(),
-    job: z.int(),
-    hash: z.string(),
-    mediaType: z.enum(['image/jpeg', 'image/png']),
-    bytes: z.int(),
-    widthPx: z.int(),
-    heightPx: z.int(),
-    name: z.string(),
-    caption: z.string(),
-    takenAt: z.string().optional(),
-    place: z.strictObject({ latitudeDeg: z.number(), longitudeDeg: z.number() }).optional(),
-    addedAt: z.string(),
-    addedBy: z.string(),
-  })
-  .openapi('Attachment');
+const attachmentFields = {
+  id: z.string(),
+  job: z.int(),
+  hash: z.string(),
+  mediaType: z.enum(['image/jpeg', 'image/png']),
+  bytes: z.int(),
+  widthPx: z.int(),
+  heightPx: z.int(),
+  name: z.string(),
+  caption: z.string(),
+  takenAt: z.string().optional(),
+  place: z.strictObject({ latitudeDeg: z.number(), longitudeDeg: z.number() }).optional(),
+  addedAt: z.string(),
+  addedBy: z.string(),
+};
+
+const attachmentSchema = z.strictObject(attachmentFields).openapi('Attachment');
 
 export const attachedSchema = attachmentSchema;
 
-export const thereAlreadySchema = attachmentSchema
-  .extend({
+// Not by `extend`: of two closed descriptions that both must fit, neither lets the other's fields pass.
+export const thereAlreadySchema = z
+  .strictObject({
+    ...attachmentFields,
     thereAlready: z
       .literal(true)
       .openapi({ description: 'The job had this picture already, under this id; nothing was written.' }),
