@@ -1,10 +1,11 @@
-import type { Point } from '@fettle/engine/families/layout.ts';
+import type { Box, Point } from '@fettle/engine/families/layout.ts';
 import type { System } from '@fettle/engine/quantities/displayUnits.ts';
 import type { Pen } from './housing.ts';
 import { type Inscription, inscribed, inscriptionStep } from './inscriptions.ts';
 import { halo } from './labels.ts';
-import { dimensionRoom, type LanedDimension, labelRoom, type Side } from './sheet.ts';
+import { dimensionRoom, type LanedDimension, labelRoom, type Sheet, type Side } from './sheet.ts';
 import { coordinate, element } from './svg.ts';
+import { textWidth } from './textWidth.ts';
 import { sizes } from './tokens.ts';
 
 /** Every dimension line with its word, its length, extension lines and heads. */
@@ -16,10 +17,42 @@ export function dimensionLines(
   return inscriptions.map((one) => dimensionLine(one, pen, options.labelled)).join('');
 }
 
+/** Where the word and the length of a measurement stand. */
+export interface DimensionPlace {
+  /** Key of the measurement. */
+  readonly measurement: string;
+  /** Millimetres of the sheet. */
+  readonly box: Box;
+}
+
+/** Where every dimension line's inscription stands on the sheet, so that it can be pointed at. */
+export function dimensionPlaces(
+  sheet: Sheet,
+  options: { readonly units: System; readonly labelled: ReadonlySet<Side> },
+): readonly DimensionPlace[] {
+  return inscribed(sheet, options.units).map(({ dimension, lines, middle }) => {
+    const out = outward(dimension, sheet, options.labelled);
+    const width = Math.max(
+      ...inscribedLines(dimension, lines).map((line) => textWidth(line, { size: sizes.text })),
+    );
+    const height = inscribedLines(dimension, lines).length * inscriptionStep + 1;
+    const corner = {
+      bottom: { x: middle - width / 2, y: out },
+      left: { x: out - 1 - width, y: middle - height / 2 },
+      right: { x: out + 1, y: middle - height / 2 },
+    }[dimension.side];
+    return { measurement: dimension.line.measurement, box: { ...corner, width, height } };
+  });
+}
+
+/** The lines of an inscription as they are written. */
+const inscribedLines = ({ side }: LanedDimension, lines: readonly string[]): readonly string[] =>
+  side === 'bottom' ? [lines.join(' ')] : lines;
+
 function dimensionLine(inscription: Inscription, pen: Pen, labelled: ReadonlySet<Side>): string {
   const { dimension } = inscription;
   const ends = [dimension.line.from, dimension.line.to].map(pen.sheet.at);
-  const out = outward(dimension, pen, labelled);
+  const out = outward(dimension, pen.sheet, labelled);
   const feet = ends.map((end) => (dimension.side === 'bottom' ? { x: end.x, y: out } : { x: out, y: end.y }));
   const [from, to] = [feet[0] ?? { x: 0, y: 0 }, feet[1] ?? { x: 0, y: 0 }];
   const stroke = { stroke: pen.palette.softInk, 'stroke-width': sizes.thinLine, fill: 'none' };
@@ -31,7 +64,7 @@ function dimensionLine(inscription: Inscription, pen: Pen, labelled: ReadonlySet
 }
 
 /** Coordinate of a dimension line across its lane. */
-function outward({ side, lane }: LanedDimension, { sheet }: Pen, labelled: ReadonlySet<Side>): number {
+function outward({ side, lane }: LanedDimension, sheet: Sheet, labelled: ReadonlySet<Side>): number {
   const away = (labelled.has(side) ? labelRoom(side) : 0) + lane * dimensionRoom(side);
   if (side === 'left') return sheet.left - away - 1.5;
   if (side === 'right') return sheet.right + away + 1.5;

@@ -13,7 +13,15 @@ import { type PlacedBed, placedBeds } from './placedBeds.ts';
 import { openRuns } from './reaches.ts';
 import { fullWidth, mainRibbon } from './ribbons.ts';
 import { isAlarming, type Shares, sharesOf } from './shares.ts';
-import { fittingScale, labelSide, pathWords, type Sheet, type Side, sheetFor } from './sheet.ts';
+import {
+  fittingScale,
+  labelledSides,
+  labelSide,
+  pathWords,
+  type Sheet,
+  type Side,
+  sheetFor,
+} from './sheet.ts';
 import { coordinate, element, escapeXml, text } from './svg.ts';
 import { fontFamily, type Palette, palettes, sizes, type Theme } from './tokens.ts';
 import { bedArrows, packedBoxes, spreadWater } from './waterInBeds.ts';
@@ -109,7 +117,6 @@ function sectionParts(
   const tags = bedTags(drawn, beds, pen);
   const labels = [...tags.inLane, ...gaps.flatMap((line) => shareLabel(line, layout, pen.palette))];
   const sides: readonly Side[] = ['left', 'right', 'bottom'];
-  const labelled = new Set(layout.chambers.map((chamber) => labelSide(layout, chamber)));
   const lanes = sides.map((side) => lane(labels, side, pen));
   const water = waterThrough(drawn, { beds, shares }, pen);
   const content = [
@@ -121,7 +128,7 @@ function sectionParts(
     emptyChambers(drawn, pen),
     stubs(layout, pen),
     waterLine(layout, pen),
-    dimensionLines(pen, { units: drawn.units, labelled }),
+    dimensionLines(pen, { units: drawn.units, labelled: labelledSides(layout) }),
     water.arrows,
     water.ribbon,
     pump(layout, pen),

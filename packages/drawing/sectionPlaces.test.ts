@@ -1,8 +1,15 @@
+import type { Box } from '@fettle/engine/families/layout.ts';
 import { describe, expect, test } from 'vitest';
 import { media } from './drawingCases.ts';
 import { cases } from './drawingReading.ts';
 import { sectionDrawing } from './sectionDrawing.ts';
 import { sectionPlaces } from './sectionPlaces.ts';
+
+const overlap = (one: Box, other: Box): boolean =>
+  one.x < other.x + other.width &&
+  other.x < one.x + one.width &&
+  one.y < other.y + other.height &&
+  other.y < one.y + one.height;
 
 describe('places on a section drawing', () => {
   test.each(cases)('%s: every bed lies inside its chamber, and every chamber on the sheet', (_, one) => {
@@ -25,4 +32,19 @@ describe('places on a section drawing', () => {
       expect(drawn.packing[chamber.id]?.[place]?.medium).toBeDefined();
     }
   });
+
+  test.each(cases)(
+    '%s: every dimension stands on the sheet, clear of every bed, and none on another',
+    (_, one) => {
+      const { beds, dimensions } = sectionPlaces({ ...one, media, units: 'metric' });
+      expect(dimensions.length).toBeGreaterThan(0);
+      for (const { box } of dimensions) {
+        expect(box.x).toBeGreaterThanOrEqual(0);
+        expect(box.x + box.width).toBeLessThanOrEqual(100);
+        for (const bed of beds) expect(overlap(box, bed.box)).toBe(false);
+      }
+      for (const [index, { box }] of dimensions.entries())
+        for (const other of dimensions.slice(index + 1)) expect(overlap(box, other.box)).toBe(false);
+    },
+  );
 });

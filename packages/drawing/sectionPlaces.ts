@@ -1,6 +1,9 @@
 import type { Box, Chamber, Point } from '@fettle/engine/families/layout.ts';
+import type { System } from '@fettle/engine/quantities/displayUnits.ts';
+import { type DimensionPlace, dimensionPlaces } from './dimensionLines.ts';
 import { type Packed, placedBeds } from './placedBeds.ts';
 import { sectionSheet, type TitledSection } from './sectionDrawing.ts';
+import { labelledSides } from './sheet.ts';
 
 /** A chamber on the sheet. */
 export interface ChamberPlace {
@@ -32,6 +35,8 @@ export interface SectionPlaces {
   readonly beds: readonly BedPlace[];
   /** Openings, leaks and weirs, each at its point of the sheet. */
   readonly ways: readonly { readonly id: string; readonly label: string; readonly at: Point }[];
+  /** Dimension lines with their inscriptions. */
+  readonly dimensions: readonly DimensionPlace[];
 }
 
 /** Edges nearer to each other than this stand in one column, mm. */
@@ -42,8 +47,8 @@ const asHandsMeet = ({ box: one }: ChamberPlace, { box: other }: ChamberPlace): 
   Math.abs(one.x - other.x) > oneColumnMm ? one.x - other.x : one.y - other.y;
 
 /** Where chambers, beds and ways lie on the sheet that `sectionDrawing` draws of the same section. */
-export function sectionPlaces(section: Packed & TitledSection): SectionPlaces {
-  const { layout, packing } = section;
+export function sectionPlaces(section: Packed & TitledSection & { readonly units: System }): SectionPlaces {
+  const { layout, packing, units } = section;
   const sheet = sectionSheet(section);
   return {
     scale: sheet.scale,
@@ -64,5 +69,6 @@ export function sectionPlaces(section: Packed & TitledSection): SectionPlaces {
       label,
       at: sheet.at(at),
     })),
+    dimensions: dimensionPlaces(sheet, { units, labelled: labelledSides(layout) }),
   };
 }

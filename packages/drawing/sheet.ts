@@ -11,6 +11,10 @@ export function labelSide(layout: Layout, chamber: Chamber): Side {
   return columns.size > 1 && chamber.box.x === Math.min(...columns) ? 'left' : 'right';
 }
 
+/** The sides on which tags or shares stand. */
+export const labelledSides = (layout: Layout): ReadonlySet<Side> =>
+  new Set(layout.chambers.map((chamber) => labelSide(layout, chamber)));
+
 /** A dimension line with the lane that it has to itself, counted from the section outward. */
 export interface LanedDimension {
   readonly line: DimensionLine;

@@ -1,4 +1,4 @@
-import type { Layout } from '../families/layout.ts';
+import type { Layout, Opening } from '../families/layout.ts';
 import { withMeasurement } from '../model/changes.ts';
 import type { HoseRun, Model, PermittedAlteration } from '../model/model.ts';
 import { chamberGap, SEALED_GAP_M, sealedGap, withSealedChambers } from '../packing/seal.ts';
@@ -23,6 +23,8 @@ export interface AlterationKind {
   readonly says: string;
   /** Settings in SI units that it needs, by name. */
   readonly settings: readonly string[];
+  /** Where on the filter hands do it: ids of ways and `gap:<chamber>`, or `pump`, `intake`, `outlet`, `packing`. */
+  where(layout: Layout): readonly string[];
   apply(model: Model, layout: Layout, settings: Readonly<Record<string, number>>): Model;
   parts(model: Model, layout: Layout): readonly Omit<PartNeed, 'price'>[];
   /** What hands do; lengths by `print`, SI to text. */
@@ -49,10 +51,16 @@ const USUAL_BARB_RATIO = 0.8;
 
 const none = (): readonly [] => [];
 
+/** An alteration that is made at one place in every filter. */
+const at =
+  (place: string): AlterationKind['where'] =>
+  () => [place];
+
 const turnHead: AlterationKind = {
   id: 'turn-head',
   says: 'turn the head by half a turn',
   settings: [],
+  where: at('pump'),
   apply: (model) => withMeasurement(model, 'headTurned', model.filter.measurements.headTurned ? 0 : 1),
   parts: none,
   steps: () => [
@@ -64,6 +72,7 @@ const moveTrays: AlterationKind = {
   id: 'move-trays',
   says: 'move trays between places',
   settings: [],
+  where: at('packing'),
   apply: (model) => model,
   parts: none,
   steps: none,
@@ -79,6 +88,7 @@ const sealGaps: AlterationKind = {
   id: 'seal-gaps',
   says: 'seal the gaps beside the media',
   settings: [],
+  where: ({ chambers, leaks }) => [...chambers.map(({ id }) => `gap:${id}`), ...leaks.map(({ id }) => id)],
   apply: (model, layout) => {
     const { chambers, leaks } = openGaps(model, layout);
     return leaks.reduce(
@@ -95,16 +105,18 @@ const sealGaps: AlterationKind = {
   ],
 };
 
+/** A slot past the media that a cover can close. */
+const isSlotPast = ({ bypass, closedBy }: Opening): boolean => bypass && closedBy !== undefined;
+
 const closeUpperSlots: AlterationKind = {
   id: 'close-upper-slots',
   says: 'cover the slots past the media',
   settings: [],
+  where: ({ openings }) => openings.filter(isSlotPast).map(({ id }) => id),
   apply: (model, layout) =>
-    layout.openings.reduce(
-      (closed, { bypass, closedBy }) =>
-        bypass && closedBy !== undefined ? withMeasurement(closed, closedBy, 0) : closed,
-      model,
-    ),
+    layout.openings
+      .filter(isSlotPast)
+      .reduce((closed, { closedBy }) => (closedBy ? withMeasurement(closed, closedBy, 0) : closed), model),
   parts: () => [{ part: 'slot-cover', count: 1 }],
   steps: () => [
     'Cover the upper slots; leave at least three times the area of the pump’s own inlet open below.',
@@ -122,6 +134,7 @@ const hoseBore: AlterationKind = {
   id: 'hose-bore',
   says: 'change the hoses',
   settings: ['boreM'],
+  where: at('intake'),
   apply: (model, _layout, settings) => withRuns(model, (run) => withBore(run, settings.boreM ?? run.boreM)),
   parts: ({ filter }) => [
     { part: 'hose-per-metre', count: (filter.intake?.lengthM ?? 0) + (filter.outlet?.lengthM ?? 0) },
@@ -135,6 +148,7 @@ const shortenHose: AlterationKind = {
   id: 'shorten-hose',
   says: 'shorten the hoses',
   settings: ['lengthM'],
+  where: at('intake'),
   apply: (model, _layout, settings) =>
     withRuns(model, (run) => ({ ...run, lengthM: Math.min(run.lengthM, settings.lengthM ?? run.lengthM) })),
   parts: none,
@@ -147,6 +161,7 @@ const lowerOutlet: AlterationKind = {
   id: 'lower-outlet',
   says: 'bring the outlet under the surface',
   settings: [],
+  where: at('outlet'),
   apply: (model) => ({ ...model, filter: { ...model.filter, outletLiftM: 0 } }),
   parts: none,
   steps: () => [

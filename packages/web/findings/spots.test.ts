@@ -16,7 +16,7 @@ const opened = (name: string) => {
   const job = assessJob(reading.model);
   const { layout } = job.assessment;
   const { packing, media } = reading.model;
-  return { job, section: { layout, places: sectionPlaces({ layout, packing, media }) } };
+  return { job, section: { layout, places: sectionPlaces({ layout, packing, media, units: 'metric' }) } };
 };
 
 const demos = ['everything-wrong', 'tall-drum', 'two-halves', 'back-hanger', 'corner-box'];

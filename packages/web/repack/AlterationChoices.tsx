@@ -1,19 +1,9 @@
 import { alterationKinds } from '@fettle/engine/planning/alterations.ts';
 import { settingsOf } from '@fettle/job/alterationList.ts';
 import type { FieldPath } from '@fettle/job/fieldPath.ts';
-import { isFields } from '@fettle/job/schema/walk.ts';
 import { Field } from '../forms/Field.tsx';
-
-const idOf = (entry: unknown): unknown => (isFields(entry) ? entry.change : entry);
-
-const settingExamples = { bore: '19 mm', length: '1 m' } as const;
-
-/** What is written for an alteration that is chosen: its short name, or its settings to be filled in. */
-const entryFor = (id: string): unknown => {
-  const settings = settingsOf(id);
-  if (settings.length === 0) return id;
-  return { change: id, ...Object.fromEntries(settings.map((name) => [name, settingExamples[name]])) };
-};
+import { idOf, turned } from './alterationEntries.ts';
+import { letterOf } from './alterationMarks.ts';
 
 /** Alterations to choose from, each switched on or off, with the settings of those that have any. */
 export function AlterationChoices({
@@ -21,6 +11,7 @@ export function AlterationChoices({
   chosen,
   path,
   onChange,
+  areMarked = false,
 }: {
   readonly ids: readonly string[];
   /** As the document lists them. */
@@ -28,14 +19,16 @@ export function AlterationChoices({
   /** Where that list stands. */
   readonly path: FieldPath;
   readonly onChange: (chosen: readonly unknown[], says: string) => void;
+  /** Whether the drawing has a mark for each. */
+  readonly areMarked?: boolean;
 }) {
   const turn = (id: string, isOn: boolean): void => {
-    const next = isOn ? [...chosen, entryFor(id)] : chosen.filter((entry) => idOf(entry) !== id);
-    onChange(next, `${isOn ? '' : 'do not '}${alterationKinds[id]?.says ?? id}`);
+    const { made, says } = turned(chosen, id, isOn);
+    onChange(made, says);
   };
   return (
     <ul className="plain">
-      {ids.map((id) => {
+      {ids.map((id, index) => {
         const place = chosen.findIndex((entry) => idOf(entry) === id);
         return (
           <li key={id}>
@@ -45,6 +38,11 @@ export function AlterationChoices({
                 checked={place >= 0}
                 onChange={({ target }) => turn(id, target.checked)}
               />
+              {areMarked ? (
+                <span className="letter" aria-hidden="true">
+                  {letterOf(index)}
+                </span>
+              ) : null}
               {alterationKinds[id]?.says ?? id}
             </label>
             {place < 0

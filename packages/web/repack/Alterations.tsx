@@ -1,34 +1,13 @@
-import { familyById } from '@fettle/engine/families/families.ts';
-import { useForm } from '../forms/JobForm.tsx';
-import { putting, valueAt } from '../forms/places.ts';
 import { AlterationChoices } from './AlterationChoices.tsx';
-import { packingIn } from './useRepacking.ts';
+import { useAlterations } from './useAlterations.ts';
 
-/** Alterations of the hardware that go with a packing. */
+/** Alterations of the hardware that go with a packing; each has its mark on the drawing. */
 export function Alterations({ field }: { readonly field: 'planned' | 'asLeft' }) {
-  const { document, edit } = useForm();
-  const family = familyById(String(valueAt(document, ['filter', 'family'])));
-  const written = valueAt(document, [field, 'made']);
-  const made: readonly unknown[] = Array.isArray(written) ? written : [];
-  const change = (next: readonly unknown[], says: string): void => {
-    const packing = packingIn(document, field);
-    edit({
-      says,
-      recipe: (draft) => {
-        putting([field, 'packing'], packing)(draft);
-        putting([field, 'made'], next.length === 0 ? undefined : next)(draft);
-      },
-    });
-  };
+  const { family, ids, made, change } = useAlterations(field);
   return (
     <section aria-labelledby="alterations">
       <h3 id="alterations">Alterations</h3>
-      <AlterationChoices
-        ids={(family?.alterations ?? []).filter((id) => id !== 'move-trays')}
-        chosen={made}
-        path={[field, 'made']}
-        onChange={change}
-      />
+      <AlterationChoices ids={ids} chosen={made} path={[field, 'made']} onChange={change} areMarked />
       {family?.forbidden.map((rule) => (
         <p key={rule} className="caution">
           {rule}

@@ -39,6 +39,7 @@ export function PackingBench({
   field,
   figures,
   before,
+  over,
   children,
 }: {
   readonly session: JobSession;
@@ -46,6 +47,8 @@ export function PackingBench({
   readonly figures: QuickFigures & Pick<Quick, 'isRead'>;
   /** What stands over the media. */
   readonly before?: ReactNode;
+  /** What lies over the drawing beside its beds. */
+  readonly over?: ReactNode;
   readonly children?: ReactNode;
 }) {
   const { drawing, places, model, isRead } = figures;
@@ -58,6 +61,7 @@ export function PackingBench({
         <figure className="section">
           <Drawn svg={drawing} />
           <BedsOverlay places={places} viewBox={viewBoxOf(drawing)} repacking={repacking} isRead={isRead} />
+          {over}
         </figure>
         <p className="told" role="status">
           {repacking.told}

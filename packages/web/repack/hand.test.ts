@@ -43,6 +43,7 @@ const places: SectionPlaces = {
     bed(low, 1, { y: 110, height: 20 }),
   ],
   ways: [],
+  dimensions: [],
 };
 const [top, middle, bottom] = places.beds as [BedPlace, BedPlace, BedPlace];
 

@@ -1,17 +1,21 @@
 import { familyById } from '@fettle/engine/families/families.ts';
+import type { Family } from '@fettle/engine/families/layout.ts';
 import { Fields } from '../../../forms/Fields.tsx';
 import { MeasurementField } from '../../../forms/MeasurementField.tsx';
 import { valueAt } from '../../../forms/places.ts';
 import { useFocusKept } from '../../../forms/useFocusKept.ts';
 import { MendPacking } from '../../../mending/MendPacking.tsx';
 import { problemsIn } from '../../../mending/readablePart.ts';
+import { DimensionsOverlay } from '../../../repack/DimensionsOverlay.tsx';
 import { PackingBench } from '../../../repack/PackingBench.tsx';
 import type { JobAtWork } from '../jobAtWork.ts';
 import { MayBeAltered } from '../MayBeAltered.tsx';
 
+const familyOf = ({ state }: JobAtWork): Family | undefined =>
+  familyById(String(valueAt(state.document, ['filter', 'family'])));
+
 /** What the drawing follows from: family, measurements, pump and hoses. */
-function MapFields({ work }: { readonly work: JobAtWork }) {
-  const family = familyById(String(valueAt(work.state.document, ['filter', 'family'])));
+function MapFields({ family }: { readonly family: Family | undefined }) {
   return (
     <>
       <h3>Filter</h3>
@@ -38,6 +42,7 @@ function MapFields({ work }: { readonly work: JobAtWork }) {
 export function MapPart({ work }: { readonly work: JobAtWork }) {
   const { quick, isRead, problems } = work.figures;
   const fields = useFocusKept(quick !== undefined);
+  const family = familyOf(work);
   const toMend = (
     <MendPacking field="found" number={work.state.number} problems={problemsIn('packing', problems)} />
   );
@@ -48,14 +53,21 @@ export function MapPart({ work }: { readonly work: JobAtWork }) {
         <p className="wait">The drawing comes when the measurements are filled in.</p>
         {toMend}
         <div ref={fields}>
-          <MapFields work={work} />
+          <MapFields family={family} />
         </div>
       </div>
     );
+  const names = Object.fromEntries(family?.measurements.map(({ key, label }) => [key, label]) ?? []);
   return (
-    <PackingBench session={work.session} field="found" figures={{ ...quick, isRead }} before={toMend}>
+    <PackingBench
+      session={work.session}
+      field="found"
+      figures={{ ...quick, isRead }}
+      before={toMend}
+      over={<DimensionsOverlay figures={quick} names={names} />}
+    >
       <div ref={fields}>
-        <MapFields work={work} />
+        <MapFields family={family} />
       </div>
     </PackingBench>
   );

@@ -4,6 +4,7 @@ import { useAsFound } from '../../../computing/useAsFound.ts';
 import { useQuick } from '../../../computing/useQuick.ts';
 import { Plans } from '../../../plans/Plans.tsx';
 import { Alterations } from '../../../repack/Alterations.tsx';
+import { AlterationsOverlay } from '../../../repack/AlterationsOverlay.tsx';
 import { BeforeAfter } from '../../../repack/BeforeAfter.tsx';
 import { PackingBench } from '../../../repack/PackingBench.tsx';
 import type { JobAtWork } from '../jobAtWork.ts';
@@ -33,7 +34,13 @@ export function LaterPacking({
       />
     );
   return (
-    <PackingBench session={session} field={field} figures={{ ...quick, isRead }} before={before}>
+    <PackingBench
+      session={session}
+      field={field}
+      figures={{ ...quick, isRead }}
+      before={before}
+      over={<AlterationsOverlay field={field} figures={quick} />}
+    >
       <Alterations field={field} />
       {children}
     </PackingBench>
