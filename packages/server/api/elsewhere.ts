@@ -1,5 +1,5 @@
 import type { Hono, NotFoundHandler } from 'hono';
-import { answerAsked } from '../pages/problemPage.ts';
+import { answerAsked, isForPeople } from '../pages/problemPage.ts';
 import type { Environment } from '../services.ts';
 
 const methods = ['GET', 'POST', 'PUT', 'PATCH', 'DELETE'] as const;
@@ -33,6 +33,6 @@ export const answerElsewhere =
       status: 404,
       code: 'not-found',
       title: 'Not found',
-      detail: `There is nothing at ${path.slice(0, 200)}; /api/openapi.json describes what there is.`,
+      detail: `There is nothing at ${path.slice(0, 200)}; ${isForPeople(context) ? 'every job stands on the bench' : '/api/openapi.json describes what there is'}.`,
     });
   };

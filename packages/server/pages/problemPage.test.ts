@@ -48,7 +48,10 @@ describe('what a person sees who is turned away', () => {
     const cookie = await server.signedIn('rosalind', 'technician');
     const ask = (path: string) =>
       server.ask(path, { headers: { ...browser, Cookie: cookie } }, { from: '203.0.113.60' });
-    expect(await (await ask('/nothing')).text()).toMatch(framed('Not found'));
+    const nothing = await (await ask('/nothing')).text();
+    expect(nothing).toMatch(framed('Not found'));
+    expect(nothing).toContain('There is nothing at /nothing; every job stands on the bench.');
+    expect(nothing).toContain('<a href="/">To the bench</a>');
     for (let count = 0; count < 1000; count++) await ask('/assets/none');
     const held = await ask('/plain');
     expect([held.status, Number(held.headers.get('Retry-After')) > 0]).toEqual([429, true]);

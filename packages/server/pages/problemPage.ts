@@ -15,25 +15,28 @@ const wayBack = (path: string, { status, code }: ProblemDetails): Way | undefine
   const [, token] = /^\/owner\/([\w-]+)/.exec(path) ?? [];
   if (token !== undefined) return { to: `/owner/${token}`, says: 'To the sheet' };
   if (status === 401 || path.startsWith('/sign-')) return { to: '/sign-in', says: 'To the sign-in' };
-  return { to: '/plain', says: 'To the bench' };
+  const isAmongPages = status !== 404 || /^\/plain(?:\/|$)/.test(path);
+  return { to: isAmongPages ? '/plain' : '/', says: 'To the bench' };
 };
 
 const problemPage = ({ title, detail }: ProblemDetails, way: Way | undefined): Markup => {
-  const isBench = way?.to === '/plain';
+  const bench = way?.to === '/plain' || way?.to === '/' ? way.to : undefined;
   const link = way === undefined ? '' : html`<p><a href="${way.to}">${way.says}</a></p>`;
   return page({
     title,
-    body: html`<header class="top"><p class="name">${isBench ? html`<a href="/plain">Fettle</a>` : 'Fettle'}</p></header>
+    body: html`<header class="top"><p class="name">${bench === undefined ? 'Fettle' : html`<a href="${bench}">Fettle</a>`}</p></header>
 <main class="narrow"><h1>${title}</h1>
 <p>${detail}</p>
 ${link}</main>`,
   });
 };
 
+/** Whether a person asks, who looks at pages, and no program. */
+export const isForPeople = ({ req }: Context): boolean =>
+  !req.path.startsWith('/api') && (req.header('Accept')?.includes('text/html') ?? false);
+
 /** Answers a problem as it was asked for: a page for whoever looks at pages, problem details for all others. */
 export const answerAsked = async (context: Context, problem: ProblemDetails): Promise<Response> => {
-  const { path } = context.req;
-  const forPeople = !path.startsWith('/api') && context.req.header('Accept')?.includes('text/html');
-  if (!forPeople) return answerProblem(context, problem);
-  return context.html(problemPage(problem, wayBack(path, problem)), problem.status);
+  if (!isForPeople(context)) return answerProblem(context, problem);
+  return context.html(problemPage(problem, wayBack(context.req.path, problem)), problem.status);
 };
