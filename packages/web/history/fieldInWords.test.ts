@@ -31,6 +31,17 @@ describe('a value in words', () => {
     expect(valueInWords(['31 s', '32 s'])).toBe('31 s; 32 s');
   });
 
+  test('that is long ends with a whole word', () => {
+    const words =
+      'the gap over the second basket is wide enough for a thumb and was stuffed with floss that has come loose '.repeat(
+        2,
+      );
+    const said = valueInWords(words);
+    expect(said).toMatch(/ …$/);
+    expect(said.length).toBeLessThanOrEqual(121);
+    expect(words.startsWith(`${said.slice(0, -2)} `)).toBe(true);
+  });
+
   test('says so where there was nothing, and yes or no', () => {
     expect([valueInWords(undefined), valueInWords([]), valueInWords(true)]).toEqual([
       'nothing',

@@ -72,8 +72,15 @@ const inOneLine = (value: unknown): string => {
   return fields.length === 0 ? 'empty' : fields.join(', ');
 };
 
+/** The words that find room; of a word that alone is too long, its beginning. */
+const cutAtWord = (line: string): string => {
+  const room = line.slice(0, longest - 1);
+  const whole = room.slice(0, room.lastIndexOf(' ')).replace(/[,;]$/, '');
+  return `${whole.length < longest / 2 ? room : whole} …`;
+};
+
 /** What a field held, on one line and not endless. */
 export const valueInWords = (value: unknown): string => {
   const line = inOneLine(value);
-  return line.length > longest ? `${line.slice(0, longest - 1)}…` : line;
+  return line.length > longest ? cutAtWord(line) : line;
 };
