@@ -1,7 +1,8 @@
 import type { Model } from '@fettle/engine/model/model.ts';
 import { favours } from '@fettle/engine/planning/plan.ts';
 import { readQuantity } from '@fettle/engine/quantities/readQuantity.ts';
-import { type FormEvent, useState } from 'react';
+import { type FormEvent, useEffect, useState } from 'react';
+import { moneyInWords } from '../quote/quoteWords.ts';
 import type { JobSession } from '../session/jobSession.ts';
 import { PlansFound } from './PlansFound.tsx';
 import { type Search, usePlans } from './usePlans.ts';
@@ -49,6 +50,13 @@ export function Plans({ session, model }: PlansProps) {
   const [typed, setTyped] = useState('');
   const [favour, setFavour] = useState<(typeof favours)[number]>('balance');
   const { currency } = model.money;
+  const found = search.is === 'found' ? search.asked : undefined;
+  // The fields say what the plans under them were searched with.
+  useEffect(() => {
+    if (found === undefined) return;
+    setTyped(found.budget === undefined || found.budget === 0 ? '' : String(found.budget));
+    setFavour(found.favour ?? 'balance');
+  }, [found]);
   const budget = budgetIn(typed, currency);
   const send = (event: FormEvent): void => {
     event.preventDefault();
@@ -97,7 +105,16 @@ export function Plans({ session, model }: PlansProps) {
           {search.says}
         </p>
       ) : null}
-      {search.is === 'found' ? <PlansFound plans={search.plans} model={model} session={session} /> : null}
+      {search.is === 'found' ? (
+        <>
+          <p>
+            These plans were searched with{' '}
+            {search.asked.budget ? `a budget of ${moneyInWords(search.asked.budget, currency)}` : 'no budget'}
+            , to be good for {search.asked.favour ?? 'balance'}.
+          </p>
+          <PlansFound plans={search.plans} model={model} session={session} />
+        </>
+      ) : null}
     </section>
   );
 }

@@ -16,7 +16,13 @@ import type { JobSession } from '../session/jobSession.ts';
 export type Search =
   | { readonly is: 'none' }
   | { readonly is: 'under way'; readonly id: string; readonly progress?: SearchProgress }
-  | { readonly is: 'found'; readonly plans: PlansResult; readonly revision: number }
+  | {
+      readonly is: 'found';
+      readonly plans: PlansResult;
+      readonly revision: number;
+      /** What was asked for. */
+      readonly asked: PlanRequest;
+    }
   | { readonly is: 'failed'; readonly says: string };
 
 const saysOf = (error: unknown): string => (error instanceof Error ? error.message : String(error));
@@ -27,8 +33,8 @@ function useNewestSearch(number: number) {
   const [followed, setFollowed] = useState<string>();
   const fail = useCallback((error: unknown) => setSearch({ is: 'failed', says: saysOf(error) }), []);
   const show = useCallback(async (work: SearchWork): Promise<void> => {
-    const { id, revision, state, failure, progress } = work;
-    if (state === 'done') setSearch({ is: 'found', plans: await plansFound(id), revision });
+    const { id, revision, state, failure, progress, request } = work;
+    if (state === 'done') setSearch({ is: 'found', plans: await plansFound(id), revision, asked: request });
     else if (state === 'failed') setSearch({ is: 'failed', says: failure ?? 'The search failed.' });
     else if (state === 'cancelled') setSearch({ is: 'none' });
     else {
