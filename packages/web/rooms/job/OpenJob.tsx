@@ -1,4 +1,4 @@
-import { useEffect } from 'react';
+import { useEffect, useRef } from 'react';
 import { Link, useLocation, useSearchParams } from 'wouter';
 import { useSystem, useTheme } from '../../app/preferences.ts';
 import { JobForm } from '../../forms/JobForm.tsx';
@@ -39,8 +39,17 @@ function useUndoKeys(session: JobSession): void {
 
 /** The rail: which part of the work is shown, and what the job still lacks. */
 function Rail({ number, part, wrong }: { number: number; part: string; wrong: number }) {
+  const rail = useRef<HTMLElement>(null);
+  // On a narrow screen the parts stand beside one another in a row that is moved; the part that is shown is in sight.
+  // biome-ignore lint/correctness/useExhaustiveDependencies: another part is marked then
+  useEffect(() => {
+    const here = rail.current?.querySelector<HTMLElement>('[aria-current]');
+    const row = here?.closest('ol');
+    if (!here || !row) return;
+    row.scrollLeft = here.offsetLeft - row.offsetLeft - (row.clientWidth - here.offsetWidth) / 2;
+  }, [part]);
   return (
-    <nav className="rail" aria-label="Parts of the job">
+    <nav ref={rail} className="rail" aria-label="Parts of the job">
       <ol>
         {jobParts.map(({ id, name }) => (
           <li key={id}>
