@@ -15,6 +15,7 @@ import { StateChoice } from '../../../findings/StateChoice.tsx';
 import { type DrawnSection, isEmpty, spotsOf } from '../../../findings/spots.ts';
 import { Working } from '../../../findings/Working.tsx';
 import { asLabel } from '../../../forms/labels.ts';
+import { DirtOf } from '../../../plots/DirtOf.tsx';
 import { WaterPlots } from '../../../plots/WaterPlots.tsx';
 import type { JobAtWork } from '../jobAtWork.ts';
 import { lookedState, stateInWords, statesOf } from '../lookedState.ts';
@@ -159,7 +160,12 @@ export function Findings({ work }: { readonly work: JobAtWork }) {
           )}
         </div>
       </div>
-      {whole === undefined ? null : <WaterPlots whole={whole} system={system} />}
+      {whole === undefined ? null : (
+        <>
+          <WaterPlots whole={whole} system={system} />
+          <DirtOf document={readable} state={looked} name={stateInWords(looked)} />
+        </>
+      )}
     </div>
   );
 }
