@@ -198,9 +198,9 @@ describe('it is packed anew', () => {
 
   test('an alteration changes the figures, and without it they are as before', async () => {
     const before = await figures();
-    await page.getByLabel('change the hoses').check();
+    await page.getByRole('checkbox', { name: 'change the hoses' }).check();
     await soon(figures).not.toEqual(before);
-    await page.getByLabel('change the hoses').uncheck();
+    await page.getByRole('checkbox', { name: 'change the hoses' }).uncheck();
     await soon(figures).toEqual(before);
     await whenSaved(page);
   });
@@ -247,11 +247,33 @@ describe('it is packed anew', () => {
     await soon(async () => (await recorded(workbench)).document).toEqual(planned);
   });
 
+  test('the plan is held against the filter as found, in the figures that each has by itself', async () => {
+    const planned = await figures();
+    await goTo('Compare');
+    await soon(figures).toMatchObject(planned);
+    expect(await page.getByRole('img', { name: 'As found and Planned' }).count()).toBe(1);
+    expect(await page.getByRole('img', { name: 'Dirt over time' }).count()).toBe(2);
+    await page.getByLabel('against').selectOption('As found');
+    await soon(figures).not.toMatchObject(planned);
+    expect(await page.locator('table.figures tr.differs').count()).toBe(0);
+    await goTo('Re-pack');
+    await soon(figures).toEqual(planned);
+  });
+
+  test('a dimension of the drawing leads to the field that it is typed into', async () => {
+    await goTo('Map');
+    await button('Change the usable height of a basket').click();
+    const path = `document.activeElement?.closest('[data-path]')?.getAttribute('data-path')`;
+    await soon(() => page.evaluate(path)).toBe('filter.measurements.basketHeight');
+    await goTo('Re-pack');
+  });
+
   test('a reload keeps drawing, figures and the way back', async () => {
     const before = { beds: await bedsDrawn(page), figures: await figures() };
     await page.reload();
     await soon(async () => ({ beds: await bedsDrawn(page), figures: await figures() })).toEqual(before);
     expect(await page.locator('.standing').getByRole('button', { name: 'Undo' }).isEnabled()).toBe(true);
+    await soon(() => page.getByLabel(/Budget/).inputValue()).toBe('40');
   });
 
   test('nothing was thrown in the page all the while', () => {

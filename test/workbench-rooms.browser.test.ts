@@ -42,7 +42,7 @@ describe('a filter that is taken in before all is filled in', () => {
 describe('a job is quoted', () => {
   test('with what the plan needs, and the sum is open until every line has a price', async () => {
     await goTo('re-pack');
-    await page.getByLabel('seal the gaps').check();
+    await page.getByRole('checkbox', { name: 'seal the gaps' }).check();
     await whenSaved(page);
     await goTo('quote');
     await button('Take the plan into the quote').click();
@@ -154,7 +154,7 @@ describe('the map', () => {
 describe('what was built', () => {
   test('is the plan and no more until somebody says so', async () => {
     await goTo('re-pack');
-    await page.getByLabel('seal the gaps').check();
+    await page.getByRole('checkbox', { name: 'seal the gaps' }).check();
     await whenSaved(page);
     await goTo('as-left');
     await page.getByRole('heading', { name: 'This is the plan' }).waitFor();

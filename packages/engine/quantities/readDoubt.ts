@@ -14,8 +14,8 @@ interface Main {
   readonly dimension: Dimension;
   /** SI value. */
   readonly value: number;
-  /** Whether the figure may be below 0. */
-  readonly mayBeNegative: boolean;
+  /** The least that the figure may be: below 0, 0 itself, or always more. */
+  readonly least: 'below-zero' | 'zero' | 'above-zero';
 }
 
 const halfWidth = 'a half-width above 0 in the same kind of unit, such as ± 0.5 W or ± 5 %';
@@ -59,19 +59,24 @@ export function readDoubt(apart: Written, main: Main): Doubt | QuantityProblem |
   return tooWide(read, main) ? tellingNothing : read;
 }
 
-/** A half-width as large as the figure itself, where that is never negative: it says that there may be less than nothing. */
-function reachesNothing({ kind, size }: Doubt, { value, mayBeNegative, dimension }: Main): boolean {
-  if (mayBeNegative || dimension === 'temperature' || value <= 0) return false;
-  // A shade less, so that 100 % is not taken for less by its arithmetic.
-  return kind === 'plus-minus' && size >= value * (1 - 1e-12);
+/** Shares of the figure that a half-width may not reach, a shade beside 1 so that arithmetic does not decide. */
+const mostShare = { zero: 1 + 1e-12, 'above-zero': 1 - 1e-12 };
+
+/** A half-width that says that there may be less than nothing: a drop test may read 0.25 ± 0.25 mg/L, a tank not. */
+function reachesNothing({ kind, size }: Doubt, { value, least, dimension }: Main): boolean {
+  if (least === 'below-zero' || dimension === 'temperature' || value <= 0) return false;
+  return kind === 'plus-minus' && size >= value * mostShare[least];
 }
 
-function belowNothing({ number, unit }: Main): QuantityProblem {
+function belowNothing({ number, unit, least }: Main): QuantityProblem {
   const figure = `${Number(number.toPrecision(6))} ${unit.spelled}`.trim();
+  const mayBeZero = least === 'zero';
   return quantityProblem(
     'bad-doubt',
-    `The doubt is as large as the figure, ${figure}, or larger, which cannot be below 0`,
-    'a half-width smaller than the figure (less than 100 % of it), or a factor such as ×/÷ 2',
+    mayBeZero
+      ? `The doubt is larger than the figure, ${figure}, which cannot be below 0`
+      : `The doubt is as large as the figure, ${figure}, or larger, which has to be above 0`,
+    `a half-width ${mayBeZero ? 'no larger than the figure (100 % of it at most)' : 'smaller than the figure (less than 100 % of it)'}, or a factor such as ×/÷ 2`,
   );
 }
 

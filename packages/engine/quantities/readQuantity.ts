@@ -200,6 +200,11 @@ function fractionMisplaced({ number, unit }: Written, text: string): QuantityPro
   return quantityProblem('ambiguous-number', wrong, `one decimal number in ${spelled}`);
 }
 
+const leastOf = ({ above, least = above ?? -Infinity }: Allowed): 'below-zero' | 'zero' | 'above-zero' => {
+  if (least < 0) return 'below-zero';
+  return least > 0 || above !== undefined ? 'above-zero' : 'zero';
+};
+
 function readApart(apart: Written, setting: { text: string; dimension: Dimension; allowed: Allowed }) {
   const { dimension, allowed, text } = setting;
   const misplaced = dimension === 'length' ? fractionMisplaced(apart, text) : undefined;
@@ -215,8 +220,8 @@ function readApart(apart: Written, setting: { text: string; dimension: Dimension
   const value = toSi(number.value, unit, dimension);
   const wrong = outOfBounds(value, unit, setting);
   if (wrong) return wrong;
-  const mayBeNegative = (allowed.least ?? allowed.above ?? -Infinity) < 0;
-  const doubt = readDoubt(apart, { number: number.value, unit, dimension, value, mayBeNegative });
+  const least = leastOf(allowed);
+  const doubt = readDoubt(apart, { number: number.value, unit, dimension, value, least });
   if (doubt && 'ok' in doubt) return doubt;
   const quantity: Quantity = {
     ok: true,
