@@ -27,7 +27,7 @@ describe('a filter that is taken in before all is filled in', () => {
     await soon(() => page.evaluate('document.activeElement.labels[0].textContent')).toMatch(
       /^Number of baskets/,
     );
-    await typeInto(page.getByLabel('Number of baskets'), '99');
+    await typeInto(page.getByRole('textbox', { name: 'Number of baskets' }), '99');
     await page.getByText('Number of baskets says 99: 99 is too large. Allowed: 6 or less.').waitFor();
     await typeInto(page.getByLabel('Net water volume'), '180');
     await button('Take it in').click();
@@ -83,7 +83,7 @@ const planTooMuch = async (): Promise<void> => {
   await whenSaved(page);
   await goTo('map');
   await page.locator('.overlay .bed').first().waitFor();
-  await typeInto(page.getByLabel('Usable height of a basket'), '56 mm');
+  await typeInto(page.getByRole('textbox', { name: 'Usable height of a basket' }), '56 mm');
   await page.getByText('1 field is to be mended.').waitFor();
 };
 
@@ -98,7 +98,7 @@ describe('a plan that no longer fits into its chamber', () => {
     await wrong.waitFor();
     await page.getByText('This is the filter as found: what is planned cannot be drawn').waitFor();
     expect(await page.locator('.section svg').count()).toBe(1);
-    await typeInto(page.getByLabel('Depth of 20 ppi foam'), '50 mm');
+    await typeInto(page.getByRole('textbox', { name: 'Depth of 20 ppi foam' }), '50 mm');
     await page.locator('.overlay .bed').first().waitFor();
     await whenSaved(page);
     const { document } = await recorded(workbench);
@@ -121,7 +121,7 @@ describe('a plan that no longer fits into its chamber', () => {
 describe('the map', () => {
   test('keeps the focus in the field that is typed in when the drawing comes', async () => {
     await goTo('map');
-    const height = page.getByLabel('Usable height of a basket');
+    const height = page.getByRole('textbox', { name: 'Usable height of a basket' });
     await typeInto(height, '');
     await page.getByText('1 field is to be mended.').waitFor();
     await page.reload();
@@ -139,7 +139,7 @@ describe('the map', () => {
   });
 
   test('with fewer baskets than are packed names the one that went, and what lies in it can be moved', async () => {
-    await typeInto(page.getByLabel('Number of baskets'), '2');
+    await typeInto(page.getByRole('textbox', { name: 'Number of baskets' }), '2');
     await page.getByText(/By the map the filter has no basket 3, and something lies in it/).waitFor();
     await button(/^Move it to basket 2/).click();
     await page.getByText(/basket 2 has beds 10.5 cm deep in all/).waitFor();
