@@ -12,6 +12,8 @@ interface OverlayProps {
   readonly repacking: Repacking;
   /** False while a change was made that the drawing does not show yet. */
   readonly isRead: boolean;
+  /** Told when a hand takes hold of a bed, and when it lets go. */
+  readonly onGrip: (isGripped: boolean) => void;
 }
 
 /** What a pointer does that went down on a bed. */
@@ -52,10 +54,15 @@ function useHoldingThePage(svg: RefObject<SVGSVGElement | null>): void {
   }, [svg]);
 }
 
-function useGrip({ places, repacking }: OverlayProps) {
+function useGrip({ places, repacking, onGrip }: OverlayProps) {
   const svg = useRef<SVGSVGElement>(null);
   useHoldingThePage(svg);
   const [grip, setGrip] = useState<Grip>();
+  const isGripped = grip !== undefined;
+  useEffect(() => {
+    onGrip(isGripped);
+    return () => onGrip(false);
+  }, [isGripped, onGrip]);
   const grab = (event: PointerEvent, bed: BedPlace, does: Grip['does']): void => {
     if (svg.current === null || event.button !== 0) return;
     event.stopPropagation();

@@ -1,8 +1,9 @@
-import { memo, type ReactNode, useDeferredValue, useMemo } from 'react';
+import { memo, type ReactNode, useDeferredValue, useMemo, useState } from 'react';
 import type { QuickFigures } from '../computing/assessed.ts';
 import type { Quick } from '../computing/useQuick.ts';
 import { Drawn } from '../drawing/Drawn.tsx';
 import { viewBoxOf } from '../drawing/viewBox.ts';
+import { StillForm } from '../forms/StillForm.tsx';
 import type { JobSession } from '../session/jobSession.ts';
 import { BedList } from './BedList.tsx';
 import { BedsOverlay } from './BedsOverlay.tsx';
@@ -53,6 +54,7 @@ export function PackingBench({
 }) {
   const { drawing, places, model, isRead } = figures;
   const repacking = useRepacking(session, field, places);
+  const [isGripped, setGripped] = useState(false);
   const late = useWhenThereIsTime(model, places, repacking);
   return (
     <div className="part beside">
@@ -60,7 +62,13 @@ export function PackingBench({
       <div className="atdrawing">
         <figure className="section">
           <Drawn svg={drawing} />
-          <BedsOverlay places={places} viewBox={viewBoxOf(drawing)} repacking={repacking} isRead={isRead} />
+          <BedsOverlay
+            places={places}
+            viewBox={viewBoxOf(drawing)}
+            repacking={repacking}
+            isRead={isRead}
+            onGrip={setGripped}
+          />
           {over}
         </figure>
         <p className="told" role="status">
@@ -75,7 +83,7 @@ export function PackingBench({
         {before}
         <Media model={late.model} repacking={late.repacking} />
         <Beds places={late.places} repacking={late.repacking} />
-        {children}
+        <StillForm isStill={isGripped}>{children}</StillForm>
       </div>
     </div>
   );

@@ -1,6 +1,8 @@
-import { useEffect, useRef } from 'react';
+import { useEffect, useMemo, useRef } from 'react';
 import { Link, useLocation, useSearchParams } from 'wouter';
 import { useSystem, useTheme } from '../../app/preferences.ts';
+import { useAlike } from '../../computing/useAlike.ts';
+import type { Quick } from '../../computing/useQuick.ts';
 import { JobForm } from '../../forms/JobForm.tsx';
 import { valueAt } from '../../forms/places.ts';
 import { useFieldInAddress } from '../../forms/useFieldInAddress.ts';
@@ -92,6 +94,21 @@ function PartShown({ shown, work }: { readonly shown: JobPart; readonly work: Jo
   );
 }
 
+/** The job as the fields of its parts show it: the same as long as nothing differs that they show. */
+function useFormOf(session: JobSession, { problems, quick }: Quick, document: SessionState['document']) {
+  const told = useAlike(problems);
+  const givens = useAlike(quick?.model.givens ?? []);
+  return useMemo(
+    () => ({
+      document,
+      problems: told,
+      givens,
+      edit: (edit: Parameters<JobSession['edit']>[0]) => session.edit(edit),
+    }),
+    [session, document, told, givens],
+  );
+}
+
 /** A job that is open: its rail, and the part that is shown. */
 export function OpenJob({ session, part }: { readonly session: JobSession; readonly part: string }) {
   const state = useSessionState(session);
@@ -113,12 +130,7 @@ export function OpenJob({ session, part }: { readonly session: JobSession; reado
     document.title = `${number} · ${titleOf(state)} · Fettle`;
   }, [number, state]);
   const work = { figures, session, state, system, readable };
-  const form = {
-    document: state.document,
-    problems: figures.problems,
-    givens: figures.quick?.model.givens ?? [],
-    edit: (edit: Parameters<JobSession['edit']>[0]) => session.edit(edit),
-  };
+  const form = useFormOf(session, figures, state.document);
   return (
     <main className="job">
       <div className="jobhead">

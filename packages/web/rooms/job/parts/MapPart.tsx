@@ -1,5 +1,6 @@
 import { familyById } from '@fettle/engine/families/families.ts';
 import type { Family } from '@fettle/engine/families/layout.ts';
+import { memo } from 'react';
 import { Fields } from '../../../forms/Fields.tsx';
 import { MeasurementField } from '../../../forms/MeasurementField.tsx';
 import { valueAt } from '../../../forms/places.ts';
@@ -15,7 +16,7 @@ const familyOf = ({ state }: JobAtWork): Family | undefined =>
   familyById(String(valueAt(state.document, ['filter', 'family'])));
 
 /** What the drawing follows from: family, measurements, pump and hoses. */
-function MapFields({ family }: { readonly family: Family | undefined }) {
+const MapFields = memo(({ family }: { readonly family: Family | undefined }) => {
   return (
     <>
       <h3>Filter</h3>
@@ -36,7 +37,7 @@ function MapFields({ family }: { readonly family: Family | undefined }) {
       <MayBeAltered family={family} />
     </>
   );
-}
+});
 
 /** The filter as it was found: the drawing, what lies in it, and the measurements that it follows from. */
 export function MapPart({ work }: { readonly work: JobAtWork }) {
