@@ -56,8 +56,10 @@ export function Compare({
         <Drawn svg={figures.drawing} />
       </figure>
       <BeforeAfter
-        before={{ name: names[0], assessment: two[0].assessment }}
-        after={{ name: names[1], assessment: two[1].assessment }}
+        before={two[0].assessment}
+        beforeName={names[0]}
+        after={two[1].assessment}
+        afterName={names[1]}
         system={system}
         isWhole
       />

@@ -1,8 +1,9 @@
+import { memo } from 'react';
 import { AlterationChoices } from './AlterationChoices.tsx';
 import { useAlterations } from './useAlterations.ts';
 
 /** Alterations of the hardware that go with a packing; each has its mark on the drawing. */
-export function Alterations({ field }: { readonly field: 'planned' | 'asLeft' }) {
+export const Alterations = memo(({ field }: { readonly field: 'planned' | 'asLeft' }) => {
   const { family, ids, made, change } = useAlterations(field);
   return (
     <section aria-labelledby="alterations">
@@ -15,4 +16,4 @@ export function Alterations({ field }: { readonly field: 'planned' | 'asLeft' })
       ))}
     </section>
   );
-}
+});

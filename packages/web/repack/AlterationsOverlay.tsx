@@ -1,4 +1,4 @@
-import type { KeyboardEvent } from 'react';
+import { type KeyboardEvent, memo } from 'react';
 import type { QuickFigures } from '../computing/assessed.ts';
 import { viewBoxOf } from '../drawing/viewBox.ts';
 import { type AlterationMark, alterationMarks, markMm } from './alterationMarks.ts';
@@ -43,32 +43,34 @@ function Mark({
 }
 
 /** Alterations as marks on the drawing, each where it is made: pressed, it goes with the packing. */
-export function AlterationsOverlay({
-  field,
-  figures: { drawing, places, assessment },
-}: {
-  readonly field: 'planned' | 'asLeft';
-  readonly figures: Pick<QuickFigures, 'drawing' | 'places' | 'assessment'>;
-}) {
-  const { ids, isMade, turn } = useAlterations(field);
-  const marks = alterationMarks(ids, { places, layout: assessment.layout });
-  return (
-    // Groups of a drawing can be no fieldset.
-    // biome-ignore lint/a11y/useSemanticElements: see above
-    <svg
-      className="overlay marks noprint"
-      viewBox={viewBoxOf(drawing)}
-      role="group"
-      aria-label="Alterations on the drawing"
-    >
-      {marks.map((mark) => (
-        <Mark
-          key={mark.id}
-          mark={mark}
-          isMade={isMade(mark.id)}
-          onTurn={() => turn(mark.id, !isMade(mark.id))}
-        />
-      ))}
-    </svg>
-  );
-}
+export const AlterationsOverlay = memo(
+  ({
+    field,
+    figures: { drawing, places, assessment },
+  }: {
+    readonly field: 'planned' | 'asLeft';
+    readonly figures: Pick<QuickFigures, 'drawing' | 'places' | 'assessment'>;
+  }) => {
+    const { ids, isMade, turn } = useAlterations(field);
+    const marks = alterationMarks(ids, { places, layout: assessment.layout });
+    return (
+      // Groups of a drawing can be no fieldset.
+      // biome-ignore lint/a11y/useSemanticElements: see above
+      <svg
+        className="overlay marks noprint"
+        viewBox={viewBoxOf(drawing)}
+        role="group"
+        aria-label="Alterations on the drawing"
+      >
+        {marks.map((mark) => (
+          <Mark
+            key={mark.id}
+            mark={mark}
+            isMade={isMade(mark.id)}
+            onTurn={() => turn(mark.id, !isMade(mark.id))}
+          />
+        ))}
+      </svg>
+    );
+  },
+);

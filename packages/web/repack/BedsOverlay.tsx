@@ -23,6 +23,8 @@ interface Grip {
   readonly does: 'move' | 'resize';
   readonly key: string;
   readonly to?: BedPosition | undefined;
+  /** How deep the bed is pulled. */
+  readonly depthM?: number;
 }
 
 /** A pointer that moved less than this has clicked, mm of the sheet. */
@@ -54,7 +56,31 @@ function useHoldingThePage(svg: RefObject<SVGSVGElement | null>): void {
   }, [svg]);
 }
 
-function useGrip({ places, repacking, onGrip }: OverlayProps) {
+const isSamePosition = (one: BedPosition | undefined, other: BedPosition | undefined): boolean =>
+  one?.chamber === other?.chamber && one?.place === other?.place;
+
+/**
+ * Makes the bed as deep as it is pulled, as often as drawing and figures keep up: the hand sees a line at once.
+ * @returns makes it so deep now
+ */
+function usePulling(grip: Grip | undefined, { repacking, isRead }: OverlayProps): () => void {
+  const done = useRef<Pick<Grip, 'key' | 'depthM'>>(undefined);
+  const pull = (): void => {
+    if (grip?.depthM === undefined) return;
+    const { key, depthM, bed } = grip;
+    if (done.current?.key === key && done.current.depthM === depthM) return;
+    done.current = { key, depthM };
+    repacking.resize(bed, depthM, key);
+  };
+  // biome-ignore lint/correctness/useExhaustiveDependencies: whenever the drawing has caught up, or the hand has moved
+  useEffect(() => {
+    if (isRead) pull();
+  }, [isRead, grip?.key, grip?.depthM]);
+  return pull;
+}
+
+function useGrip(props: OverlayProps) {
+  const { places, repacking, onGrip } = props;
   const svg = useRef<SVGSVGElement>(null);
   useHoldingThePage(svg);
   const [grip, setGrip] = useState<Grip>();
@@ -76,10 +102,15 @@ function useGrip({ places, repacking, onGrip }: OverlayProps) {
     if (Math.hypot(at.x - grip.from.x, at.y - grip.from.y) < clickMm) return;
     if (grip.does === 'resize') {
       const depthM = pulledDepthM(grip.bed, places.beds, pulledByM(grip, at, places.scale));
-      repacking.resize(grip.bed, depthM, grip.key);
-    } else setGrip({ ...grip, to: positionAt(at, places) });
+      if (depthM !== grip.depthM) setGrip({ ...grip, depthM });
+    } else {
+      const to = positionAt(at, places);
+      if (!isSamePosition(to, grip.to)) setGrip({ ...grip, to });
+    }
   };
+  const pull = usePulling(grip, props);
   const letGo = (): void => {
+    pull();
     if (grip?.does === 'move' && grip.to !== undefined) repacking.move(grip.bed, grip.to);
     setGrip(undefined);
   };
@@ -103,6 +134,18 @@ function Landing({ to, places }: { readonly to: BedPosition; readonly places: Se
     return <line className="landing" x1={box.x} x2={box.x + box.width} y1={y} y2={y} />;
   }
   const x = next?.x ?? (last === undefined ? box.x : last.x + last.width);
+  return <line className="landing" x1={x} x2={x} y1={box.y} y2={box.y + box.height} />;
+}
+
+/** Where the free edge of a bed is pulled to. */
+function Pulled({ grip: { bed, depthM }, scale }: { readonly grip: Grip; readonly scale: number }) {
+  if (depthM === undefined) return null;
+  const { box, chamber } = bed;
+  if (isUpright(chamber)) {
+    const y = box.y + box.height - depthM * scale;
+    return <line className="landing" x1={box.x} x2={box.x + box.width} y1={y} y2={y} />;
+  }
+  const x = box.x + depthM * scale;
   return <line className="landing" x1={x} x2={x} y1={box.y} y2={box.y + box.height} />;
 }
 
@@ -198,6 +241,7 @@ export function BedsOverlay(props: OverlayProps) {
         />
       ))}
       {grip?.to === undefined ? null : <Landing to={grip.to} places={places} />}
+      {grip === undefined ? null : <Pulled grip={grip} scale={places.scale} />}
     </svg>
   );
 }

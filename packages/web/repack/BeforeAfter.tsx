@@ -4,10 +4,13 @@ import { stages } from '@fettle/engine/model/medium.ts';
 import type { System } from '@fettle/engine/quantities/displayUnits.ts';
 import { printQuantity } from '@fettle/engine/quantities/printQuantity.ts';
 import { feedText, intervalText } from '@fettle/workflows/amounts.ts';
+import { memo } from 'react';
 
 interface TwoPackings {
-  readonly before: { readonly name: string; readonly assessment: Assessment };
-  readonly after: { readonly name: string; readonly assessment: Assessment };
+  readonly before: Assessment;
+  readonly beforeName: string;
+  readonly after: Assessment;
+  readonly afterName: string;
   readonly system: System;
   /** Also the figures that a hand need not follow. */
   readonly isWhole?: boolean;
@@ -55,7 +58,8 @@ const further = (system: System): readonly Row[] => [
 ];
 
 /** The figures of two packings beside each other. */
-export function BeforeAfter({ before, after, system, isWhole = false }: TwoPackings) {
+export const BeforeAfter = memo((of: TwoPackings) => {
+  const { before, beforeName, after, afterName, system, isWhole = false } = of;
   return (
     <table className="figures">
       <caption>
@@ -64,13 +68,13 @@ export function BeforeAfter({ before, after, system, isWhole = false }: TwoPacki
       <thead>
         <tr>
           <td />
-          <th scope="col">{before.name}</th>
-          <th scope="col">{after.name}</th>
+          <th scope="col">{beforeName}</th>
+          <th scope="col">{afterName}</th>
         </tr>
       </thead>
       <tbody>
         {[...rowsIn(system), ...(isWhole ? further(system) : [])].map(({ name, print }) => {
-          const [first, second] = [print(before.assessment), print(after.assessment)];
+          const [first, second] = [print(before), print(after)];
           return (
             <tr key={name} className={first === second ? '' : 'differs'}>
               <th scope="row">{name}</th>
@@ -82,4 +86,4 @@ export function BeforeAfter({ before, after, system, isWhole = false }: TwoPacki
       </tbody>
     </table>
   );
-}
+});

@@ -1,4 +1,6 @@
-import { type KeyboardEvent, useId } from 'react';
+import type { SectionPlaces } from '@fettle/drawing/sectionPlaces.ts';
+import type { Family } from '@fettle/engine/families/layout.ts';
+import { type KeyboardEvent, memo, useId } from 'react';
 import type { QuickFigures } from '../computing/assessed.ts';
 import { viewBoxOf } from '../drawing/viewBox.ts';
 import { goToField } from '../forms/goToField.ts';
@@ -20,15 +22,13 @@ const onKey =
     goToMeasurement(key);
   };
 
+interface DimensionsProps extends Pick<QuickFigures, 'drawing'>, Pick<SectionPlaces, 'dimensions'> {
+  readonly family: Family | undefined;
+}
+
 /** The dimensions of the drawing as ways to the fields that they are typed into. */
-export function DimensionsOverlay({
-  figures: { drawing, places },
-  names,
-}: {
-  readonly figures: Pick<QuickFigures, 'drawing' | 'places'>;
-  /** What the measurements are called, by key. */
-  readonly names: Readonly<Record<string, string>>;
-}) {
+export const DimensionsOverlay = memo(({ drawing, dimensions, family }: DimensionsProps) => {
+  const names = new Map(family?.measurements.map(({ key, label }) => [key, label]));
   const id = useId();
   return (
     // Groups of a drawing can be no fieldset.
@@ -39,7 +39,7 @@ export function DimensionsOverlay({
       role="group"
       aria-label="Dimensions on the drawing"
     >
-      {places.dimensions.map(({ measurement, box }) => (
+      {dimensions.map(({ measurement, box }) => (
         // biome-ignore lint/a11y/useSemanticElements: a shape of a drawing can be no button element
         <rect
           key={measurement}
@@ -49,7 +49,7 @@ export function DimensionsOverlay({
           height={box.height + 2 * roomMm}
           role="button"
           tabIndex={0}
-          aria-label={`Change the ${names[measurement] ?? measurement}`}
+          aria-label={`Change the ${names.get(measurement) ?? measurement}`}
           aria-describedby={id}
           onClick={() => goToMeasurement(measurement)}
           onKeyDown={onKey(measurement)}
@@ -58,4 +58,4 @@ export function DimensionsOverlay({
       <desc id={id}>Goes to the field of this measurement.</desc>
     </svg>
   );
-}
+});

@@ -69,7 +69,7 @@ export function PackingBench({
             isRead={isRead}
             onGrip={setGripped}
           />
-          {over}
+          <StillForm isStill={isGripped}>{over}</StillForm>
         </figure>
         <p className="told" role="status">
           {repacking.told}

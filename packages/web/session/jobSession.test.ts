@@ -215,7 +215,7 @@ describe('a job at work', () => {
   };
   const change = (session: JobSession, volume: string): void =>
     session.edit({ says: 'volume', recipe: setting('volume', volume) });
-  const rest = (): Promise<void> => new Promise((settle) => setTimeout(settle, 150));
+  const rest = (): Promise<void> => new Promise((settle) => setTimeout(settle, 450));
 
   test('a second window stands where the first does, and can undo what was done there', async () => {
     const { first, second: open } = await twoWindows();

@@ -58,14 +58,15 @@ export function MapPart({ work }: { readonly work: JobAtWork }) {
         </div>
       </div>
     );
-  const names = Object.fromEntries(family?.measurements.map(({ key, label }) => [key, label]) ?? []);
   return (
     <PackingBench
       session={work.session}
       field="found"
       figures={{ ...quick, isRead }}
       before={toMend}
-      over={<DimensionsOverlay figures={quick} names={names} />}
+      over={
+        <DimensionsOverlay drawing={quick.drawing} dimensions={quick.places.dimensions} family={family} />
+      }
     >
       <div ref={fields}>
         <MapFields family={family} />

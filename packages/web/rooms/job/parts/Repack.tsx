@@ -28,8 +28,10 @@ export function LaterPacking({
   const before =
     found.quick === undefined ? null : (
       <BeforeAfter
-        before={{ name: 'As found', assessment: found.quick.assessment }}
-        after={{ name, assessment: quick.assessment }}
+        before={found.quick.assessment}
+        beforeName="As found"
+        after={quick.assessment}
+        afterName={name}
         system={system}
       />
     );
