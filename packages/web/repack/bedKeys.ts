@@ -1,5 +1,5 @@
 import type { BedPlace, SectionPlaces } from '@fettle/drawing/sectionPlaces.ts';
-import { type KeyboardEvent, type RefObject, useEffect, useRef } from 'react';
+import { type KeyboardEvent, type RefObject, useLayoutEffect, useRef } from 'react';
 import type { BedPosition } from './bedEdits.ts';
 import { positionOf } from './moving.ts';
 import type { Repacking } from './useRepacking.ts';
@@ -92,8 +92,9 @@ export function useBedKeys(
     wanted.current = next.does(hands, bed, next.byM);
     if (wanted.current === undefined) workOff();
   };
+  // With the drawing, not a moment after it: a key pressed in between would meet the bed that had the focus before.
   // biome-ignore lint/correctness/useExhaustiveDependencies: once for every drawing that shows the newest change
-  useEffect(() => {
+  useLayoutEffect(() => {
     if (!isRead || svg.current === null) return;
     focusOn(svg.current, wanted.current);
     wanted.current = undefined;

@@ -53,11 +53,16 @@ export const packingIn = (document: unknown, field: PackingField): WrittenPackin
   return Object(found ?? {}) as WrittenPacking;
 };
 
-/** What was told, and the document that it was told of. */
+/** What was told, and where the history stood then. */
 interface Told {
   readonly says: string;
-  readonly of?: unknown;
+  readonly at?: string;
 }
+
+const placeInHistory = (session: JobSession): string => {
+  const { past, future } = session.state();
+  return `${past.length} ${future.length}`;
+};
 
 /** The changes that hands make, on the drawing as it stands. */
 const handsOn = (
@@ -66,7 +71,7 @@ const handsOn = (
 ): Omit<Repacking, 'hand' | 'take' | 'told'> => {
   const { session, field, places } = on;
   const packing = (): WrittenPacking => packingIn(session.state().document, field);
-  const say = (says: string): void => tell({ says, of: session.state().document });
+  const say = (says: string): void => tell({ says, at: placeInHistory(session) });
   const change = (next: WrittenPacking, says: string, key?: string): void => {
     session.edit(repacking(field, next, { says, ...(key === undefined ? {} : { key }) }));
     say(says);
@@ -116,9 +121,9 @@ export function useRepacking(
   places: SectionPlaces | undefined,
 ): Repacking {
   const [hand, take] = useState<string>();
-  const [{ says, of }, tell] = useState<Told>({ says: '' });
-  // What was undone since, or changed elsewhere, is no longer told.
-  const told = of === session.state().document ? says : '';
+  const [{ says, at }, tell] = useState<Told>({ says: '' });
+  const [undone] = session.state().future;
+  const told = at === placeInHistory(session) ? says : undone === undefined ? '' : `undone: ${undone.says}`;
   const hands = useMemo(
     () => handsOn({ session, field, ...(places === undefined ? {} : { places }) }, tell),
     [session, field, places],
