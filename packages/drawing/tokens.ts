@@ -1,7 +1,11 @@
-/** How a drawing is inked: on paper by day, in the workshop at night, or in one colour for print. */
-export type Theme = 'light' | 'dark' | 'print';
+/**
+ * How a drawing is inked: on paper by day, in the workshop at night, in one colour for print; or as the page says that
+ * it stands in, by the page's own variables, so that the same drawing follows day, night and print.
+ */
+export type Theme = 'light' | 'dark' | 'print' | 'page';
 
-export const themes: readonly Theme[] = ['light', 'dark', 'print'];
+/** The inks whose colours are known beforehand. */
+export const themes = ['light', 'dark', 'print'] as const;
 
 /** The inks of one theme. Each is told apart by shape or pattern too, never by colour alone. */
 export interface Palette {
@@ -47,6 +51,15 @@ export const palettes: Readonly<Record<Theme, Palette>> = {
     water: '#4c4c4c',
     waterTint: '#e2e2e2',
     fault: '#000000',
+  },
+  page: {
+    paper: 'var(--drawn-paper)',
+    ink: 'var(--drawn-ink)',
+    softInk: 'var(--drawn-softInk)',
+    hatch: 'var(--drawn-hatch)',
+    water: 'var(--drawn-water)',
+    waterTint: 'var(--drawn-waterTint)',
+    fault: 'var(--drawn-fault)',
   },
 };
 

@@ -1,5 +1,4 @@
 import { lazy, Suspense } from 'react';
-import { useTheme } from '../app/preferences.ts';
 import type { BothFigures } from '../computing/assessed.ts';
 import type { Rested } from '../computing/useRested.ts';
 import { Drawn } from '../drawing/Drawn.tsx';
@@ -43,8 +42,7 @@ export function Compare({
   readonly chosen: Chosen;
 }) {
   const { state, system } = work;
-  const theme = useTheme();
-  const both = useBoth(state.number, { first, second }, { system, theme, stacked: useNarrow() });
+  const both = useBoth(state.number, { first, second }, { system, stacked: useNarrow() });
   const { figures } = both;
   if (figures === undefined || both.problems.length > 0) return <Waiting {...both} />;
   const names = [first.name, second.name] as const;

@@ -6,7 +6,7 @@ import { thoroughEngine } from '../computing/engines.ts';
 import { type Rested, useRested } from '../computing/useRested.ts';
 import type { Side } from './sides.ts';
 
-interface Asked extends Pick<Shown, 'system' | 'theme'> {
+interface Asked extends Pick<Shown, 'system'> {
   readonly one: Packed | undefined;
   readonly other: Packed | undefined;
   readonly stacked: boolean;
@@ -42,10 +42,10 @@ function usePacked(number: number, side: Side | undefined): Packed | undefined {
 export function useBoth(
   number: number,
   sides: { readonly first: Side | undefined; readonly second: Side | undefined },
-  { system, theme, stacked }: Omit<Asked, 'one' | 'other'>,
+  { system, stacked }: Omit<Asked, 'one' | 'other'>,
 ): Rested<BothFigures> {
   const one = usePacked(number, sides.first);
   const other = usePacked(number, sides.second);
-  const asked = useMemo(() => ({ one, other, system, theme, stacked }), [one, other, system, theme, stacked]);
+  const asked = useMemo(() => ({ one, other, system, stacked }), [one, other, system, stacked]);
   return useRested(asked, compute);
 }

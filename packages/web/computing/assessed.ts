@@ -1,5 +1,4 @@
 import type { SectionPlaces } from '@fettle/drawing/sectionPlaces.ts';
-import type { Theme } from '@fettle/drawing/tokens.ts';
 import type { Assessment } from '@fettle/engine/assessment/assessment.ts';
 import type { PumpAndSystem } from '@fettle/engine/assessment/hydraulics/curves.ts';
 import type { Model } from '@fettle/engine/model/model.ts';
@@ -12,7 +11,6 @@ import type { AssessedJob } from '@fettle/workflows/assessJob.ts';
 /** How figures and drawings are to look. */
 export interface Shown {
   readonly system: System;
-  readonly theme: Theme;
   /** Which packing of the job; where it describes no such state, the one before it in the work. */
   readonly state: PackedState;
 }

@@ -2,6 +2,7 @@ import { beforeAfterDrawing } from '@fettle/drawing/beforeAfterDrawing.ts';
 import { describeDirt, dirtRowDrawing } from '@fettle/drawing/dirtRowDrawing.ts';
 import { sectionDrawing } from '@fettle/drawing/sectionDrawing.ts';
 import { sectionPlaces } from '@fettle/drawing/sectionPlaces.ts';
+import type { Theme } from '@fettle/drawing/tokens.ts';
 import { assess } from '@fettle/engine/assessment/assess.ts';
 import { dirtTimes } from '@fettle/engine/assessment/dirt/dirtTimes.ts';
 import { pumpAndSystem } from '@fettle/engine/assessment/hydraulics/curves.ts';
@@ -47,21 +48,21 @@ const plannedCurves = (reading: Extract<JobReading, { ok: true }>, state: Packed
   return planned === undefined ? {} : { plannedCurves: curvesOf(planned, assess(planned).dutyPoint) };
 };
 
+/** Drawings follow the page that they stand in. */
+const theme: Theme = 'page';
+
 /** Parts into which a cleaning interval is divided where dirt is drawn. */
 const dirtSteps = 4;
 
-const dirtOf = (model: Model, layout: Layout, theme: Shown['theme']): DirtDrawn => {
+const dirtOf = (model: Model, layout: Layout): DirtDrawn => {
   const { packing, media } = model;
   const drawn = { layout, packing, media, times: dirtTimes(model, dirtSteps), theme };
   return { drawing: dirtRowDrawing(drawn), says: describeDirt(drawn) };
 };
 
-const compared = (
-  { model, notes }: Extract<JobReading, { ok: true }>,
-  theme: Shown['theme'],
-): ComparedFigures => {
+const compared = ({ model, notes }: Extract<JobReading, { ok: true }>): ComparedFigures => {
   const assessment = assess(model);
-  const dirt = dirtOf(model, assessment.layout, theme);
+  const dirt = dirtOf(model, assessment.layout);
   return { model, notes, assessment, dirt, curves: curvesOf(model, assessment.dutyPoint) };
 };
 
@@ -78,7 +79,7 @@ const engine = {
       media: model.media,
       assessment,
       units: shown.system,
-      theme: shown.theme,
+      theme,
     };
     const figures = {
       model,
@@ -98,18 +99,18 @@ const engine = {
     return { ok: true, figures: { ...job, curves, ...plannedCurves(reading, state) } };
   },
 
-  dirt(document: unknown, { theme, state }: Pick<Shown, 'theme' | 'state'>): Computed<DirtDrawn> {
+  dirt(document: unknown, state: PackedState): Computed<DirtDrawn> {
     const reading = opened(document, state);
     if (!reading.ok) return reading;
     const { layout } = assess(reading.model);
-    return { ok: true, figures: dirtOf(reading.model, layout, theme) };
+    return { ok: true, figures: dirtOf(reading.model, layout) };
   },
 
-  both(one: Packed, other: Packed, shown: Pick<Shown, 'system' | 'theme'> & Stacked): Computed<BothFigures> {
+  both(one: Packed, other: Packed, shown: Pick<Shown, 'system'> & Stacked): Computed<BothFigures> {
     const [before, after] = [opened(one.document, one.state), opened(other.document, other.state)];
     if (!before.ok) return before;
     if (!after.ok) return after;
-    const [first, second] = [compared(before, shown.theme), compared(after, shown.theme)];
+    const [first, second] = [compared(before), compared(after)];
     const stateOf = ({ model, assessment }: ComparedFigures, { name }: Packed) => ({
       layout: assessment.layout,
       packing: model.packing,
@@ -121,7 +122,7 @@ const engine = {
       after: stateOf(second, other),
       media: { ...first.model.media, ...second.model.media },
       units: shown.system,
-      theme: shown.theme,
+      theme,
       title: `${one.name} and ${other.name}`,
       stacked: shown.stacked,
     });

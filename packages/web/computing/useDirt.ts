@@ -1,17 +1,18 @@
+import type { PackedState } from '@fettle/job/packedStates.ts';
 import { useMemo } from 'react';
-import type { DirtDrawn, Shown } from './assessed.ts';
+import type { DirtDrawn } from './assessed.ts';
 import { thoroughEngine } from './engines.ts';
 import { useRested } from './useRested.ts';
 
-type Asked = Pick<Shown, 'theme' | 'state'> & { readonly document: unknown };
+interface Asked {
+  readonly document: unknown;
+  readonly state: PackedState;
+}
 
-const compute = ({ document, ...shown }: Asked) => thoroughEngine().dirt(document, shown);
+const compute = ({ document, state }: Asked) => thoroughEngine().dirt(document, state);
 
 /** How dirt comes into a packing of a document; undefined before it is known. */
-export function useDirt(
-  document: unknown,
-  { theme, state }: Pick<Shown, 'theme' | 'state'>,
-): DirtDrawn | undefined {
-  const asked = useMemo(() => ({ document, theme, state }), [document, theme, state]);
+export function useDirt(document: unknown, state: PackedState): DirtDrawn | undefined {
+  const asked = useMemo(() => ({ document, state }), [document, state]);
   return useRested(asked, compute).figures;
 }

@@ -18,7 +18,7 @@ interface Asked extends Shown {
 }
 
 /** Computes drawing and figures whenever a document changes, on a thread of their own. */
-export function useQuick(document: unknown, { system, theme, state }: Shown): Quick {
+export function useQuick(document: unknown, { system, state }: Shown): Quick {
   const [quick, setQuick] = useState<QuickFigures>();
   const [problems, setProblems] = useState<Quick['problems']>([]);
   const [read, setRead] = useState<unknown>();
@@ -34,6 +34,6 @@ export function useQuick(document: unknown, { system, theme, state }: Shown): Qu
       ),
     [],
   );
-  useEffect(() => follow({ document, system, theme, state }), [document, system, theme, state, follow]);
+  useEffect(() => follow({ document, system, state }), [document, system, state, follow]);
   return { quick, problems, isRead: read === document };
 }

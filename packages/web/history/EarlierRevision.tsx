@@ -1,7 +1,6 @@
 import { changesBetween } from '@fettle/job/changes/changes.ts';
 import type { JobDocument } from '@fettle/job/schema/job.ts';
 import { useQuery } from '@tanstack/react-query';
-import { useTheme } from '../app/preferences.ts';
 import { readRevision } from '../client/history.ts';
 import { useQuick } from '../computing/useQuick.ts';
 import { Drawn } from '../drawing/Drawn.tsx';
@@ -17,8 +16,7 @@ interface LookProps {
 
 /** The filter as it was drawn from a revision. */
 function EarlierSection({ work, document }: { readonly work: JobAtWork; readonly document: JobDocument }) {
-  const theme = useTheme();
-  const { quick, problems } = useQuick(document, { system: work.system, theme, state: 'as-found' });
+  const { quick, problems } = useQuick(document, { system: work.system, state: 'as-found' });
   const [wrong] = problems;
   if (wrong !== undefined)
     return <p>It cannot be drawn: {problemInWords(wrong, fieldInWords(document, wrong.path))}</p>;

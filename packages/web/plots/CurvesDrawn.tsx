@@ -1,6 +1,5 @@
 import type { System } from '@fettle/engine/quantities/displayUnits.ts';
 import { PumpCurvePlot } from '@fettle/plots/PumpCurvePlot.tsx';
-import { useTheme } from '../app/preferences.ts';
 import type { ComparedFigures } from '../computing/assessed.ts';
 
 /** Pump and system of two packings in one plot. */
@@ -13,7 +12,6 @@ export default function CurvesDrawn({
   readonly figures: readonly [ComparedFigures, ComparedFigures];
   readonly system: System;
 }) {
-  const theme = useTheme();
   const [first, second] = figures.map(({ curves }, index) => ({
     ...curves,
     name: (names[index] ?? '').toLowerCase(),
@@ -23,7 +21,7 @@ export default function CurvesDrawn({
   return (
     <div className="plots">
       <figure className="plot">
-        <PumpCurvePlot id="compared-plot" system={system} theme={theme} found={first} {...planned} />
+        <PumpCurvePlot id="compared-plot" system={system} theme="page" found={first} {...planned} />
       </figure>
     </div>
   );

@@ -1,5 +1,4 @@
 import type { PackedState } from '@fettle/job/packedStates.ts';
-import { useTheme } from '../app/preferences.ts';
 import { useDirt } from '../computing/useDirt.ts';
 import { DirtRow } from './DirtRow.tsx';
 
@@ -13,6 +12,6 @@ export function DirtOf({
   readonly state: PackedState;
   readonly name: string;
 }) {
-  const dirt = useDirt(document, { theme: useTheme(), state });
+  const dirt = useDirt(document, state);
   return dirt === undefined ? null : <DirtRow dirt={dirt} name={name} />;
 }

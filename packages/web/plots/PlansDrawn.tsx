@@ -1,7 +1,6 @@
 import { PlansPlot, type SaidFigure } from '@fettle/plots/PlansPlot.tsx';
 import type { Figure } from '@fettle/workflows/results/figures.ts';
 import type { PlansResult } from '@fettle/workflows/results/plans.ts';
-import { useTheme } from '../app/preferences.ts';
 import { feed, sum } from '../plans/planTexts.ts';
 
 const said = (figure: Figure, print: (figure: Figure) => string): SaidFigure => {
@@ -12,13 +11,12 @@ const said = (figure: Figure, print: (figure: Figure) => string): SaidFigure => 
 
 /** What the plans cost and the feed that each carries, in the words of the table. */
 export default function PlansDrawn({ plans, currency }: { plans: PlansResult; currency: string }) {
-  const theme = useTheme();
   if (plans.plans.length === 0) return null;
   return (
     <figure className="plot">
       <PlansPlot
         id="plans-plot"
-        theme={theme}
+        theme="page"
         currency={currency}
         gain={{ name: 'feed carried', unit: plans.asFound.feed.unit }}
         asFound={said(plans.asFound.feed, feed)}

@@ -4,7 +4,6 @@ import { HeadBudgetPlot } from '@fettle/plots/HeadBudgetPlot.tsx';
 import { type MeasuredFlow, PumpCurvePlot } from '@fettle/plots/PumpCurvePlot.tsx';
 import { ResidenceTimePlot } from '@fettle/plots/ResidenceTimePlot.tsx';
 import { headByPart } from '@fettle/workflows/report/water.ts';
-import { useTheme } from '../app/preferences.ts';
 import { inWords } from '../app/words.ts';
 import type { WholeFigures } from '../computing/assessed.ts';
 
@@ -18,7 +17,7 @@ const measuredIn = ({ tests, packedState = 'as-found' }: Model): MeasuredFlow | 
 
 /** The plots of a filter through which water flows. */
 export default function WaterDrawn({ figures, system }: { figures: WholeFigures; system: System }) {
-  const look = { system, theme: useTheme() };
+  const look = { system, theme: 'page' } as const;
   const { model, assessment, curves, plannedCurves } = figures;
   const measured = measuredIn(model);
   const name = inWords(model.packedState ?? 'as-found');

@@ -1,6 +1,6 @@
 import { useEffect, useMemo, useRef } from 'react';
 import { Link, useLocation, useSearchParams } from 'wouter';
-import { useSystem, useTheme } from '../../app/preferences.ts';
+import { useSystem } from '../../app/preferences.ts';
 import { useAlike } from '../../computing/useAlike.ts';
 import type { Quick } from '../../computing/useQuick.ts';
 import { JobForm } from '../../forms/JobForm.tsx';
@@ -112,12 +112,12 @@ function useFormOf(session: JobSession, { problems, quick }: Quick, document: Se
 /** A job that is open: its rail, and the part that is shown. */
 export function OpenJob({ session, part }: { readonly session: JobSession; readonly part: string }) {
   const state = useSessionState(session);
-  const [system, theme] = [useSystem(), useTheme()];
+  const system = useSystem();
   const shown = jobParts.find(({ id }) => id === part);
   const [asked] = useSearchParams();
   const { packed = 'as-found' } = shown ?? {};
   const looked = packed === 'asked' ? lookedState(state.document, asked.get('state')) : packed;
-  const { figures, document: readable } = useReadableQuick(state.document, { system, theme, state: looked });
+  const { figures, document: readable } = useReadableQuick(state.document, { system, state: looked });
   const [, go] = useLocation();
   useUndoKeys(session);
   useLeftBehind(session);

@@ -2,7 +2,7 @@ import { familyById } from '@fettle/engine/families/families.ts';
 import type { Family } from '@fettle/engine/families/layout.ts';
 import { type FormEvent, useEffect, useRef, useState } from 'react';
 import { useLocation } from 'wouter';
-import { useSystem, useTheme } from '../../app/preferences.ts';
+import { useSystem } from '../../app/preferences.ts';
 import { takeIn } from '../../client/jobs.ts';
 import { type Quick, useQuick } from '../../computing/useQuick.ts';
 import { Drawn } from '../../drawing/Drawn.tsx';
@@ -118,7 +118,7 @@ function useTakingIn(document: unknown, { problems, isRead }: Quick) {
 /** A filter is taken in: from nothing to its first drawing and figures. */
 export default function TakeInRoom() {
   const { document, edit } = useDraft();
-  const figures = useQuick(document, { system: useSystem(), theme: useTheme(), state: 'as-found' });
+  const figures = useQuick(document, { system: useSystem(), state: 'as-found' });
   const { problems, quick } = figures;
   const { send, wasSent, failure, form, lack } = useTakingIn(document, figures);
   const family = familyById(String(valueAt(document, ['filter', 'family'])));

@@ -1,5 +1,4 @@
 import { memo, type ReactNode, useDeferredValue } from 'react';
-import { useTheme } from '../../../app/preferences.ts';
 import { useAsFound } from '../../../computing/useAsFound.ts';
 import { useQuick } from '../../../computing/useQuick.ts';
 import { Plans } from '../../../plans/Plans.tsx';
@@ -23,7 +22,7 @@ export function LaterPacking({
 }) {
   const { session, state, figures, system } = work;
   const { quick, isRead } = figures;
-  const found = useQuick(useAsFound(state.document), { system, theme: useTheme(), state: 'as-found' });
+  const found = useQuick(useAsFound(state.document), { system, state: 'as-found' });
   if (quick === undefined) return <p className="wait">The drawing comes when the map is filled in.</p>;
   const before =
     found.quick === undefined ? null : (
