@@ -1,3 +1,4 @@
+import { alike } from '@fettle/job/changes/alike.ts';
 import { applyPatches, enablePatches, type Patch, produceWithPatches } from 'immer';
 
 enablePatches();
@@ -64,6 +65,14 @@ export function edited(history: History, { says, key, recipe }: Edit): History {
   };
   return { document, past: [...(goesOn ? history.past.slice(0, -1) : history.past), step], future: [] };
 }
+
+/** The change after which a document says what another one does. */
+export const becoming =
+  (next: Readonly<Record<string, unknown>>): Recipe =>
+  (draft) => {
+    for (const name of Object.keys(draft)) if (!Object.hasOwn(next, name)) delete draft[name];
+    for (const [name, value] of Object.entries(next)) if (!alike(draft[name], value)) draft[name] = value;
+  };
 
 /** Undefined where the patches no longer fit: the document was changed elsewhere. */
 const patched = (document: Worked, patches: readonly Patch[]): Worked | undefined => {

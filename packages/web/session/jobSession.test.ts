@@ -1,55 +1,7 @@
 import { describe, expect, test, vi } from 'vitest';
 import { Refused, Unreached } from '../client/request.ts';
-import type { Recipe, Worked } from './history.ts';
-import { type JobSession, openSession, type SessionTools } from './jobSession.ts';
-import type { KeptSession } from './kept.ts';
-import type { WindowNews } from './windows.ts';
-
-/** Records of one job, as a server keeps them, with a network that may be down. */
-const recordsOf = (document: Worked) => {
-  const revisions = [document];
-  const at = (revision: number): Worked => revisions[revision - 1] ?? document;
-  const records = {
-    isReached: true,
-    revisions,
-    newest: () => at(revisions.length),
-    async read() {
-      if (!records.isReached) throw new Unreached(undefined);
-      return { document: records.newest() as never, revision: revisions.length };
-    },
-    async write(_number: number, of: { document: Worked; base: number }) {
-      if (!records.isReached) throw new Unreached(undefined);
-      if (of.base !== revisions.length)
-        throw new Refused({ status: 412, title: '', detail: '', code: 'lost-race' });
-      revisions.push(of.document);
-      return { revision: revisions.length, merged: false };
-    },
-  };
-  return records;
-};
-
-const toolsFor = (records: ReturnType<typeof recordsOf>) => {
-  const kept = new Map<number, KeptSession>();
-  const tools: SessionTools = {
-    records,
-    keeper: {
-      find: async (number) => kept.get(number),
-      keep: async (session) => {
-        kept.set(session.number, session);
-      },
-    },
-    windows: () => ({ tell: () => undefined, close: () => undefined }),
-    alone: (_, work) => work(),
-  };
-  return { tools, kept };
-};
-
-const start: Worked = { fettle: 1, tank: { volume: '180 L', feed: '1.5 g/d' } };
-const setting =
-  (field: string, value: string): Recipe =>
-  (draft) => {
-    Object(draft.tank)[field] = value;
-  };
+import { openSession } from './jobSession.ts';
+import { recordsOf, setting, start, toolsFor } from './testing/jobTools.ts';
 
 describe('a job at work', () => {
   test('is written once after a moment of quiet, with all edits until then', async () => {
@@ -190,78 +142,5 @@ describe('a job at work', () => {
     await session.flush();
     expect(records.newest()).toEqual(session.state().document);
     session.close();
-  });
-
-  /** A session in each of two windows of one browser, the second opened when it is asked for. */
-  const twoWindows = async () => {
-    const { tools } = toolsFor(recordsOf(start));
-    const listeners: ((news: WindowNews) => void)[] = [];
-    const told: WindowNews[] = [];
-    const channel = { isOpen: true };
-    const linked: SessionTools = {
-      ...tools,
-      windows: (_, onNews) => {
-        listeners.push(onNews);
-        const tell = (news: WindowNews): void => {
-          told.push(news);
-          // As a channel between windows does: nothing that is told is the same object there.
-          for (const listen of listeners)
-            if (listen !== onNews && channel.isOpen) listen(structuredClone(news));
-        };
-        return { tell, close: () => undefined };
-      },
-    };
-    return { told, channel, first: await openSession(1, linked), second: () => openSession(1, linked) };
-  };
-  const change = (session: JobSession, volume: string): void =>
-    session.edit({ says: 'volume', recipe: setting('volume', volume) });
-  const rest = (): Promise<void> => new Promise((settle) => setTimeout(settle, 450));
-
-  test('a second window stands where the first does, and can undo what was done there', async () => {
-    const { first, second: open } = await twoWindows();
-    const second = await open();
-    change(first, '190 L');
-    await rest();
-    change(first, '200 L');
-    await rest();
-    expect(second.state().document).toEqual(first.state().document);
-    second.undo();
-    await rest();
-    expect(first.state().document.tank).toMatchObject({ volume: '190 L' });
-    first.redo();
-    await rest();
-    expect(second.state().document.tank).toMatchObject({ volume: '200 L' });
-    expect(second.state().past).toHaveLength(2);
-    first.close();
-    second.close();
-  });
-
-  test('windows tell each other new steps alone, not all that can be undone', async () => {
-    const { first, told } = await twoWindows();
-    for (const litres of [190, 191, 192, 193]) {
-      change(first, `${litres} L`);
-      await rest();
-    }
-    expect(told.map(({ steps }) => steps.length).reduce((sum, count) => sum + count)).toBe(4);
-    first.close();
-  });
-
-  test('a window that missed steps finds them where they are kept', async () => {
-    const { first, channel, second: open } = await twoWindows();
-    const second = await open();
-    channel.isOpen = false;
-    change(first, '190 L');
-    await rest();
-    change(first, '191 L');
-    await rest();
-    channel.isOpen = true;
-    change(first, '192 L');
-    await rest();
-    expect(second.state().past).toHaveLength(3);
-    second.undo();
-    second.undo();
-    expect(second.state().document.tank).toMatchObject({ volume: '190 L' });
-    first.close();
-    second.close();
   });
 });

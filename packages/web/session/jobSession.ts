@@ -1,8 +1,16 @@
 import { alike } from '@fettle/job/changes/alike.ts';
-import { mergeByField } from '@fettle/job/changes/merge.ts';
-import { type Edit, edited, type History, historyOf, redone, undone, type Worked } from './history.ts';
+import {
+  becoming,
+  type Edit,
+  edited,
+  type History,
+  historyOf,
+  redone,
+  undone,
+  type Worked,
+} from './history.ts';
 import type { KeptSession, SessionKeeper } from './kept.ts';
-import { type RecordsOfJob, type Saved, save } from './saving.ts';
+import { type RecordsOfJob, type Saved, save, withEditsSince } from './saving.ts';
 import { type Line, lineOf, sameUntil, splitAt } from './stepLine.ts';
 import type { OtherWindows, WindowNews } from './windows.ts';
 
@@ -110,6 +118,8 @@ class WorkedJob implements JobSession {
   /** The newest state that is kept and told; and the steps of it that the other windows have. */
   #spread: SessionState;
   #told: Line;
+  /** How often another window has told something. */
+  #heard = 0;
   #isClosed = false;
 
   constructor(opened: SessionState, tools: SessionTools) {
@@ -210,18 +220,37 @@ class WorkedJob implements JobSession {
   }
 
   async #hear(news: WindowNews): Promise<void> {
-    const { revision, base, document, done } = news;
-    const known = lineOf(this.#state);
+    this.#heard += 1;
+    const turn = this.#heard;
+    const known = this.#spread;
     // A window that slept or was just opened has missed steps: they are kept.
-    const kept = news.from > known.length ? await this.#tools.keeper.find(this.#state.number) : undefined;
-    const before = kept === undefined ? known : lineOf(kept);
-    const { past, future } = splitAt([...before.slice(0, news.from), ...news.steps], done);
+    const isBehind = news.from > this.#told.length;
+    const kept = isBehind ? await this.#tools.keeper.find(this.#state.number) : undefined;
+    // What was told since says all of this and more.
+    if (turn !== this.#heard) return;
+    const untold = this.#untoldOver(news.document, known);
+    const before = kept === undefined ? this.#told : lineOf(kept);
+    this.#hearOn(news, [...before.slice(0, news.from), ...news.steps]);
+    if (untold !== undefined) this.edit(untold);
+  }
+
+  #hearOn({ revision, base, document, done }: WindowNews, line: Line): void {
     const standing = standingOf(document, base);
-    this.#show({ ...this.#state, revision, base, document, past, future, standing });
+    this.#show({ ...this.#state, revision, base, document, ...splitAt(line, done), standing });
     this.#spread = this.#state;
     this.#told = lineOf(this.#state);
     // The window of the edit writes it; this one does should that one be gone.
     if (standing.is === 'unsaved') this.#writeIn(3 * quietMs);
+  }
+
+  /** What was done here that another window did not know, as a change of what it has. */
+  #untoldOver(theirs: Worked, known: SessionState): Edit | undefined {
+    const { document, past, future } = this.#state;
+    if (document === known.document) return undefined;
+    const [back] = past.length < known.past.length ? future : [];
+    const { says = '', key } = back === undefined ? (past.at(-1) ?? {}) : { says: `undo ${back.says}` };
+    const both = withEditsSince(known.document, { saved: theirs, now: document });
+    return { says, ...(key === undefined ? {} : { key }), recipe: becoming(both) };
   }
 
   #writeIn(ms: number): void {
@@ -260,12 +289,3 @@ class WorkedJob implements JobSession {
     if (standing.is === 'unsaved') this.#writeIn(quietMs);
   }
 }
-
-/** What was written, with the edits that were made while it was being written. */
-const withEditsSince = (sent: Worked, of: { readonly saved: Worked; readonly now: Worked }): Worked => {
-  if (of.now === sent) return of.saved;
-  if (of.saved === sent) return of.now;
-  // The side that is called theirs wins where both changed a field: it is what was typed last.
-  const { merged } = mergeByField({ base: sent, theirs: of.now, yours: of.saved });
-  return { fettle: 1, ...Object(merged) };
-};

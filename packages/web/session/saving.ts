@@ -85,3 +85,15 @@ async function written(
   }
   return takeTheirs(records, number, of);
 }
+
+/** What is known elsewhere by now, with the edits that were made here since both said the same. */
+export const withEditsSince = (
+  same: Worked,
+  of: { readonly saved: Worked; readonly now: Worked },
+): Worked => {
+  if (of.now === same) return of.saved;
+  if (of.saved === same) return of.now;
+  // The side that is called theirs wins where both changed a field: it is what was typed last.
+  const { merged } = mergeByField({ base: same, theirs: of.now, yours: of.saved });
+  return asWorked(merged);
+};

@@ -1,6 +1,6 @@
 import { alike } from '@fettle/job/changes/alike.ts';
-import { mergeByField } from '@fettle/job/changes/merge.ts';
-import type { Edit, Worked } from '../../session/history.ts';
+import { becoming, type Edit, type Worked } from '../../session/history.ts';
+import { withEditsSince } from '../../session/saving.ts';
 
 /** A job as it stood when its page was left with something that was not in the records. */
 export interface LeftBehind {
@@ -41,14 +41,6 @@ export const takeLeft = (place: LeftPlace, job: number): LeftBehind | undefined 
  */
 export function bringingBack(left: LeftBehind, now: LeftBehind): Edit | undefined {
   if (left.revision !== now.revision || alike(left.document, now.document)) return undefined;
-  // The side that is called theirs wins where both changed a field: it is what was typed last.
-  const { merged } = mergeByField({ base: left.base, theirs: left.document, yours: now.document });
-  const next: Readonly<Record<string, unknown>> = Object(merged);
-  return {
-    says: 'what was typed last',
-    recipe: (draft) => {
-      for (const name of Object.keys(draft)) if (!Object.hasOwn(next, name)) delete draft[name];
-      for (const [name, value] of Object.entries(next)) if (!alike(draft[name], value)) draft[name] = value;
-    },
-  };
+  const both = withEditsSince(left.base, { saved: now.document, now: left.document });
+  return { says: 'what was typed last', recipe: becoming(both) };
 }
