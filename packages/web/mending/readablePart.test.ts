@@ -1,6 +1,6 @@
 import { readDocument } from '@fettle/job/read.ts';
 import { describe, expect, test } from 'vitest';
-import { problemsIn, statesToLeaveOut, withoutStates } from './readablePart.ts';
+import { fieldsToLeaveOut, problemsIn, withoutFields } from './readablePart.ts';
 
 const job = (more: object) => ({
   fettle: 1,
@@ -28,22 +28,30 @@ describe('a job whose plan is too much for a chamber', () => {
     expect(problemsIn('planned', problems)).toMatchObject([
       { path: 'planned.packing.basket-1', allowed: 'at most 60.0 mm in all' },
     ]);
-    const left = statesToLeaveOut(problems);
+    const left = fieldsToLeaveOut(problems);
     expect(left).toEqual(['planned']);
-    expect(problemsOf(withoutStates(document, left))).toEqual([]);
-    expect(withoutStates(document, left).packing).toEqual(document.packing);
+    expect(problemsOf(withoutFields(document, left))).toEqual([]);
+    expect(withoutFields(document, left).packing).toEqual(document.packing);
   });
 
   test('keeps the state as left, where that one reads', () => {
     const document = job({ planned: tooMuch, asLeft: { packing: {} } });
-    expect(withoutStates(document, statesToLeaveOut(problemsOf(document))).asLeft).toEqual({ packing: {} });
+    expect(withoutFields(document, fieldsToLeaveOut(problemsOf(document))).asLeft).toEqual({ packing: {} });
   });
 
   test('is not helped so where something else is wrong as well', () => {
-    expect(statesToLeaveOut(problemsOf(job({ planned: tooMuch, tank: { volume: '180' } })))).toEqual([]);
+    expect(fieldsToLeaveOut(problemsOf(job({ planned: tooMuch, tank: { volume: '180' } })))).toEqual([]);
   });
 });
 
+test('a quote with a price still open does not take the drawing away', () => {
+  const document = job({ quote: { work: [{ what: 'clean and test', hours: 'soon' }] } });
+  const problems = problemsOf(document);
+  expect(problems).not.toEqual([]);
+  expect(fieldsToLeaveOut(problems)).toEqual(['quote']);
+  expect(problemsOf(withoutFields(document, ['quote']))).toEqual([]);
+});
+
 test('nothing is left out of a job that reads', () => {
-  expect(statesToLeaveOut([])).toEqual([]);
+  expect(fieldsToLeaveOut([])).toEqual([]);
 });

@@ -4,7 +4,8 @@ import type { Problem } from '@fettle/job/problems.ts';
 /** The states of a filter that follow the one as found, by their fields in a job. */
 export type LaterField = 'planned' | 'asLeft';
 
-const laterFields: readonly LaterField[] = ['planned', 'asLeft'];
+/** Fields from which neither the drawing nor the figures of the filter as found follow. */
+const fieldsApart: readonly string[] = ['planned', 'asLeft', 'job', 'owner', 'consent', 'quote', 'approval'];
 
 const isIn = (field: string, { path }: Pick<Problem, 'path'>): boolean => readPath(path)[0] === field;
 
@@ -15,17 +16,18 @@ export const problemsIn = <Told extends Pick<Problem, 'path'>>(
 ): readonly Told[] => problems.filter((problem) => isIn(field, problem));
 
 /**
- * The later states that have to be left out of a document so that the rest of it reads.
+ * The fields that have to be left out of a document so that the rest of it reads: later states, and what is written of
+ * the job beside the filter, such as a quote with a price still open.
  *
- * @returns none where nothing is wrong, or something beside those states is
+ * @returns none where nothing is wrong, or something beside those fields is
  */
-export const statesToLeaveOut = (problems: readonly Pick<Problem, 'path'>[]): readonly LaterField[] => {
-  const isLater = problems.every((problem) => laterFields.some((field) => isIn(field, problem)));
-  return isLater ? laterFields.filter((field) => problemsIn(field, problems).length > 0) : [];
+export const fieldsToLeaveOut = (problems: readonly Pick<Problem, 'path'>[]): readonly string[] => {
+  const areApart = problems.every((problem) => fieldsApart.some((field) => isIn(field, problem)));
+  return areApart ? fieldsApart.filter((field) => problemsIn(field, problems).length > 0) : [];
 };
 
-/** A document without some of its states. */
-export const withoutStates = (
+/** A document without some of its fields. */
+export const withoutFields = (
   document: Readonly<Record<string, unknown>>,
   fields: readonly string[],
 ): Readonly<Record<string, unknown>> =>

@@ -67,7 +67,7 @@ function Waiting({
     return whole === undefined ? null : (
       <p role="status" className="marked">
         {isPart
-          ? 'The figures below are without the state in which something is wrong.'
+          ? 'The figures below are without the part of the job in which something is wrong.'
           : 'The figures below are of the job as it was before these fields.'}
       </p>
     );
