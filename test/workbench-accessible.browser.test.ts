@@ -90,6 +90,7 @@ const states: readonly RoomState[] = [
     state: 'a quote with open prices, agreed to',
     path: '/jobs/4/quote',
     first: async (page) => {
+      await page.getByRole('heading', { name: 'The owner agrees' }).waitFor();
       for (const name of ['Add work', 'Add part', 'The owner agrees, today']) {
         const one = page.getByRole('button', { name });
         if (await one.isVisible()) await one.click();
