@@ -37,6 +37,18 @@ describe('dirt over time, drawn', () => {
     expect(dark.at(-1)).toBeGreaterThan(0);
   });
 
+  test.each([
+    [0.1234, 'holds 120 g of dry dirt'],
+    [0.00084, 'holds 0.84 g of dry dirt'],
+    [2e-10, 'holds less than 0.01 g of dry dirt'],
+    [0, 'holds 0 g of dry dirt'],
+  ])('%d kg of dirt is written as people write grams', (dirtKg, says) => {
+    const [[, model]] = familyModels as [(typeof familyModels)[number]];
+    const row = rowOf(model);
+    const times = row.times.map((time) => ({ ...time, beds: time.beds.map((bed) => ({ ...bed, dirtKg })) }));
+    expect(describeDirt({ ...row, times })).toContain(says);
+  });
+
   test.each(familyModels)('%s: what is seen is said in a sentence, bed by bed', (_, model) => {
     const row = rowOf(model);
     const says = describeDirt(row);

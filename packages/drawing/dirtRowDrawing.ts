@@ -147,6 +147,12 @@ function key(palette: Palette): string {
 
 const keyHeight = 14.5;
 
+/** Dry dirt in two figures that count: `0.84 g`, `120 g`. */
+function gramsText(kg: number): string {
+  const grams = kg * 1000;
+  return grams > 0 && grams < 0.01 ? 'less than 0.01 g' : `${Number(grams.toPrecision(2))} g`;
+}
+
 /** What the row shows in words: the beds at its end, each with its dirt and its water. */
 export function describeDirt(drawn: DirtToDraw): string {
   const last = drawn.times.at(-1);
@@ -154,7 +160,7 @@ export function describeDirt(drawn: DirtToDraw): string {
   const beds = placedBeds(drawn).flatMap(({ bed, tag, name }) => {
     const dirty = last.beds.find(({ id }) => id === bed.id);
     if (dirty === undefined) return [];
-    return `${tag} ${name} holds ${(dirty.dirtKg * 1000).toPrecision(2)} g of dry dirt and passes ${printShare(dirty.flowRatio)} of its clean flow`;
+    return `${tag} ${name} holds ${gramsText(dirty.dirtKg)} of dry dirt and passes ${printShare(dirty.flowRatio)} of its clean flow`;
   });
   const flow = `the tank gets ${printShare(last.flowRatio)} of the clean flow`;
   return `From clean to ${dayText(last.timeS)}, when ${flow}: ${beds.join('; ')}.`;
