@@ -65,7 +65,7 @@ export function Plans({ session, model }: PlansProps) {
   return (
     <section aria-labelledby="plans">
       <h3 id="plans">Plans</h3>
-      <form className="fields" onSubmit={send}>
+      <form className="fields noprint" onSubmit={send}>
         <div className="field">
           <label htmlFor="budget">Budget for media and parts, {currency}</label>
           <input

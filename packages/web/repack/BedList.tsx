@@ -48,7 +48,7 @@ function Moves({ bed, places, repacking }: BedProps) {
     if (chamber !== '') repacking.move(bed, { chamber, place: 0 });
   };
   return (
-    <span className="moves">
+    <span className="moves noprint">
       <button type="button" aria-label={`Move ${bed.tag} up`} onClick={() => repacking.step(bed, -1)}>
         ↑
       </button>

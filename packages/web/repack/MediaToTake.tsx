@@ -46,7 +46,7 @@ export function MediaToTake({ model, repacking }: MediaProps) {
   const shown = Object.values(model.media).filter(({ id }) => all || near.has(id));
   const inHand = repacking.hand === undefined ? undefined : model.media[repacking.hand];
   return (
-    <section aria-labelledby="media-to-take" className="media">
+    <section aria-labelledby="media-to-take" className="media noprint">
       <h3 id="media-to-take">Media</h3>
       <p role="status">
         {inHand === undefined

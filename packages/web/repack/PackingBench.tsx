@@ -74,7 +74,7 @@ export function PackingBench({
         <p className="told" role="status">
           {repacking.told}
         </p>
-        <p id="bed-keys" className="soft keys">
+        <p id="bed-keys" className="soft keys noprint">
           On a bed: arrows move it, + and − change its depth by 1 mm (with Shift 10 mm), S splits it, Delete
           takes it out.
         </p>
