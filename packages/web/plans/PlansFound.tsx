@@ -43,7 +43,7 @@ function Plan({
       </th>
       <Figures row={plan} print={print} />
       <td>{sum(plan.cost)}</td>
-      <td>
+      <td className="noprint">
         <button type="button" onClick={onTake} aria-label={`Take ${plan.id} into the drawing`}>
           Take
         </button>
