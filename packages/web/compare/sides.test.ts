@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { chosenSides, sidesOf, statesIn } from './sides.ts';
+import { chosenSides, sidesOf } from './sides.ts';
 
 const document = { fettle: 1, packing: {}, planned: { packing: {} } };
 const revision = (number: number) => ({
@@ -12,8 +12,10 @@ const revision = (number: number) => ({
 
 describe('what a packing can be held against', () => {
   test('states that the job does not describe are not offered', () => {
-    expect(statesIn({ fettle: 1 })).toEqual(['as-found']);
-    expect(statesIn(document)).toEqual(['as-found', 'planned']);
+    const named = (of: typeof document | { fettle: number }) =>
+      sidesOf({ document: of, revisions: [] }).map(({ name }) => name);
+    expect(named({ fettle: 1 })).toEqual(['As found']);
+    expect(named({ ...document, asLeft: {} })).toEqual(['As found', 'Planned', 'As left']);
   });
 
   test('every revision but the one that stands, newest first', () => {

@@ -1,9 +1,11 @@
 import type { Model } from '@fettle/engine/model/model.ts';
-import { type PackedState, packedStates } from '@fettle/job/packedStates.ts';
+import type { PackedState } from '@fettle/job/packedStates.ts';
 import type { RevisionSummary } from '@fettle/store/contract/jobs.ts';
 import { plannedState } from '@fettle/workflows/plannedState.ts';
 import type { PlansResult } from '@fettle/workflows/results/plans.ts';
+import { asLabel } from '../forms/labels.ts';
 import { revisionWords } from '../history/revisionWords.ts';
+import { stateInWords, statesOf } from '../rooms/job/lookedState.ts';
 
 /** One of the packings that can be held against each other. */
 export interface Side {
@@ -18,18 +20,6 @@ export interface Side {
 }
 
 type Document = Readonly<Record<string, unknown>>;
-
-const stateNames: Readonly<Record<PackedState, string>> = {
-  'as-found': 'As found',
-  planned: 'Planned',
-  'as-left': 'As left',
-};
-
-const keys = { planned: 'planned', 'as-left': 'asLeft' } as const;
-
-/** The states of the filter that a job describes, in the order of the work. */
-export const statesIn = (document: Document): readonly PackedState[] =>
-  packedStates.filter((state) => state === 'as-found' || document[keys[state]] !== undefined);
 
 const planSides = (document: Document, plans: PlansResult, model: Model): readonly Side[] =>
   plans.plans.map((plan) => ({
@@ -57,9 +47,9 @@ export const sidesOf = (of: {
   readonly revisions: readonly RevisionSummary[];
 }): readonly Side[] => {
   const { document, plans, revisions } = of;
-  const described: readonly Side[] = statesIn(document).map((state) => ({
+  const described: readonly Side[] = statesOf(document).map((state) => ({
     id: state,
-    name: stateNames[state],
+    name: asLabel(stateInWords(state)),
     state,
     document,
   }));

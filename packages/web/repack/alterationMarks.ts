@@ -1,3 +1,4 @@
+import { sizes } from '@fettle/drawing/tokens.ts';
 import type { Point } from '@fettle/engine/families/layout.ts';
 import { alterationKinds } from '@fettle/engine/planning/alterations.ts';
 import { type DrawnSection, type Spots, spotsOf } from '../findings/spots.ts';
@@ -15,8 +16,6 @@ export interface AlterationMark {
 /** Radius of a mark: on a phone's screen, well over the 24 pixels that a finger needs. mm of the sheet. */
 export const markMm = 4.2;
 
-const sheetWidthMm = 100;
-
 /** Where a mark stands that points at something: under the words at a point, or on the right edge of a box. */
 const besideOf = ({ points, boxes }: Spots): Point | undefined => {
   const [point] = points;
@@ -31,7 +30,7 @@ const isClear = (at: Point, others: readonly AlterationMark[]): boolean =>
 /** The nearest place beside or under a point that no other mark has taken, on the sheet. */
 const clearOf = (wanted: Point, others: readonly AlterationMark[]): Point => {
   const onSheet = ({ x, y }: Point): Point => ({
-    x: Math.min(Math.max(x, markMm + 0.5), sheetWidthMm - markMm - 0.5),
+    x: Math.min(Math.max(x, markMm + 0.5), sizes.sheetWidth - markMm - 0.5),
     y: Math.max(y, markMm + 0.5),
   });
   const step = 2 * markMm + 1;

@@ -1,6 +1,7 @@
 import { isLate } from '@fettle/job/stages.ts';
 import type { JobLine } from '@fettle/store/contract/jobs.ts';
 import { Link } from 'wouter';
+import { today } from '../../app/today.ts';
 import { inWords } from '../../app/words.ts';
 
 /** What comes next at each stage, and in which part of the job's room it is done. */
@@ -20,8 +21,6 @@ const dayText = (day: string): string =>
     month: 'short',
     year: 'numeric',
   });
-
-const today = (): string => new Date().toLocaleDateString('en-CA');
 
 function Promised({ job: { promised, stage } }: { readonly job: JobLine }) {
   if (promised === undefined) return <span className="soft">no day promised</span>;

@@ -3,6 +3,7 @@ import type { Family } from '@fettle/engine/families/layout.ts';
 import { type FormEvent, useEffect, useRef, useState } from 'react';
 import { useLocation } from 'wouter';
 import { useSystem } from '../../app/preferences.ts';
+import { today } from '../../app/today.ts';
 import { takeIn } from '../../client/jobs.ts';
 import { type Quick, useQuick } from '../../computing/useQuick.ts';
 import { Drawn } from '../../drawing/Drawn.tsx';
@@ -16,8 +17,6 @@ import { fieldInWords } from '../../history/fieldInWords.ts';
 import { edited, historyOf } from '../../session/history.ts';
 import { forgetDraft, keepDraft, keptDraft, shownProblems } from './draft.ts';
 import { FamilyChoice } from './FamilyChoice.tsx';
-
-const today = (): string => new Date().toLocaleDateString('en-CA');
 
 /** Measurements that the family cannot do without, then those that are assumed where they are not taken. */
 function Measurements({ family }: { readonly family: Family }) {

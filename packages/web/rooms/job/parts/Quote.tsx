@@ -3,6 +3,7 @@ import { readDocument } from '@fettle/job/read.ts';
 import type { JobDocument } from '@fettle/job/schema/job.ts';
 import { printer } from '@fettle/workflows/printing.ts';
 import { useMemo, useState } from 'react';
+import { today } from '../../../app/today.ts';
 import { ProblemList } from '../../../findings/ProblemList.tsx';
 import { Field } from '../../../forms/Field.tsx';
 import { Fields } from '../../../forms/Fields.tsx';
@@ -13,8 +14,6 @@ import { QuoteSum } from '../../../quote/QuoteSum.tsx';
 import { takingPlanIntoQuote } from '../../../quote/quoteEdits.ts';
 import { useOwnBooks } from '../../../quote/useOwnBooks.ts';
 import type { JobAtWork } from '../jobAtWork.ts';
-
-const today = (): string => new Date().toLocaleDateString('en-CA');
 
 const labourFields = [
   { field: 'work', label: 'What is done' },
