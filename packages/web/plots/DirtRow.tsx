@@ -11,8 +11,8 @@ export function DirtRow({ dirt, name }: { readonly dirt: DirtDrawn; readonly nam
       </figure>
       <p>{dirt.says}</p>
       <p className="soft">
-        At the tank’s stated feed, from clean beds, without a rinse in between. Times are known within a
-        factor of three.
+        At the tank’s feed, stated or estimated, from clean beds, without a rinse in between. Times are known
+        within a factor of three.
       </p>
     </section>
   );

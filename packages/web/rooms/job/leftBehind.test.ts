@@ -6,11 +6,12 @@ const job = (title: string, more: object = {}) => ({ fettle: 1, job: { title }, 
 
 const place = () => {
   const kept = new Map<string, string>();
-  return {
+  const shelf = {
     getItem: (name: string) => kept.get(name) ?? null,
     setItem: (name: string, value: string) => void kept.set(name, value),
     removeItem: (name: string) => void kept.delete(name),
   };
+  return () => shelf;
 };
 
 describe('what was typed in the moment in which the page was left', () => {
@@ -22,6 +23,14 @@ describe('what was typed in the moment in which the page was left', () => {
     expect(takeLeft(storage, 8)).toBeUndefined();
     expect(takeLeft(storage, 7)).toEqual(left);
     expect(takeLeft(storage, 7)).toBeUndefined();
+  });
+
+  test('hinders nobody in a browser that keeps nothing of the page', () => {
+    const blocked = (): never => {
+      throw new DOMException('The operation is insecure.', 'SecurityError');
+    };
+    keepLeft(blocked, 7, left);
+    expect(takeLeft(blocked, 7)).toBeUndefined();
   });
 
   test('comes over what this browser had kept, and leaves the rest of that alone', () => {

@@ -12,22 +12,26 @@ export interface LeftBehind {
 /** Where it is kept: what is written there is there at once, which a browser's database does not promise to a page that goes. */
 export type LeftPlace = Pick<Storage, 'getItem' | 'setItem' | 'removeItem'>;
 
+/** A browser that may keep nothing of a page throws as soon as the place is asked for. */
+type Place = () => LeftPlace;
+
 const nameOf = (job: number): string => `fettle-left-${job}`;
 
-export const keepLeft = (place: LeftPlace, job: number, left: LeftBehind): void => {
+export const keepLeft = (place: Place, job: number, left: LeftBehind): void => {
   try {
     const { revision, base, document } = left;
-    place.setItem(nameOf(job), JSON.stringify({ revision, base, document }));
+    place().setItem(nameOf(job), JSON.stringify({ revision, base, document }));
   } catch {
     // A browser without room keeps nothing here; its database has all but the last letters.
   }
 };
 
 /** What was kept, which is taken away with it. */
-export const takeLeft = (place: LeftPlace, job: number): LeftBehind | undefined => {
+export const takeLeft = (place: Place, job: number): LeftBehind | undefined => {
   try {
-    const kept: unknown = JSON.parse(place.getItem(nameOf(job)) ?? 'null');
-    place.removeItem(nameOf(job));
+    const shelf = place();
+    const kept: unknown = JSON.parse(shelf.getItem(nameOf(job)) ?? 'null');
+    shelf.removeItem(nameOf(job));
     return kept === null ? undefined : (kept as LeftBehind);
   } catch {
     return undefined;

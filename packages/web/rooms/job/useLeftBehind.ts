@@ -6,13 +6,13 @@ import { bringingBack, keepLeft, takeLeft } from './leftBehind.ts';
 export function useLeftBehind(session: JobSession): void {
   useEffect(() => {
     const take = (): void => {
-      const left = takeLeft(localStorage, session.state().number);
+      const left = takeLeft(() => localStorage, session.state().number);
       const edit = left && bringingBack(left, session.state());
       if (edit !== undefined) session.edit(edit);
     };
     const leave = (): void => {
       const state = session.state();
-      if (state.standing.is !== 'saved') keepLeft(localStorage, state.number, state);
+      if (state.standing.is !== 'saved') keepLeft(() => localStorage, state.number, state);
     };
     take();
     window.addEventListener('pagehide', leave);
