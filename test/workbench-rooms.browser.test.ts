@@ -184,6 +184,53 @@ describe('what was built', () => {
   });
 });
 
+describe('two packings of a job', () => {
+  const heads = (): Promise<readonly string[]> =>
+    page.locator('table.packings th[scope=col]').allInnerTexts();
+
+  test('are told apart from an earlier revision that cannot be had, and no others stand in its place', async () => {
+    await goTo('compare');
+    await soon(heads).toEqual(['As found', 'As left']);
+    const revision = '**/api/jobs/1/revisions/1';
+    await page.route(revision, (route) => route.abort());
+    await page.getByLabel('against').selectOption('Revision 1, taken in');
+    await page
+      .getByRole('alert')
+      .getByText('Revision 1 cannot be shown: The server cannot be reached')
+      .waitFor();
+    expect(await heads()).toEqual([]);
+    await page.unroute(revision);
+    await page.reload();
+    await soon(heads).toEqual(['As found', 'Revision 1, taken in']);
+  });
+
+  test('keep their names until those of another choice are computed', async () => {
+    let goOn = (): void => undefined;
+    const held = new Promise<void>((settle) => {
+      goOn = settle;
+    });
+    await goTo('compare');
+    await soon(heads).toEqual(['As found', 'As left']);
+    await page.route('**/api/jobs/1/revisions/2', async (route) => {
+      await held;
+      await route.continue();
+    });
+    await page.getByLabel('against').selectOption('Revision 2, changed');
+    await page.getByText('They are being computed anew.').waitFor();
+    expect(await heads()).toEqual(['As found', 'As left']);
+    goOn();
+    await soon(heads).toEqual(['As found', 'Revision 2, changed']);
+  });
+
+  test('are asked for from the server of this machine though the browser has no network', async () => {
+    await goTo('compare');
+    await soon(heads).toEqual(['As found', 'As left']);
+    await page.evaluate("window.dispatchEvent(new Event('offline'))");
+    await page.getByLabel('against').selectOption('Revision 3, changed');
+    await soon(heads).toEqual(['As found', 'Revision 3, changed']);
+  });
+});
+
 test('nothing was thrown in the page all the while', () => {
   expect(thrown).toEqual([]);
 });

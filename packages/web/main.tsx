@@ -6,7 +6,13 @@ import { Refused } from './client/request.ts';
 
 const queries = new QueryClient({
   defaultOptions: {
-    queries: { staleTime: 5_000, retry: (count, error) => !(error instanceof Refused) && count < 2 },
+    // A server on this machine is reached without any network.
+    queries: {
+      networkMode: 'always',
+      staleTime: 5_000,
+      retry: (count, error) => !(error instanceof Refused) && count < 2,
+    },
+    mutations: { networkMode: 'always' },
   },
 });
 

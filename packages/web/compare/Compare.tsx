@@ -1,13 +1,11 @@
 import { lazy, Suspense } from 'react';
-import type { BothFigures } from '../computing/assessed.ts';
-import type { Rested } from '../computing/useRested.ts';
 import { Drawn } from '../drawing/Drawn.tsx';
 import { DirtRow } from '../plots/DirtRow.tsx';
 import { BeforeAfter } from '../repack/BeforeAfter.tsx';
 import type { JobAtWork } from '../rooms/job/jobAtWork.ts';
 import { ComparedBeds } from './ComparedBeds.tsx';
 import type { Side } from './sides.ts';
-import { useBoth } from './useBoth.ts';
+import { type Both, useBoth } from './useBoth.ts';
 import { useNarrow } from './useNarrow.ts';
 
 const CurvesDrawn = lazy(() => import('../plots/CurvesDrawn.tsx'));
@@ -18,12 +16,17 @@ export interface Chosen {
   readonly second: Side;
 }
 
-function Waiting({ problems, figures, isBehind }: Rested<BothFigures>) {
-  const [wrong] = problems;
-  if (wrong !== undefined)
+/** Why there is nothing to be seen of the two that are chosen; undefined where there is, or will be. */
+const hindranceOf = ({ problems: [wrong], failure }: Both): string | undefined =>
+  failure ?? (wrong && `One of the two cannot be computed: ${wrong.says}`);
+
+function Waiting({ both }: { readonly both: Both }) {
+  const { figures, isBehind } = both;
+  const hindrance = hindranceOf(both);
+  if (hindrance !== undefined)
     return (
       <p className="fault" role="alert">
-        One of the two cannot be computed: {wrong.says}
+        {hindrance}
       </p>
     );
   return (
@@ -44,12 +47,13 @@ export function Compare({
   const { state, system } = work;
   const both = useBoth(state.number, { first, second }, { system, stacked: useNarrow() });
   const { figures } = both;
-  if (figures === undefined || both.problems.length > 0) return <Waiting {...both} />;
-  const names = [first.name, second.name] as const;
+  if (figures === undefined || hindranceOf(both) !== undefined) return <Waiting both={both} />;
   const two = [figures.first, figures.second] as const;
+  // Not those of what is chosen, which may be computed only now.
+  const names = [two[0].name, two[1].name] as const;
   return (
     <>
-      <Waiting {...both} />
+      <Waiting both={both} />
       <figure className="section both">
         <Drawn svg={figures.drawing} />
       </figure>
@@ -66,9 +70,8 @@ export function Compare({
         <CurvesDrawn names={names} figures={two} system={system} />
       </Suspense>
       <div className="plots">
-        {two.map(({ dirt }, index) => (
-          <DirtRow key={names[index]} dirt={dirt} name={names[index] ?? ''} />
-        ))}
+        <DirtRow dirt={two[0].dirt} name={names[0]} />
+        <DirtRow dirt={two[1].dirt} name={names[1]} />
       </div>
     </>
   );

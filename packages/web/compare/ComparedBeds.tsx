@@ -30,11 +30,8 @@ export function ComparedBeds({ names, figures, system }: Two) {
       <thead>
         <tr>
           <td />
-          {names.map((name) => (
-            <th key={name} scope="col">
-              {name}
-            </th>
-          ))}
+          <th scope="col">{names[0]}</th>
+          <th scope="col">{names[1]}</th>
         </tr>
       </thead>
       <tbody>

@@ -47,6 +47,8 @@ export interface Packed {
 
 /** One of two packings that are held against each other. */
 export interface ComparedFigures extends Pick<QuickFigures, 'model' | 'assessment' | 'notes'> {
+  /** That of the packing that was computed: another one may be chosen by then. */
+  readonly name: string;
   readonly curves: Curves;
   readonly dirt: DirtDrawn;
 }

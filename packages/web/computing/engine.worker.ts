@@ -60,10 +60,10 @@ const dirtOf = (model: Model, layout: Layout): DirtDrawn => {
   return { drawing: dirtRowDrawing(drawn), says: describeDirt(drawn) };
 };
 
-const compared = ({ model, notes }: Extract<JobReading, { ok: true }>): ComparedFigures => {
+const compared = ({ model, notes }: Extract<JobReading, { ok: true }>, { name }: Packed): ComparedFigures => {
   const assessment = assess(model);
   const dirt = dirtOf(model, assessment.layout);
-  return { model, notes, assessment, dirt, curves: curvesOf(model, assessment.dutyPoint) };
+  return { name, model, notes, assessment, dirt, curves: curvesOf(model, assessment.dutyPoint) };
 };
 
 /** What the worker does; everything that goes in and out is plain data. */
@@ -110,16 +110,16 @@ const engine = {
     const [before, after] = [opened(one.document, one.state), opened(other.document, other.state)];
     if (!before.ok) return before;
     if (!after.ok) return after;
-    const [first, second] = [compared(before), compared(after)];
-    const stateOf = ({ model, assessment }: ComparedFigures, { name }: Packed) => ({
+    const [first, second] = [compared(before, one), compared(after, other)];
+    const stateOf = ({ name, model, assessment }: ComparedFigures) => ({
       layout: assessment.layout,
       packing: model.packing,
       assessment,
       caption: name,
     });
     const drawing = beforeAfterDrawing({
-      before: stateOf(first, one),
-      after: stateOf(second, other),
+      before: stateOf(first),
+      after: stateOf(second),
       media: { ...first.model.media, ...second.model.media },
       units: shown.system,
       theme,
