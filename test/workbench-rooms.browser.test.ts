@@ -231,6 +231,24 @@ describe('two packings of a job', () => {
   });
 });
 
+test('a bed is as deep as the hand was when it let go, though nothing was drawn in between', async () => {
+  await goTo('map');
+  const bed = page.locator('.overlay .bed[aria-label^="M2,"]');
+  const before = await bed.getAttribute('aria-label');
+  const edge = bed.locator('xpath=following-sibling::*');
+  await page.locator('.bedlist').waitFor();
+  await edge.hover();
+  const box = await edge.boundingBox();
+  if (box === null) throw new Error('the bed has no edge');
+  const at = { x: box.x + box.width / 2, y: box.y + box.height / 2 };
+  await page.mouse.down();
+  await page.evaluate(`for (const type of ['pointermove', 'pointerup'])
+    document.querySelector('.overlay.gripped').dispatchEvent(new PointerEvent(type,
+      { bubbles: true, pointerId: 1, clientX: ${at.x}, clientY: ${at.y + 20} }))`);
+  await page.mouse.up();
+  await soon(() => bed.getAttribute('aria-label')).not.toBe(before);
+});
+
 test('nothing was thrown in the page all the while', () => {
   expect(thrown).toEqual([]);
 });

@@ -63,21 +63,35 @@ const isSamePosition = (one: BedPosition | undefined, other: BedPosition | undef
  * Makes the bed as deep as it is pulled, as often as drawing and figures keep up: the hand sees a line at once.
  * @returns makes it so deep now
  */
-function usePulling(grip: Grip | undefined, { repacking, isRead }: OverlayProps): () => void {
+function usePulling(
+  grip: Grip | undefined,
+  { repacking, isRead }: OverlayProps,
+): (held: Grip | undefined) => void {
   const done = useRef<Pick<Grip, 'key' | 'depthM'>>(undefined);
-  const pull = (): void => {
-    if (grip?.depthM === undefined) return;
-    const { key, depthM, bed } = grip;
+  const pull = (held: Grip | undefined): void => {
+    if (held?.depthM === undefined) return;
+    const { key, depthM, bed } = held;
     if (done.current?.key === key && done.current.depthM === depthM) return;
     done.current = { key, depthM };
     repacking.resize(bed, depthM, key);
   };
   // biome-ignore lint/correctness/useExhaustiveDependencies: whenever the drawing has caught up, or the hand has moved
   useEffect(() => {
-    if (isRead) pull();
+    if (isRead) pull(grip);
   }, [isRead, grip?.key, grip?.depthM]);
   return pull;
 }
+
+/** The grip once its pointer is at a point of the sheet; the same one where nothing follows from that. */
+const heldAt = (grip: Grip, at: SheetPoint, places: SectionPlaces): Grip => {
+  if (Math.hypot(at.x - grip.from.x, at.y - grip.from.y) < clickMm) return grip;
+  if (grip.does === 'resize') {
+    const depthM = pulledDepthM(grip.bed, places.beds, pulledByM(grip, at, places.scale));
+    return depthM === grip.depthM ? grip : { ...grip, depthM };
+  }
+  const to = positionAt(at, places);
+  return isSamePosition(to, grip.to) ? grip : { ...grip, to };
+};
 
 function useGrip(props: OverlayProps) {
   const { places, repacking, onGrip } = props;
@@ -96,22 +110,15 @@ function useGrip(props: OverlayProps) {
     grips += 1;
     setGrip({ bed, does, from: sheetPoint(svg.current, event), key: `grip-${grips}` });
   };
-  const drag = (event: PointerEvent): void => {
-    if (svg.current === null || grip === undefined) return;
-    const at = sheetPoint(svg.current, event);
-    if (Math.hypot(at.x - grip.from.x, at.y - grip.from.y) < clickMm) return;
-    if (grip.does === 'resize') {
-      const depthM = pulledDepthM(grip.bed, places.beds, pulledByM(grip, at, places.scale));
-      if (depthM !== grip.depthM) setGrip({ ...grip, depthM });
-    } else {
-      const to = positionAt(at, places);
-      if (!isSamePosition(to, grip.to)) setGrip({ ...grip, to });
-    }
-  };
+  const heldBy = (event: PointerEvent): Grip | undefined =>
+    svg.current === null || grip === undefined ? grip : heldAt(grip, sheetPoint(svg.current, event), places);
+  const drag = (event: PointerEvent): void => setGrip(heldBy(event));
   const pull = usePulling(grip, props);
-  const letGo = (): void => {
-    pull();
-    if (grip?.does === 'move' && grip.to !== undefined) repacking.move(grip.bed, grip.to);
+  const letGo = (event: PointerEvent): void => {
+    // Where the pointer is now: its last movement may not have been shown yet.
+    const held = heldBy(event);
+    pull(held);
+    if (held?.does === 'move' && held.to !== undefined) repacking.move(held.bed, held.to);
     setGrip(undefined);
   };
   /** The browser took the finger for something else: the bed stays where it was. */
