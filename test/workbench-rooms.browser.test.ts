@@ -249,6 +249,19 @@ test('a bed is as deep as the hand was when it let go, though nothing was drawn 
   await soon(() => bed.getAttribute('aria-label')).not.toBe(before);
 });
 
+test('a window of an older edition keeps no job from being opened', async () => {
+  const older = await workbench.open('/plain');
+  await older.evaluate(`new Promise((settle) => {
+    const asked = indexedDB.open('fettle', 1);
+    asked.onupgradeneeded = () => asked.result.createObjectStore('sessions', { keyPath: 'number' });
+    asked.onsuccess = () => settle(true);
+  })`);
+  const newer = await older.context().newPage();
+  await newer.goto(`${workbench.address}/jobs/1/map`);
+  await newer.locator('.overlay .bed').first().waitFor({ timeout: 10_000 });
+  await older.context().close();
+});
+
 test('nothing was thrown in the page all the while', () => {
   expect(thrown).toEqual([]);
 });

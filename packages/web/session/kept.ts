@@ -34,13 +34,27 @@ interface Shelves extends DBSchema {
 }
 
 let opened: Promise<IDBPDatabase<Shelves>> | undefined;
-const database = (): Promise<IDBPDatabase<Shelves>> => {
-  opened ??= openDB<Shelves>('fettle', 2, {
-    upgrade: (shelves, from) => {
-      if (from < 1) shelves.createObjectStore('sessions', { keyPath: 'number' });
-      shelves.createObjectStore('steps');
-    },
+
+/** Rejects where a window of an older edition holds the shelves as they were: no job waits for it to be closed. */
+const opening = (): Promise<IDBPDatabase<Shelves>> =>
+  new Promise((settle, fail) => {
+    const shelves = openDB<Shelves>('fettle', 2, {
+      upgrade: (fresh, from) => {
+        if (from < 1) fresh.createObjectStore('sessions', { keyPath: 'number' });
+        fresh.createObjectStore('steps');
+      },
+      blocked: () => fail(new Error('A window of an older edition is open.')),
+      // As little does one of a later edition wait for this window.
+      blocking: () => void shelves.then((held) => held.close()),
+    });
+    shelves.then((held) => {
+      opened = shelves;
+      settle(held);
+    }, fail);
   });
+
+const database = (): Promise<IDBPDatabase<Shelves>> => {
+  opened ??= opening();
   return opened;
 };
 
