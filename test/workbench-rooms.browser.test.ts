@@ -249,6 +249,19 @@ test('a bed is as deep as the hand was when it let go, though nothing was drawn 
   await soon(() => bed.getAttribute('aria-label')).not.toBe(before);
 });
 
+test('a budget that is written while plans are searched with another one stays', async () => {
+  await goTo('re-pack');
+  const budget = page.getByLabel(/^Budget/);
+  await budget.fill('12');
+  await button('Search plans').click();
+  await button('Cancel').waitFor();
+  await budget.fill('25');
+  await page.getByText(/^These plans were searched with a budget of £12\.00/).waitFor({ timeout: 60_000 });
+  expect(await budget.inputValue()).toBe('25');
+  await page.reload();
+  await soon(() => budget.inputValue()).toBe('12');
+});
+
 test('a window of an older edition keeps no job from being opened', async () => {
   const older = await workbench.open('/plain');
   await older.evaluate(`new Promise((settle) => {

@@ -1,7 +1,7 @@
 import type { Model } from '@fettle/engine/model/model.ts';
 import { favours } from '@fettle/engine/planning/plan.ts';
 import { readQuantity } from '@fettle/engine/quantities/readQuantity.ts';
-import { type FormEvent, useEffect, useState } from 'react';
+import { type FormEvent, useState } from 'react';
 import { moneyInWords } from '../quote/quoteWords.ts';
 import type { JobSession } from '../session/jobSession.ts';
 import { PlansFound } from './PlansFound.tsx';
@@ -47,16 +47,13 @@ function UnderWay({
 /** Asks for plans within a budget, and shows those that were found. */
 export function Plans({ session, model }: PlansProps) {
   const { search, ask, cancel } = usePlans(session);
-  const [typed, setTyped] = useState('');
-  const [favour, setFavour] = useState<(typeof favours)[number]>('balance');
   const { currency } = model.money;
-  const found = search.is === 'found' ? search.asked : undefined;
-  // The fields say what the plans under them were searched with.
-  useEffect(() => {
-    if (found === undefined) return;
-    setTyped(found.budget === undefined || found.budget === 0 ? '' : String(found.budget));
-    setFavour(found.favour ?? 'balance');
-  }, [found]);
+  const asked = search.is === 'found' ? search.asked : undefined;
+  // Until something else is written there, the fields say what the plans under them were searched with.
+  const [written, setWritten] = useState<string>();
+  const [chosen, setChosen] = useState<(typeof favours)[number]>();
+  const typed = written ?? String(asked?.budget || '');
+  const favour = chosen ?? asked?.favour ?? 'balance';
   const budget = budgetIn(typed, currency);
   const send = (event: FormEvent): void => {
     event.preventDefault();
@@ -75,7 +72,7 @@ export function Plans({ session, model }: PlansProps) {
             placeholder="nothing"
             aria-invalid={budget === 'wrong'}
             aria-describedby="budget-says"
-            onChange={({ target }) => setTyped(target.value)}
+            onChange={({ target }) => setWritten(target.value)}
           />
           <p id="budget-says" className={budget === 'wrong' ? 'fault' : 'soft'}>
             {budget === 'wrong'
@@ -88,7 +85,7 @@ export function Plans({ session, model }: PlansProps) {
           <select
             id="favour"
             value={favour}
-            onChange={({ target }) => setFavour(favours.find((each) => each === target.value) ?? 'balance')}
+            onChange={({ target }) => setChosen(favours.find((each) => each === target.value))}
           >
             {favours.map((each) => (
               <option key={each}>{each}</option>
