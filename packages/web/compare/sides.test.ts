@@ -12,7 +12,7 @@ const revision = (number: number) => ({
 
 describe('what a packing can be held against', () => {
   test('states that the job does not describe are not offered', () => {
-    const named = (of: typeof document | { fettle: number }) =>
+    const named = (of: Readonly<Record<string, unknown>>) =>
       sidesOf({ document: of, revisions: [] }).map(({ name }) => name);
     expect(named({ fettle: 1 })).toEqual(['As found']);
     expect(named({ ...document, asLeft: {} })).toEqual(['As found', 'Planned', 'As left']);

@@ -24,7 +24,7 @@ async function takeUp(session: JobSession, revision: number): Promise<string> {
   if (standing.is !== 'saved')
     throw new Error('What was changed here is not in the records yet: mend or wait for that first.');
   const made = await goBack(session.state().number, { to: revision, base });
-  await session.lookForNews();
+  await session.lookForNews(`go back to revision ${revision}`);
   return made === base
     ? `The job says already what revision ${revision} says.`
     : `The job says again what revision ${revision} says; this is revision ${made}. Nothing is lost: you can go back to revision ${base} in the same way.`;

@@ -2,6 +2,7 @@ import type { BedPlace, SectionPlaces } from '@fettle/drawing/sectionPlaces.ts';
 import type { FieldPath } from '@fettle/job/fieldPath.ts';
 import { useMemo, useState } from 'react';
 import { valueAt } from '../forms/places.ts';
+import type { Step } from '../session/history.ts';
 import type { JobSession } from '../session/jobSession.ts';
 import {
   type BedPosition,
@@ -53,15 +54,28 @@ export const packingIn = (document: unknown, field: PackingField): WrittenPackin
   return Object(found ?? {}) as WrittenPacking;
 };
 
+/** Where a history stands: the step that was done last, and the one that was undone last. */
+interface PlaceInHistory {
+  readonly done: Step | undefined;
+  readonly undone: Step | undefined;
+}
+
+const placeInHistory = (session: JobSession): PlaceInHistory => {
+  const { past, future } = session.state();
+  return { done: past.at(-1), undone: future[0] };
+};
+
 /** What was told, and where the history stood then. */
 interface Told {
   readonly says: string;
-  readonly at?: string;
+  readonly at: PlaceInHistory;
 }
 
-const placeInHistory = (session: JobSession): string => {
-  const { past, future } = session.state();
-  return `${past.length} ${future.length}`;
+/** What is told as long as nothing else was done; or what was undone since the room was entered. */
+const toldAt = ({ says, at }: Told, entered: PlaceInHistory, now: PlaceInHistory): string => {
+  if (at.done === now.done && at.undone === now.undone) return says;
+  const isNew = now.undone !== undefined && now.undone !== entered.undone;
+  return isNew ? `undone: ${now.undone.says}` : '';
 };
 
 /** The changes that hands make, on the drawing as it stands. */
@@ -121,9 +135,9 @@ export function useRepacking(
   places: SectionPlaces | undefined,
 ): Repacking {
   const [hand, take] = useState<string>();
-  const [{ says, at }, tell] = useState<Told>({ says: '' });
-  const [undone] = session.state().future;
-  const told = at === placeInHistory(session) ? says : undone === undefined ? '' : `undone: ${undone.says}`;
+  const [entered] = useState(() => placeInHistory(session));
+  const [last, tell] = useState<Told>({ says: '', at: entered });
+  const told = toldAt(last, entered, placeInHistory(session));
   const hands = useMemo(
     () => handsOn({ session, field, ...(places === undefined ? {} : { places }) }, tell),
     [session, field, places],

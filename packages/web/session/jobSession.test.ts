@@ -143,4 +143,26 @@ describe('a job at work', () => {
     expect(records.newest()).toEqual(session.state().document);
     session.close();
   });
+
+  test('going back to an earlier revision can be undone like any other step', async () => {
+    const records = recordsOf(start);
+    const session = await openSession(1, toolsFor(records).tools);
+    session.edit({ says: 'volume', recipe: setting('volume', '190 L') });
+    session.edit({
+      says: 'pack',
+      recipe: (draft) => {
+        draft.packing = { 'basket-1': [] };
+      },
+    });
+    await session.flush();
+    const before = session.state().document;
+    records.revisions.push(start);
+    await session.lookForNews('go back to revision 1');
+    expect(session.state().document).toEqual(start);
+    session.undo();
+    expect(session.state().document).toEqual(before);
+    session.redo();
+    expect(session.state().document).toEqual(start);
+    session.close();
+  });
 });

@@ -54,8 +54,11 @@ export interface JobSession {
   flush(leaving?: boolean): Promise<void>;
   /** Settles a conflict with the document that people chose. */
   settle(document: Worked): void;
-  /** Looks whether the records have a newer revision, and takes it in. */
-  lookForNews(): Promise<void>;
+  /**
+   * Looks whether the records have a newer revision, and takes it in.
+   * @param asked what it is called where it was asked for here: it can be undone then
+   */
+  lookForNews(asked?: string): Promise<void>;
   close(): void;
 }
 
@@ -176,12 +179,13 @@ class WorkedJob implements JobSession {
     this.#writeIn(0);
   }
 
-  async lookForNews(): Promise<void> {
+  async lookForNews(asked?: string): Promise<void> {
     if (this.#state.standing.is !== 'saved') return;
     const { document, revision } = await this.#tools.records.read(this.#state.number);
     if (revision <= this.#state.revision || this.#state.standing.is !== 'saved') return;
     const base: Worked = { ...document };
-    this.#take({ ...this.#state, document: base, base, revision });
+    const history = asked === undefined ? {} : edited(this.#state, { says: asked, recipe: becoming(base) });
+    this.#take({ ...this.#state, ...history, document: base, base, revision });
   }
 
   close(): void {

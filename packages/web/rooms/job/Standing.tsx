@@ -17,6 +17,9 @@ export function Standing({ state, session }: { readonly state: SessionState; rea
       <p role="status" className={standing.is === 'saved' || standing.is === 'saving' ? 'soft' : 'marked'}>
         {words[standing.is]}
       </p>
+      <button type="button" className="quiet" onClick={() => window.print()}>
+        Print
+      </button>
       <button
         type="button"
         disabled={past.length === 0}
