@@ -87,6 +87,12 @@ const states: readonly RoomState[] = [
     },
   },
   {
+    state: 'a plan that was found against the filter as found',
+    path: '/jobs/3/compare',
+    first: (page) => page.locator('.dirt').nth(1).waitFor(),
+  },
+  { state: 'nothing to compare yet', path: '/jobs/2/compare' },
+  {
     state: 'a quote with open prices, agreed to',
     path: '/jobs/4/quote',
     first: async (page) => {
