@@ -25,7 +25,7 @@ describe('a file that is no YAML', () => {
   });
 
   test('among several is told once each', async () => {
-    const files = [fileWith(letter, 'one.yaml'), fileWith(letter, 'two.yaml')];
+    const files = [fileWith(letter, 'one.yaml'), fileWith(letter, 'for $& more.yaml')];
     const told = await problems(...files);
     expect(told.map(({ says }) => says.split(', line')[0])).toEqual(files);
   });

@@ -68,7 +68,8 @@ const noYaml = (file: string, problems: readonly InputProblem[]): readonly Input
   )[0];
   if (first?.at === undefined) return undefined;
   const { line, column } = first.at;
-  const says = first.says.replace(/^The file/, `${namedFile(file)}, line ${line}, column ${column},`);
+  // By a function: a name may hold what a replacement text would give a meaning.
+  const says = first.says.replace(/^The file/, () => `${namedFile(file)}, line ${line}, column ${column},`);
   return [{ ...first, says }];
 };
 
