@@ -110,6 +110,8 @@ describe('a plan that no longer fits into its chamber', () => {
     await button('Throw what is planned away').waitFor();
     await goTo('map');
     await page.locator('.overlay .bed').first().waitFor();
+    await goTo('compare');
+    await page.getByText(/^Planned cannot be computed: .*basket 3 .*58\.0 mm deep in all/).waitFor();
     await goTo('re-pack');
     await button('Throw what is planned away').click();
     await page.locator('.overlay .bed').first().waitFor();

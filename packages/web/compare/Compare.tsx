@@ -17,8 +17,7 @@ export interface Chosen {
 }
 
 /** Why there is nothing to be seen of the two that are chosen; undefined where there is, or will be. */
-const hindranceOf = ({ problems: [wrong], failure }: Both): string | undefined =>
-  failure ?? (wrong && `One of the two cannot be computed: ${wrong.says}`);
+const hindranceOf = ({ problems: [wrong], failure }: Both): string | undefined => failure ?? wrong?.says;
 
 function Waiting({ both }: { readonly both: Both }) {
   const { figures, isBehind } = both;

@@ -18,6 +18,15 @@ describe('what a packing can be held against', () => {
     expect(named({ ...document, asLeft: {} })).toEqual(['As found', 'Planned', 'As left']);
   });
 
+  test('each state without the others, so that a plan that does not fit hinders none but itself', () => {
+    const sides = sidesOf({ document: { ...document, asLeft: {} }, revisions: [] });
+    expect(sides.map((side) => Object.keys(side.document ?? {}))).toEqual([
+      ['fettle', 'packing'],
+      ['fettle', 'packing', 'planned'],
+      ['fettle', 'packing', 'asLeft'],
+    ]);
+  });
+
   test('every revision but the one that stands, newest first', () => {
     const sides = sidesOf({ document, revisions: [1, 2, 3].map(revision) });
     expect(sides.map(({ id }) => id)).toEqual(['as-found', 'planned', 'revision-2', 'revision-1']);

@@ -1,10 +1,11 @@
 import type { Model } from '@fettle/engine/model/model.ts';
-import type { PackedState } from '@fettle/job/packedStates.ts';
+import { type PackedState, packedStateFields, stateField } from '@fettle/job/packedStates.ts';
 import type { RevisionSummary } from '@fettle/store/contract/jobs.ts';
 import { plannedState } from '@fettle/workflows/plannedState.ts';
 import type { PlansResult } from '@fettle/workflows/results/plans.ts';
 import { asLabel } from '../forms/labels.ts';
 import { revisionWords } from '../history/revisionWords.ts';
+import { withoutFields } from '../mending/readablePart.ts';
 import { stateInWords, statesOf } from '../rooms/job/lookedState.ts';
 
 /** One of the packings that can be held against each other. */
@@ -21,12 +22,19 @@ export interface Side {
 
 type Document = Readonly<Record<string, unknown>>;
 
+/** A job with one state of its filter and without those that do not matter to it: what is wrong in them hinders nothing. */
+const only = (document: Document, state: PackedState): Document =>
+  withoutFields(
+    document,
+    packedStateFields.filter((field) => state === 'as-found' || field !== stateField(state)),
+  );
+
 const planSides = (document: Document, plans: PlansResult, model: Model): readonly Side[] =>
   plans.plans.map((plan) => ({
     id: plan.id,
     name: `${plan.id.charAt(0).toUpperCase()}${plan.id.slice(1).replace('-', ' ')}`,
     state: 'planned',
-    document: { ...document, planned: plannedState(plan, model) },
+    document: only({ ...document, planned: plannedState(plan, model) }, 'planned'),
   }));
 
 const revisionSides = (revisions: readonly RevisionSummary[]): readonly Side[] =>
@@ -51,7 +59,7 @@ export const sidesOf = (of: {
     id: state,
     name: asLabel(stateInWords(state)),
     state,
-    document,
+    document: only(document, state),
   }));
   const planned = plans === undefined ? [] : planSides(document, plans.found, plans.model);
   return [...described, ...planned, ...revisionSides(revisions)];

@@ -9,11 +9,14 @@ import { pumpAndSystem } from '@fettle/engine/assessment/hydraulics/curves.ts';
 import type { Layout } from '@fettle/engine/families/layout.ts';
 import type { Model } from '@fettle/engine/model/model.ts';
 import { type PackedState, packedStates } from '@fettle/job/packedStates.ts';
+import type { Problem } from '@fettle/job/problems.ts';
 import type { JobReading } from '@fettle/job/read.ts';
 import { stateModel } from '@fettle/job/toModel/stateModel.ts';
 import { assessJob } from '@fettle/workflows/assessJob.ts';
 import { openJob } from '@fettle/workflows/openJob.ts';
 import { expose } from 'comlink';
+import { problemInWords } from '../forms/problemInWords.ts';
+import { fieldInWords } from '../history/fieldInWords.ts';
 import type {
   BothFigures,
   ComparedFigures,
@@ -66,6 +69,15 @@ const compared = ({ model, notes }: Extract<JobReading, { ok: true }>, { name }:
   return { name, model, notes, assessment, dirt, curves: curvesOf(model, assessment.dutyPoint) };
 };
 
+/** Which of two packings cannot be computed, and why, in words that need no paths. */
+const hindered = (problems: readonly Problem[], { name, document }: Packed): Computed<never> => ({
+  ok: false,
+  problems: problems.map((problem) => ({
+    ...problem,
+    says: `${name} cannot be computed: ${problemInWords(problem, fieldInWords(document, problem.path))}`,
+  })),
+});
+
 /** What the worker does; everything that goes in and out is plain data. */
 const engine = {
   quick(document: unknown, shown: Shown): Computed<QuickFigures> {
@@ -108,8 +120,8 @@ const engine = {
 
   both(one: Packed, other: Packed, shown: Pick<Shown, 'system'> & Stacked): Computed<BothFigures> {
     const [before, after] = [opened(one.document, one.state), opened(other.document, other.state)];
-    if (!before.ok) return before;
-    if (!after.ok) return after;
+    if (!before.ok) return hindered(before.problems, one);
+    if (!after.ok) return hindered(after.problems, other);
     const [first, second] = [compared(before, one), compared(after, other)];
     const stateOf = ({ name, model, assessment }: ComparedFigures) => ({
       layout: assessment.layout,
