@@ -25,12 +25,20 @@ afterAll(async () => workbench?.close());
 
 const tap = (name: string | RegExp): Promise<void> => page.getByRole('button', { name }).first().tap();
 
-/** Draws a finger from one point of the screen to another. */
-const draw = async (from: { x: number; y: number }, to: { x: number; y: number }): Promise<void> => {
+/** Longer than a finger has to rest until it holds what lies under it, ms. */
+const restMs = 400;
+
+/** Draws a finger from one point of the screen to another, after a rest that takes hold. */
+const draw = async (
+  from: { x: number; y: number },
+  to: { x: number; y: number },
+  rest = restMs,
+): Promise<void> => {
   const screen = await page.context().newCDPSession(page);
   const touch = (type: 'touchStart' | 'touchMove', x: number, y: number) =>
     screen.send('Input.dispatchTouchEvent', { type, touchPoints: [{ x, y }] });
   await touch('touchStart', from.x, from.y);
+  await page.waitForTimeout(rest);
   for (let step = 1; step <= 10; step += 1)
     await touch('touchMove', from.x + ((to.x - from.x) * step) / 10, from.y + ((to.y - from.y) * step) / 10);
   await screen.send('Input.dispatchTouchEvent', { type: 'touchEnd', touchPoints: [] });
@@ -106,6 +114,16 @@ describe('at 390 pixels by touch', () => {
     expect((await recorded(workbench)).document.planned).toMatchObject({
       packing: { 'basket-3': [{ medium: 'ceramic-rings-15mm', depth: '55 mm' }] },
     });
+  });
+
+  test('a finger that wipes over a bed scrolls the page, and changes nothing', async () => {
+    const before = await bedsDrawn(page);
+    await lookAtDrawing();
+    const top = (): Promise<number> => page.evaluate('scrollY');
+    const [was, from] = [await top(), await middleOf(bed('ceramic rings'))];
+    await draw(from, { x: from.x, y: from.y - 200 }, 0);
+    await soon(top).toBeGreaterThan(was + 50);
+    expect(await bedsDrawn(page)).toEqual(before);
   });
 
   test('plans are searched, and one is taken', async () => {

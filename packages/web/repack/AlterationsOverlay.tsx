@@ -1,7 +1,7 @@
 import { type KeyboardEvent, memo } from 'react';
 import type { QuickFigures } from '../computing/assessed.ts';
 import { viewBoxOf } from '../drawing/viewBox.ts';
-import { type AlterationMark, alterationMarks, markMm } from './alterationMarks.ts';
+import { type AlterationMark, alterationMarks, markMm, reachMm } from './alterationMarks.ts';
 import { useAlterations } from './useAlterations.ts';
 
 function Mark({
@@ -35,6 +35,7 @@ function Mark({
         {says}
         {isMade ? ', to be made' : ''}
       </title>
+      <circle className="reach" r={reachMm} />
       <circle r={markMm} />
       <text y={1.25}>{letter}</text>
       {isMade ? <path d="M-2 2.4h4" /> : null}

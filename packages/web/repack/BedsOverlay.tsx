@@ -1,8 +1,10 @@
 import type { BedPlace, ChamberPlace, SectionPlaces } from '@fettle/drawing/sectionPlaces.ts';
-import { type PointerEvent, type RefObject, useEffect, useRef, useState } from 'react';
+import { type PointerEvent, useEffect, useRef, useState } from 'react';
 import type { BedPosition } from './bedEdits.ts';
 import { useBedKeys } from './bedKeys.ts';
 import { isUpright, positionAt, pulledDepthM, type SheetPoint } from './hand.ts';
+import { useHolding } from './holding.ts';
+import { millimetres, positionOf } from './moving.ts';
 import type { Repacking } from './useRepacking.ts';
 
 interface OverlayProps {
@@ -42,19 +44,6 @@ const sheetPoint = (svg: SVGSVGElement, { clientX, clientY }: PointerEvent): She
 /** How far the free edge of a bed was pulled, m: beds lie on the floor, or against the pump's side. */
 const pulledByM = ({ bed, from }: Grip, to: SheetPoint, scale: number): number =>
   (isUpright(bed.chamber) ? from.y - to.y : to.x - from.x) / scale;
-
-/** A finger that holds a bed draws the bed and not the page; browsers do not heed `touch-action` within a drawing. */
-function useHoldingThePage(svg: RefObject<SVGSVGElement | null>): void {
-  useEffect(() => {
-    const overlay = svg.current;
-    const hold = (event: TouchEvent): void => {
-      const isHeld = event.target instanceof Element && event.target.matches('.bed, .edge');
-      if (isHeld && event.cancelable) event.preventDefault();
-    };
-    overlay?.addEventListener('touchmove', hold, { passive: false });
-    return () => overlay?.removeEventListener('touchmove', hold);
-  }, [svg]);
-}
 
 const isSamePosition = (one: BedPosition | undefined, other: BedPosition | undefined): boolean =>
   one?.chamber === other?.chamber && one?.place === other?.place;
@@ -96,7 +85,7 @@ const heldAt = (grip: Grip, at: SheetPoint, places: SectionPlaces): Grip => {
 function useGrip(props: OverlayProps) {
   const { places, repacking, onGrip } = props;
   const svg = useRef<SVGSVGElement>(null);
-  useHoldingThePage(svg);
+  const holding = useHolding(svg);
   const [grip, setGrip] = useState<Grip>();
   const isGripped = grip !== undefined;
   useEffect(() => {
@@ -106,15 +95,19 @@ function useGrip(props: OverlayProps) {
   const grab = (event: PointerEvent, bed: BedPlace, does: Grip['does']): void => {
     if (svg.current === null || event.button !== 0) return;
     event.stopPropagation();
-    svg.current.setPointerCapture(event.pointerId);
     grips += 1;
-    setGrip({ bed, does, from: sheetPoint(svg.current, event), key: `grip-${grips}` });
+    const taken = { bed, does, from: sheetPoint(svg.current, event), key: `grip-${grips}` };
+    holding.begin(event, () => setGrip(taken));
   };
   const heldBy = (event: PointerEvent): Grip | undefined =>
     svg.current === null || grip === undefined ? grip : heldAt(grip, sheetPoint(svg.current, event), places);
-  const drag = (event: PointerEvent): void => setGrip(heldBy(event));
+  const drag = (event: PointerEvent): void => {
+    holding.moved(event);
+    setGrip(heldBy(event));
+  };
   const pull = usePulling(grip, props);
   const letGo = (event: PointerEvent): void => {
+    holding.end();
     // Where the pointer is now: its last movement may not have been shown yet.
     const held = heldBy(event);
     pull(held);
@@ -122,7 +115,10 @@ function useGrip(props: OverlayProps) {
     setGrip(undefined);
   };
   /** The browser took the finger for something else: the bed stays where it was. */
-  const drop = (): void => setGrip(undefined);
+  const drop = (): void => {
+    holding.end();
+    setGrip(undefined);
+  };
   return { svg, grip, grab, drag, letGo, drop };
 }
 
@@ -148,12 +144,23 @@ function Landing({ to, places }: { readonly to: BedPosition; readonly places: Se
 function Pulled({ grip: { bed, depthM }, scale }: { readonly grip: Grip; readonly scale: number }) {
   if (depthM === undefined) return null;
   const { box, chamber } = bed;
-  if (isUpright(chamber)) {
-    const y = box.y + box.height - depthM * scale;
-    return <line className="landing" x1={box.x} x2={box.x + box.width} y1={y} y2={y} />;
-  }
-  const x = box.x + depthM * scale;
-  return <line className="landing" x1={x} x2={x} y1={box.y} y2={box.y + box.height} />;
+  const upright = isUpright(chamber);
+  const x = upright ? box.x : box.x + depthM * scale;
+  const y = upright ? box.y + box.height - depthM * scale : box.y;
+  return (
+    <>
+      <line
+        className="landing"
+        x1={x}
+        x2={upright ? box.x + box.width : x}
+        y1={y}
+        y2={upright ? y : box.y + box.height}
+      />
+      <text className="pulled" x={x + 1} y={y - 1.4}>
+        {millimetres(depthM)}
+      </text>
+    </>
+  );
 }
 
 /** The free edge of a bed, by which it is pulled deeper or thinner. */
@@ -227,7 +234,7 @@ export function BedsOverlay(props: OverlayProps) {
           {/* biome-ignore lint/a11y/useSemanticElements: a shape of a drawing can be no button element */}
           <rect
             {...bed.box}
-            className="bed"
+            className={`bed ${isSamePosition(grip && positionOf(grip.bed), positionOf(bed)) ? 'held' : ''}`}
             role="button"
             tabIndex={0}
             aria-label={`${bed.tag}, ${bed.name}, ${Math.round(bed.depthM * 1000)} mm in ${bed.chamber.label}`}

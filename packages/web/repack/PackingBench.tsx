@@ -74,6 +74,7 @@ export function PackingBench({
         <p className="told" role="status">
           {repacking.told}
         </p>
+        <p className="soft holds noprint">Hold a bed or its edge until it is outlined, then move it.</p>
         <p id="bed-keys" className="soft keys noprint">
           On a bed: arrows move it, + and − change its depth by 1 mm (with Shift 10 mm), S splits it, Delete
           takes it out.

@@ -4,7 +4,7 @@ import { familyModels } from '@fettle/engine/assessment/testing/models.ts';
 import { familyById } from '@fettle/engine/families/families.ts';
 import { alterationKinds } from '@fettle/engine/planning/alterations.ts';
 import { describe, expect, test } from 'vitest';
-import { alterationMarks, markMm } from './alterationMarks.ts';
+import { alterationMarks, reachMm } from './alterationMarks.ts';
 
 describe('alterations marked on the drawing', () => {
   test.each(familyModels)('%s: each that there is something to do of has a mark of its own', (_, model) => {
@@ -16,11 +16,11 @@ describe('alterations marked on the drawing', () => {
     expect(toMake.length).toBeGreaterThan(0);
     expect(marks.map(({ id }) => id)).toEqual(toMake);
     for (const { at } of marks) {
-      expect(at.x).toBeGreaterThan(markMm);
-      expect(at.x).toBeLessThan(100 - markMm);
+      expect(at.x).toBeGreaterThanOrEqual(reachMm);
+      expect(at.x).toBeLessThanOrEqual(100 - reachMm);
     }
     for (const [index, { at }] of marks.entries())
       for (const other of marks.slice(index + 1))
-        expect(Math.hypot(other.at.x - at.x, other.at.y - at.y)).toBeGreaterThan(2 * markMm);
+        expect(Math.hypot(other.at.x - at.x, other.at.y - at.y)).toBeGreaterThanOrEqual(2 * reachMm);
   });
 });

@@ -13,8 +13,11 @@ export interface AlterationMark {
   readonly at: Point;
 }
 
-/** Radius of a mark: on a phone's screen, well over the 24 pixels that a finger needs. mm of the sheet. */
+/** Radius of a mark, mm of the sheet. */
 export const markMm = 4.2;
+
+/** Radius within which a finger meets a mark: 44 pixels across on a phone, mm of the sheet. */
+export const reachMm = 6.2;
 
 /** Where a mark stands that points at something: under the words at a point, or on the right edge of a box. */
 const besideOf = ({ points, boxes }: Spots): Point | undefined => {
@@ -25,15 +28,15 @@ const besideOf = ({ points, boxes }: Spots): Point | undefined => {
 };
 
 const isClear = (at: Point, others: readonly AlterationMark[]): boolean =>
-  others.every((other) => Math.hypot(other.at.x - at.x, other.at.y - at.y) >= 2 * markMm + 0.6);
+  others.every((other) => Math.hypot(other.at.x - at.x, other.at.y - at.y) >= 2 * reachMm);
 
 /** The nearest place beside or under a point that no other mark has taken, on the sheet. */
 const clearOf = (wanted: Point, others: readonly AlterationMark[]): Point => {
   const onSheet = ({ x, y }: Point): Point => ({
-    x: Math.min(Math.max(x, markMm + 0.5), sizes.sheetWidth - markMm - 0.5),
-    y: Math.max(y, markMm + 0.5),
+    x: Math.min(Math.max(x, reachMm), sizes.sheetWidth - reachMm),
+    y: Math.max(y, reachMm),
   });
-  const step = 2 * markMm + 1;
+  const step = 2 * reachMm + 0.1;
   const tries = [0, 1, 2, 3].flatMap((row) =>
     [0, 1, -1, 2, -2].map((column) => onSheet({ x: wanted.x + column * step, y: wanted.y + row * step })),
   );
