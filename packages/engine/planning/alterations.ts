@@ -140,7 +140,7 @@ const hoseBore: AlterationKind = {
     { part: 'hose-per-metre', count: (filter.intake?.lengthM ?? 0) + (filter.outlet?.lengthM ?? 0) },
   ],
   steps: (settings, print) => [
-    `Fit hose of ${print(settings.boreM ?? 0, 'length')} bore with barbs and clips that match it.`,
+    `Fit hose of ${print(settings.boreM ?? 0, 'length')} bore with barbs and clips that match it; only where the ports of the head and the fittings take barbs of that bore.`,
   ],
 };
 

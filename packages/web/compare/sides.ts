@@ -4,7 +4,7 @@ import type { RevisionSummary } from '@fettle/store/contract/jobs.ts';
 import { plannedState } from '@fettle/workflows/plannedState.ts';
 import type { PlansResult } from '@fettle/workflows/results/plans.ts';
 import { asLabel } from '../forms/labels.ts';
-import { revisionWords } from '../history/revisionWords.ts';
+import { momentInWords, revisionWords } from '../history/revisionWords.ts';
 import { withoutFields } from '../mending/readablePart.ts';
 import { stateInWords, statesOf } from '../rooms/job/lookedState.ts';
 
@@ -43,7 +43,7 @@ const revisionSides = (revisions: readonly RevisionSummary[]): readonly Side[] =
     .toReversed()
     .map((summary) => ({
       id: `revision-${summary.revision}`,
-      name: `Revision ${summary.revision}, ${revisionWords(summary)}`,
+      name: `Revision ${summary.revision}, ${revisionWords(summary)} ${momentInWords(summary.at)}`,
       state: 'as-left',
       revision: summary.revision,
     }));

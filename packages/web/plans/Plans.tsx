@@ -4,6 +4,7 @@ import { readQuantity } from '@fettle/engine/quantities/readQuantity.ts';
 import { type FormEvent, useState } from 'react';
 import { moneyInWords } from '../quote/quoteWords.ts';
 import type { JobSession } from '../session/jobSession.ts';
+import { Outdated } from './Outdated.tsx';
 import { PlansFound } from './PlansFound.tsx';
 import { type Search, usePlans } from './usePlans.ts';
 
@@ -109,6 +110,7 @@ export function Plans({ session, model }: PlansProps) {
             {search.asked.budget ? `a budget of ${moneyInWords(search.asked.budget, currency)}` : 'no budget'}
             , to be good for {search.asked.favour ?? 'balance'}.
           </p>
+          <Outdated session={session} revision={search.revision} />
           <PlansFound plans={search.plans} model={model} session={session} />
         </>
       ) : null}

@@ -9,7 +9,7 @@ import { lazy, Suspense } from 'react';
 import { useSystem } from '../app/preferences.ts';
 import type { JobSession } from '../session/jobSession.ts';
 import { feed, sum } from './planTexts.ts';
-import { takingPlan } from './takePlan.ts';
+import { TakeButton } from './TakeButton.tsx';
 
 const PlansDrawn = lazy(() => import('../plots/PlansDrawn.tsx'));
 
@@ -27,35 +27,22 @@ const Figures = ({ row, print }: { readonly row: Row; readonly print: Print }) =
 const changes = ({ alterations }: FoundPlan): string =>
   alterations.map(({ id }) => alterationKinds[id]?.says ?? id).join(', ') || 'hardware as it is';
 
-function Plan({
-  plan,
-  print,
-  onTake,
-}: {
-  readonly plan: FoundPlan;
-  readonly print: Print;
-  readonly onTake: () => void;
-}) {
-  return (
-    <tr>
-      <th scope="row">
-        {plan.id} <small>{changes(plan)}</small>
-      </th>
-      <Figures row={plan} print={print} />
-      <td>{sum(plan.cost)}</td>
-      <td className="noprint">
-        <button type="button" onClick={onTake} aria-label={`Take ${plan.id} into the drawing`}>
-          Take
-        </button>
-      </td>
-    </tr>
-  );
-}
-
 interface PlanOf {
   readonly plan: FoundPlan;
   readonly model: Model;
   readonly print: Print;
+}
+
+function Plan({ plan, model, print, session }: PlanOf & { readonly session: JobSession }) {
+  return (
+    <tr>
+      <th scope="row">
+        {plan.id} <small>{changes(plan)}</small> <TakeButton plan={plan} model={model} session={session} />
+      </th>
+      <Figures row={plan} print={print} />
+      <td>{sum(plan.cost)}</td>
+    </tr>
+  );
 }
 
 function Bought({ plan, model, print }: PlanOf) {
@@ -124,7 +111,6 @@ export function PlansFound(of: {
                   {column}
                 </th>
               ))}
-              <td />
             </tr>
           </thead>
           <tbody>
@@ -132,15 +118,9 @@ export function PlansFound(of: {
               <th scope="row">as found</th>
               <Figures row={plans.asFound} print={print} />
               <td />
-              <td />
             </tr>
             {plans.plans.map((plan) => (
-              <Plan
-                key={plan.id}
-                plan={plan}
-                print={print}
-                onTake={() => session.edit(takingPlan(plan, model))}
-              />
+              <Plan key={plan.id} plan={plan} model={model} print={print} session={session} />
             ))}
           </tbody>
         </table>

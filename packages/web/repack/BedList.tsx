@@ -2,7 +2,6 @@ import type { BedPlace, SectionPlaces } from '@fettle/drawing/sectionPlaces.ts';
 import { readQuantity } from '@fettle/engine/quantities/readQuantity.ts';
 import { useId } from 'react';
 import { useTyped } from '../forms/useTyped.ts';
-import { pulledDepthM } from './hand.ts';
 import type { Repacking } from './useRepacking.ts';
 
 interface BedProps {
@@ -12,11 +11,11 @@ interface BedProps {
 }
 
 /** The depth of a bed, typed in any unit of length; more than there is room for becomes what there is. */
-function Depth({ bed, places, repacking }: BedProps) {
+function Depth({ bed, repacking }: Pick<BedProps, 'bed' | 'repacking'>) {
   const id = useId();
   const commit = (typed: string): void => {
     const reading = readQuantity(typed, 'length', { above: 0, most: 2, usualUnit: 'mm' });
-    if (reading.ok) repacking.resize(bed, pulledDepthM(bed, places.beds, reading.value - bed.depthM));
+    if (reading.ok) repacking.setDepth(bed, reading.value);
   };
   const { typed, type, commitNow } = useTyped(`${Math.round(bed.depthM * 1000)} mm`, commit);
   const reading = readQuantity(typed, 'length', { above: 0, most: 2, usualUnit: 'mm' });
@@ -97,7 +96,7 @@ export function BedList({ places, repacking }: Omit<BedProps, 'bed'>) {
               {beds.map((bed) => (
                 <li key={bed.place}>
                   <span className="tag">{bed.tag}</span> {bed.name}
-                  <Depth bed={bed} places={places} repacking={repacking} />
+                  <Depth bed={bed} repacking={repacking} />
                   <Moves bed={bed} places={places} repacking={repacking} />
                 </li>
               ))}

@@ -197,7 +197,7 @@ function ChamberTarget({
       className="chamber"
       role="button"
       tabIndex={0}
-      aria-label={`Put ${hand} into ${chamber.label}`}
+      aria-label={`Put what is in hand into ${chamber.label}`}
       onClick={put}
       onKeyDown={(event) => {
         if (event.key === 'Enter' || event.key === ' ') {

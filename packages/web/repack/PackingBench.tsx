@@ -53,7 +53,7 @@ export function PackingBench({
   readonly children?: ReactNode;
 }) {
   const { drawing, places, model, isRead } = figures;
-  const repacking = useRepacking(session, field, places);
+  const repacking = useRepacking({ session, field, places, media: model.media });
   const [isGripped, setGripped] = useState(false);
   const late = useWhenThereIsTime(model, places, repacking);
   return (

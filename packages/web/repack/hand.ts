@@ -61,7 +61,7 @@ export type Landing =
   | { readonly how: 'stays'; readonly chamber: Chamber; readonly freeM: number };
 
 /** Beds lie with this much play, m: a millimetre that was rounded up is no reason to refuse. */
-const playM = 1e-6;
+export const playM = 1e-6;
 
 /**
  * Where a bed comes to lie that is let go at a position: there where it has room, else in the place of the bed that

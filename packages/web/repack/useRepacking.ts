@@ -1,4 +1,5 @@
 import type { BedPlace, SectionPlaces } from '@fettle/drawing/sectionPlaces.ts';
+import type { Medium } from '@fettle/engine/model/medium.ts';
 import type { FieldPath } from '@fettle/job/fieldPath.ts';
 import { useMemo, useState } from 'react';
 import { valueAt } from '../forms/places.ts';
@@ -15,7 +16,7 @@ import {
   withoutBed,
   writtenDepthM,
 } from './bedEdits.ts';
-import { depthToPut, neighbourOf, pulledDepthM } from './hand.ts';
+import { depthToPut, neighbourOf, playM, pulledDepthM } from './hand.ts';
 import { millimetres, movedBed, positionOf } from './moving.ts';
 
 /** What hands can do to a packing, each told in words for those who do not see the drawing. */
@@ -30,6 +31,8 @@ export interface Repacking {
   move(bed: BedPlace, to: BedPosition): BedPosition | undefined;
   step(bed: BedPlace, step: -1 | 1): BedPosition | undefined;
   resize(bed: BedPlace, depthM: number, key?: string): void;
+  /** Makes a bed so deep, or as deep as there is room for, and says which. */
+  setDepth(bed: BedPlace, depthM: number): void;
   /** Makes a bed deeper, or thinner, as often as it is asked, also before the drawing follows. */
   deepen(bed: BedPlace, byM: number): void;
   split(bed: BedPlace): void;
@@ -78,20 +81,33 @@ const toldAt = ({ says, at }: Told, entered: PlaceInHistory, now: PlaceInHistory
   return isNew ? `undone: ${now.undone.says}` : '';
 };
 
-/** The changes that hands make, on the drawing as it stands. */
-const handsOn = (
-  on: { readonly session: JobSession; readonly field: PackingField; readonly places?: SectionPlaces },
-  tell: (told: Told) => void,
-): Omit<Repacking, 'hand' | 'take' | 'told'> => {
-  const { session, field, places } = on;
-  const packing = (): WrittenPacking => packingIn(session.state().document, field);
+/** What hands work on. */
+interface Under {
+  readonly session: JobSession;
+  readonly field: PackingField;
+  readonly places: SectionPlaces;
+  /** By short name. */
+  readonly media: Readonly<Record<string, Medium>>;
+}
+
+/** The packing as it stands, its change, and what is told of it. */
+const changing = ({ session, field }: Under, tell: (told: Told) => void) => {
   const say = (says: string): void => tell({ says, at: placeInHistory(session) });
-  const change = (next: WrittenPacking, says: string, key?: string): void => {
-    session.edit(repacking(field, next, { says, ...(key === undefined ? {} : { key }) }));
-    say(says);
+  return {
+    packing: (): WrittenPacking => packingIn(session.state().document, field),
+    say,
+    change: (next: WrittenPacking, says: string, key?: string): void => {
+      session.edit(repacking(field, next, { says, ...(key === undefined ? {} : { key }) }));
+      say(says);
+    },
   };
+};
+
+/** The changes that hands make, on the drawing as it stands. */
+const handsOn = (on: Under, tell: (told: Told) => void): Omit<Repacking, 'hand' | 'take' | 'told'> => {
+  const { places, media } = on;
+  const { packing, say, change } = changing(on, tell);
   const move = (bed: BedPlace, to: BedPosition): BedPosition | undefined => {
-    if (places === undefined) return undefined;
     const moved = movedBed(packing(), { bed, to }, places);
     if (moved.packing === undefined) say(moved.says);
     else change(moved.packing, moved.says);
@@ -105,20 +121,30 @@ const handsOn = (
     );
   return {
     put: (medium, to) => {
-      const chamber = places?.chambers.find((each) => each.chamber.id === to.chamber)?.chamber;
-      if (chamber === undefined || places === undefined) return;
+      const chamber = places.chambers.find((each) => each.chamber.id === to.chamber)?.chamber;
+      if (chamber === undefined) return;
       const depthM = depthToPut(chamber, places.beds);
       if (depthM === undefined) say(`${chamber.label} is full: make a bed thinner, or take one out first`);
-      else change(withBedPut(packing(), to, { medium, depthM }), `put ${medium} into ${chamber.label}`);
+      else {
+        const name = media[medium]?.name ?? medium;
+        change(withBedPut(packing(), to, { medium, depthM }), `put ${name} into ${chamber.label}`);
+      }
     },
     move,
     step: (bed, step) => {
-      const to = places === undefined ? undefined : neighbourOf(bed, places, step);
+      const to = neighbourOf(bed, places, step);
       return to === undefined ? undefined : move(bed, to);
     },
     resize,
+    setDepth: (bed, wantedM) => {
+      const depthM = pulledDepthM(bed, places.beds, wantedM - bed.depthM);
+      resize(bed, depthM);
+      if (wantedM > depthM + playM)
+        say(
+          `${bed.chamber.label} has room for ${millimetres(depthM)} of ${bed.name}, not for ${millimetres(wantedM)}: it is made so deep`,
+        );
+    },
     deepen: (bed, byM) => {
-      if (places === undefined) return;
       const now = writtenDepthM(packing(), positionOf(bed)) ?? bed.depthM;
       const depthM = pulledDepthM(bed, places.beds, now - bed.depthM + byM);
       resize(bed, depthM, `deepen ${bed.chamber.id}:${bed.place}`);
@@ -129,18 +155,14 @@ const handsOn = (
 };
 
 /** Changes one packing of a job by hand, each change one that can be undone. */
-export function useRepacking(
-  session: JobSession,
-  field: PackingField,
-  places: SectionPlaces | undefined,
-): Repacking {
+export function useRepacking({ session, field, places, media }: Under): Repacking {
   const [hand, take] = useState<string>();
   const [entered] = useState(() => placeInHistory(session));
   const [last, tell] = useState<Told>({ says: '', at: entered });
   const told = toldAt(last, entered, placeInHistory(session));
   const hands = useMemo(
-    () => handsOn({ session, field, ...(places === undefined ? {} : { places }) }, tell),
-    [session, field, places],
+    () => handsOn({ session, field, places, media }, tell),
+    [session, field, places, media],
   );
   return useMemo(() => ({ ...hands, hand, take, told }), [hands, hand, told]);
 }
