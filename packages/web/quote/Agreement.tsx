@@ -44,6 +44,11 @@ export function Agreement({ totals, today }: AgreementProps) {
     return (
       <>
         <p>Not agreed to yet.</p>
+        {amount === undefined ? (
+          <p className="marked">
+            There is no sum to agree to yet: nothing is quoted, or prices are still open.
+          </p>
+        ) : null}
         <button type="button" onClick={agree}>
           The owner agrees, today
         </button>
