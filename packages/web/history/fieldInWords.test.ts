@@ -31,6 +31,11 @@ describe('a value in words', () => {
     expect(valueInWords(['31 s', '32 s'])).toBe('31 s; 32 s');
   });
 
+  test('that the history has cut short is not shown as the machine writes it', () => {
+    expect(valueInWords('{"packing":{"basket-1":[{"medium":"flo…')).toMatch(/look at the revision/);
+    expect(valueInWords('[owner] rang twice…')).toBe('[owner] rang twice…');
+  });
+
   test('that is long ends with a whole word', () => {
     const words =
       'the gap over the second basket is wide enough for a thumb and was stuffed with floss that has come loose '.repeat(

@@ -79,8 +79,12 @@ const cutAtWord = (line: string): string => {
   return `${whole.length < longest / 2 ? room : whole} …`;
 };
 
+/** A value of many fields that the history has cut: what is left of it is no reading for people. */
+const isCutShort = (value: unknown): boolean => typeof value === 'string' && /^[[{]["[{].*…$/s.test(value);
+
 /** What a field held, on one line and not endless. */
 export const valueInWords = (value: unknown): string => {
+  if (isCutShort(value)) return 'more than a line holds: look at the revision';
   const line = inOneLine(value);
   return line.length > longest ? cutAtWord(line) : line;
 };
