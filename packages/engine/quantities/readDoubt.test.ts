@@ -20,12 +20,10 @@ describe('a doubt of a figure that cannot be below 0', () => {
   ])('is smaller than the figure: %s is refused', (text, allowed) => {
     const reading = readQuantity(text, 'volume', allowed);
     expect(reading).toMatchObject({ ok: false, code: 'bad-doubt' });
-    expect(reading.ok ? '' : reading.says).toMatch(
-      /as large as the figure, .* L, or larger.*; allowed: .*100 %/,
-    );
+    expect(reading.ok ? '' : reading.says).toMatch(/larg.* figure, .* L, .*; allowed: .*100 %/);
   });
 
-  test.each(['150 L ± 99 %', '150 L ×/÷ 20', '0 L ± 1 L'])('may be wide: %s', (text) => {
+  test.each(['150 L ± 99 %', '150 L ×/÷ 20', '0 L ± 1 L', '0.25 L ± 0.25 L'])('may be wide: %s', (text) => {
     expect(readQuantity(text, 'volume', { least: 0 })).toMatchObject({ ok: true });
   });
 
