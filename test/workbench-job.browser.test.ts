@@ -269,6 +269,7 @@ describe('it is packed anew', () => {
   });
 
   test('a reload keeps drawing, figures and the way back', async () => {
+    await soon(figures).not.toEqual({});
     const before = { beds: await bedsDrawn(page), figures: await figures() };
     await page.reload();
     await soon(async () => ({ beds: await bedsDrawn(page), figures: await figures() })).toEqual(before);
