@@ -65,7 +65,7 @@ export interface JobSession {
 /** Quiet after the last change before it is written, ms. */
 const quietMs = 700;
 /** Between two times that a job under a moving hand is kept and told to other windows, ms. */
-const spreadEveryMs = 400;
+const spreadEveryMs = 100;
 /** Between two tries while the records cannot be reached, ms. */
 const retryMs = 3_000;
 
