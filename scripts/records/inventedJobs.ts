@@ -2,6 +2,7 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { resolve } from 'node:path';
 import { readJob } from '@fettle/job/read.ts';
 import type { JobDocument } from '@fettle/job/schema/job.ts';
+import { jobStages } from '@fettle/job/stages.ts';
 import { projectRoot } from '../sources.ts';
 import type { Chance } from './chance.ts';
 
@@ -38,16 +39,8 @@ const complaints = [
   'put together the wrong way round',
 ];
 const tags = ['urgent', 'school', 'on trial', 'second visit', 'worn shaft', 'collect', 'no hurry', 'club'];
-const stages = [
-  'taken-in',
-  'tested',
-  'mapped',
-  'planned',
-  'approved',
-  'built',
-  'proven',
-  'handed-back',
-] as const;
+/** A job that is closed is changed no more. */
+const stages = jobStages.filter((stage) => stage !== 'closed');
 const remarks = [
   'The owner rinses the media under the tap.',
   'One clasp is cracked and was glued before.',

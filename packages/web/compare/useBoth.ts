@@ -1,6 +1,5 @@
-import { useQuery } from '@tanstack/react-query';
 import { useMemo } from 'react';
-import { readRevision } from '../client/history.ts';
+import { useRevision } from '../client/useRevision.ts';
 import type { BothFigures, Computed, Packed, Shown } from '../computing/assessed.ts';
 import { thoroughEngine } from '../computing/engines.ts';
 import { type Rested, useRested } from '../computing/useRested.ts';
@@ -27,13 +26,7 @@ interface Had {
 
 function usePacked(number: number, side: Side | undefined): Had {
   const { revision } = side ?? {};
-  const asked = useQuery({
-    queryKey: ['revision', number, revision],
-    queryFn: () => readRevision(number, revision ?? 0),
-    enabled: revision !== undefined,
-    // What was written once stays as it is.
-    staleTime: Number.POSITIVE_INFINITY,
-  });
+  const asked = useRevision(number, revision);
   const document: unknown = revision === undefined ? side?.document : asked.data;
   const { state, name } = side ?? {};
   const packed = useMemo(

@@ -1,5 +1,4 @@
-import { useQuery } from '@tanstack/react-query';
-import { readRevision } from '../client/history.ts';
+import { useRevision } from '../client/useRevision.ts';
 import type { JobSession } from '../session/jobSession.ts';
 import { useSessionState } from '../session/useJobSession.ts';
 import { isSearchedAlike } from './searchedFields.ts';
@@ -7,12 +6,7 @@ import { isSearchedAlike } from './searchedFields.ts';
 /** Says so where filter, tank or prices were changed since plans were searched for. */
 export function Outdated({ session, revision }: { readonly session: JobSession; readonly revision: number }) {
   const { number, document } = useSessionState(session);
-  const { data: searched } = useQuery({
-    queryKey: ['revision', number, revision],
-    queryFn: () => readRevision(number, revision),
-    // What was written once stays as it is.
-    staleTime: Number.POSITIVE_INFINITY,
-  });
+  const { data: searched } = useRevision(number, revision);
   if (searched === undefined || isSearchedAlike({ ...searched }, document)) return null;
   return (
     <p role="status" className="marked">
