@@ -16,6 +16,13 @@ afterAll(async () => {
   await empty?.close();
 });
 
+const searchPlans = async (page: Page, budget: string): Promise<void> => {
+  await page.getByLabel(/Budget/).fill(budget);
+  await page.getByRole('button', { name: 'Search plans' }).click();
+};
+
+const takePlan = (page: Page) => page.getByRole('button', { name: /^Take .* into the drawing/ }).first();
+
 /** A state of a room: its address and what is done there first. */
 interface RoomState {
   readonly state: string;
@@ -77,19 +84,28 @@ const states: readonly RoomState[] = [
     },
   },
   {
+    state: 'a search that found nothing better',
+    path: '/jobs/3/re-pack',
+    first: async (page) => {
+      await searchPlans(page, '');
+      await page.getByText('Nothing better was found.').waitFor({ timeout: 60_000 });
+    },
+  },
+  {
     state: 'plans that were found',
     path: '/jobs/3/re-pack',
     first: async (page) => {
-      const take = page.getByRole('button', { name: /^Take .* into the drawing/ }).first();
-      await page.getByRole('button', { name: 'Search plans' }).waitFor();
-      if (!(await take.isVisible())) await page.getByRole('button', { name: 'Search plans' }).click();
-      await page.locator('.wide table').waitFor({ timeout: 60_000 });
+      await searchPlans(page, '30 USD');
+      await takePlan(page).waitFor({ timeout: 60_000 });
     },
   },
   {
     state: 'a plan that was found against the filter as found',
-    path: '/jobs/3/compare',
-    first: (page) => page.locator('.dirt').nth(1).waitFor(),
+    path: '/jobs/3/compare?second=plan-1',
+    first: async (page) => {
+      await page.getByLabel('Dirt over time, as found').waitFor();
+      await page.getByLabel('Dirt over time, plan 1').waitFor();
+    },
   },
   { state: 'nothing to compare yet', path: '/jobs/2/compare' },
   {
