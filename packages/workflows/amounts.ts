@@ -1,3 +1,5 @@
+import { printSpan } from '@fettle/engine/quantities/printShort.ts';
+
 const DAY_S = 86_400;
 
 /** A number with so many figures that count. */
@@ -10,12 +12,8 @@ export const figures = (value: number, count: number): string => {
 export const feedText = (kgPerS: number): string => `${figures(kgPerS * 1000 * DAY_S, 3)} g/d`;
 
 /** A cleaning interval: two figures are more than it is known to. */
-export const intervalText = (timeS: number, beyond: boolean): string => {
-  if (beyond) return 'more than a year';
-  return timeS < DAY_S ? `${figures(timeS / 3600, 2)} hours` : `${figures(timeS / DAY_S, 2)} days`;
-};
-
-export const days = (timeS: number): string => `${figures(timeS / DAY_S, 3)} days`;
+export const intervalText = (timeS: number, beyond: boolean): string =>
+  beyond ? 'more than a year' : printSpan(timeS);
 
 /** How well a cleaning interval is known. */
 export const intervalDoubt = 'within a factor of three';

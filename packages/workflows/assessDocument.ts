@@ -14,7 +14,7 @@ export type Outcome<Result> =
 /**
  * Reads a job and assesses it.
  *
- * @param of `day` is the comparison day, days since every bed was cleaned, 1 to 365; the tank's own where left out.
+ * @param of `day` is the day of the comparison, days since every bed was cleaned, 1 to 365; the tank's own where left out.
  *   `system` is the system of units of the words, metric where left out; `state` is which packing, as found where left out
  * @returns in metric units exactly what `fettle assess --json` prints; the figures are the same in every system
  */

@@ -8,7 +8,7 @@ import { stateModel } from '@fettle/job/toModel/stateModel.ts';
 /** A state of a filter after the one found, and what it does beside that. */
 export interface LaterState {
   readonly state: 'planned' | 'as-left';
-  /** From the filter as found to this one, on the comparison day. */
+  /** From the filter as found to this one, on the day of the comparison. */
   readonly effect: Effect;
   /** Flows that were timed in this state, each beside its clean flow. */
   readonly timed: readonly Comparison[];

@@ -25,7 +25,7 @@ export const planRequestSchema = z.strictObject({
     .min(1)
     .max(365)
     .optional()
-    .meta({ description: 'Comparison day, days since every bed was cleaned.' }),
+    .meta({ description: 'Day on which packings are compared, counted since every bed was cleaned.' }),
 });
 
 export type PlanRequest = z.infer<typeof planRequestSchema>;

@@ -37,9 +37,10 @@ export const jobNumber = (text: string): number => {
 };
 
 export const dayOption = (): Option =>
-  new Option('--day <days>', 'comparison day, days since every bed was cleaned').argParser(
-    numberBetween(1, 365),
-  );
+  new Option(
+    '--day <days>',
+    'day on which packings are compared, counted since every bed was cleaned',
+  ).argParser(numberBetween(1, 365));
 
 /** Which packing of a job a command looks at. */
 export interface StateOption {

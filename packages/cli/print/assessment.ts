@@ -1,4 +1,5 @@
-import { days, rangesMissing } from '@fettle/workflows/amounts.ts';
+import { printDay } from '@fettle/engine/quantities/printShort.ts';
+import { rangesMissing } from '@fettle/workflows/amounts.ts';
 import type { AssessedJob } from '@fettle/workflows/assessJob.ts';
 import { type Print, printer } from '@fettle/workflows/printing.ts';
 import { assumedLines } from '@fettle/workflows/report/assumed.ts';
@@ -38,7 +39,11 @@ export const printAssessment = (job: AssessedJob, output: Output): string => {
     ...section(output, 'Findings, worst first', printFindings(job, output.system)),
     ...section(output, 'Routes', `${printRoutes(job)}\n${wrap(bypassSentence(job))}`),
     ...section(output, 'Head', printHeadBudget(assessment, print)),
-    ...section(output, `Beds, ${days(assessment.carries.day.dayS)} after cleaning`, printBeds(job, print)),
+    ...section(
+      output,
+      `Beds, on ${printDay(assessment.carries.day.dayS)} after cleaning`,
+      printBeds(job, print),
+    ),
     ...section(output, 'Chemical media', lines(chemicalLines(job, print))),
     ...section(output, 'Bench tests', lines(testLines(job, print))),
     ...section(output, 'Claims', lines(claimLines(job))),

@@ -5,7 +5,7 @@ import { reportTable, wrap } from './layout.ts';
 
 const WIDTHS = [11, 16, 8, 13, 7, 6, 6] as const;
 
-/** Beds in water order on the comparison day. */
+/** Beds in water order on the day of the comparison. */
 export const printBeds = (job: AssessedJob, print: Print): string => {
   const { beds, orderShares } = job.assessment;
   if (beds.length === 0) return noBeds;

@@ -1,5 +1,6 @@
 import type { Finding } from '@fettle/engine/assessment/assessment.ts';
 import type { System } from '@fettle/engine/quantities/displayUnits.ts';
+import { printDay } from '@fettle/engine/quantities/printShort.ts';
 import type { AssessedJob } from '@fettle/workflows/assessJob.ts';
 import { type ChangeText, effectTexts } from '@fettle/workflows/report/effects.ts';
 import { labelled } from './layout.ts';
@@ -15,7 +16,7 @@ export const changeInLine = ({ before, after, unit, percent }: ChangeText): stri
 const cureText = ({ cure, effect }: Finding, system: System): string => {
   if (effect === undefined) return ` ${cure}`;
   const changes = effectTexts(effect, system).map((text) => `${text.what} ${changeInLine(text)}`);
-  return ` Cure: ${cure} Effect of this alone: ${changes.join(', ')}.`;
+  return ` Cure: ${cure} Effect of this alone on ${printDay(effect.dayS)} after cleaning: ${changes.join(', ')}.`;
 };
 
 /** Findings, worst first, each with its evidence, its cure and what the cure alone would do. */

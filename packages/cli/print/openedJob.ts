@@ -1,7 +1,7 @@
+import { printDay } from '@fettle/engine/quantities/printShort.ts';
 import type { QuoteTotals } from '@fettle/job/quote/quoteTotals.ts';
 import type { JobDocument } from '@fettle/job/schema/job.ts';
 import type { RevisionSummary } from '@fettle/store/contract/jobs.ts';
-import { days } from '@fettle/workflows/amounts.ts';
 import { assessJob } from '@fettle/workflows/assessJob.ts';
 import { type LaterState, laterStates } from '@fettle/workflows/laterStates.ts';
 import { openJob } from '@fettle/workflows/openJob.ts';
@@ -116,14 +116,14 @@ const assessmentText = (document: JobDocument, output: Output): string[] => {
   const job = assessJob(reading.model, { system: output.system });
   const print = printer(output.system);
   const later = laterStates(reading.document, job.assessment);
-  const day = days(job.assessment.carries.day.dayS);
+  const day = printDay(job.assessment.carries.day.dayS);
   return [
     ...section(
       output,
       later.length === 0 ? 'What it does' : 'What it does as found',
       `${wrap(`${filterTitle(job, print)}.`)}\n${summary(job, print)}`,
     ),
-    ...section(output, `From found to later, ${day} after cleaning`, laterText(later, output)),
+    ...section(output, `From found to later, on ${day} after cleaning`, laterText(later, output)),
   ];
 };
 

@@ -2,6 +2,7 @@ import type { Assessment } from '@fettle/engine/assessment/assessment.ts';
 import type { Model } from '@fettle/engine/model/model.ts';
 import type { Plan, Plans } from '@fettle/engine/planning/plan.ts';
 import { cautionsOf, stepsOf } from '@fettle/engine/planning/steps.ts';
+import { printDay } from '@fettle/engine/quantities/printShort.ts';
 import { feedText, intervalText } from '@fettle/workflows/amounts.ts';
 import { type Print, printer, share } from '@fettle/workflows/printing.ts';
 import { orderSays } from '@fettle/workflows/results/plans.ts';
@@ -14,7 +15,7 @@ const need = ({ asFound }: Plans, model: Model): string => {
   const fed = model.tank.feedKgPerS;
   const enough = carried >= fed ? 'enough' : 'too little';
   return wrap(
-    `The tank gets ${feedText(fed)} of feed; as found the filter carries ${feedText(carried)} on the comparison day: ${enough}.`,
+    `The tank gets ${feedText(fed)} of feed; as found the filter carries ${feedText(carried)} on ${printDay(asFound.carries.day.dayS)} after cleaning: ${enough}.`,
   );
 };
 
@@ -116,7 +117,9 @@ export const printPlans = (plans: Plans, model: Model, output: Output): string =
   return [
     need(plans, model),
     table(columns, rows),
-    wrap('Flow, feed and served volume at a normal stock are those of the comparison day.'),
+    wrap(
+      `Flow, feed and served volume at a normal stock are those of ${printDay(plans.asFound.carries.day.dayS)} after cleaning.`,
+    ),
     counted,
     ...leftOut,
     asFound,

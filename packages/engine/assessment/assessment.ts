@@ -71,7 +71,7 @@ export const BOUND_BY: Readonly<Record<BindingLimit, string>> = {
   none: 'by nothing',
 };
 
-/** A chemical bed on the comparison day. */
+/** A chemical bed on the day of the comparison. */
 export interface ChemicalState {
   readonly bed: string;
   readonly substance: Substance;
@@ -119,13 +119,6 @@ export interface CleaningInterval {
   readonly cleanedEachTime: readonly string[];
 }
 
-/** What the end of an interval looks like at the place that decides, as people say it. */
-export const ENDED_BY: Readonly<Record<CleaningInterval['endedBy'], (place: string) => string>> = {
-  'bed-flow': (place) => `the ${place} lets a third less water through`,
-  overflow: (place) => `the ${place} opens`,
-  none: () => 'nothing has happened',
-};
-
 /** Running cost in the job's currency. */
 export interface Cost {
   readonly currency: string;
@@ -162,7 +155,7 @@ export interface Assessment {
   readonly bypass: Readonly<Record<Stage, number>>;
   /** Tank volumes per second. */
   readonly turnoverPerS: number;
-  /** In water order along the main route; state of the comparison day. */
+  /** In water order along the main route; state of the day of the comparison. */
   readonly beds: readonly BedState[];
   /** Flow of every gap, leak, opening and weir, m³/s, by id; the gap past a chamber is `gap:<chamber>`. */
   readonly wayFlowM3PerS: Readonly<Record<string, number>>;
@@ -172,9 +165,9 @@ export interface Assessment {
   readonly cost: Cost;
   /** Solids in the tank's water at the stated feed with clean media, kg/m³, and the share of what reaches the filter that one pass keeps. */
   readonly solids: { readonly tankKgPerM3: number; readonly caughtFraction: number };
-  /** What the filter uses at the carried feed of the comparison day: alkalinity as CaCO3 kg/s, oxygen kg/s. */
+  /** What the filter uses at the carried feed of the day of the comparison: alkalinity as CaCO3 kg/s, oxygen kg/s. */
   readonly uses: { readonly alkalinityKgPerS: number; readonly oxygenKgPerS: number };
-  /** Why the order of the beds matters here, on the comparison day. */
+  /** Why the order of the beds matters here, on the day of the comparison. */
   readonly orderShares: OrderShares;
   readonly warnings: readonly Warning[];
 }
@@ -207,8 +200,10 @@ export interface Finding {
   readonly cure: string;
 }
 
-/** What a change does, on the comparison day. */
+/** What a change does, on the day on which packings are compared. */
 export interface Effect {
+  /** That day, s since every bed was cleaned: feed and flow are those of that day. */
+  readonly dayS: number;
   readonly flow: { readonly beforeM3PerS: number; readonly afterM3PerS: number };
   readonly feed: { readonly beforeKgPerS: number; readonly afterKgPerS: number };
   readonly cleaningInterval: {

@@ -1,7 +1,8 @@
 import type { Assessment, Effect } from './assessment.ts';
 
-/** Difference between two assessments on their comparison day. */
+/** Difference between two assessments on the day on which both are compared. */
 export const effectBetween = (before: Assessment, after: Assessment): Effect => ({
+  dayS: before.carries.day.dayS,
   flow: { beforeM3PerS: before.carries.day.flowM3PerS, afterM3PerS: after.carries.day.flowM3PerS },
   feed: { beforeKgPerS: before.carries.day.feedKgPerS, afterKgPerS: after.carries.day.feedKgPerS },
   cleaningInterval: {

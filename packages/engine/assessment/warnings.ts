@@ -98,7 +98,7 @@ const beyondCurve = (compiled: Compiled, cleanFlowM3PerS: number): Warning[] => 
 
 /**
  * Where figures of an assessment lie outside what their laws were measured for.
- * @param state flow with clean beds, m³/s, and the beds on the comparison day
+ * @param state flow with clean beds, m³/s, and the beds on the day of the comparison
  */
 export const warningsOf = (
   compiled: Compiled,

@@ -132,7 +132,7 @@ export class Search {
     return done;
   }
 
-  /** Assesses a job on the comparison day. */
+  /** Assesses a job on the day of the comparison. */
   assess(model: Model): Assessment {
     return assess(model, this.options.day === undefined ? {} : { day: this.options.day });
   }

@@ -2,7 +2,7 @@ import type { Assessment } from '../assessment/assessment.ts';
 import { LONG_ENOUGH_S, logRatio } from '../assessment/effect.ts';
 import type { Favour } from './plan.ts';
 
-/** What of an assessment plans are compared by, on the comparison day. */
+/** What of an assessment plans are compared by, on the day of the comparison. */
 export interface Figures {
   readonly feedKgPerS: number;
   readonly flowM3PerS: number;

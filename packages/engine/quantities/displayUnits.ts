@@ -60,8 +60,8 @@ export const displayUnits: Readonly<Record<Dimension, Both>> = {
   concentration: same({ unit: 'g/L', from: 1 }, { unit: 'mg/L' }),
   alkalinity: { metric: [{ unit: 'dKH' }], us: [{ unit: 'ppm CaCO3' }] },
   fraction: same({ unit: '%' }),
-  // Fish food is weighed in grams everywhere.
-  'mass-rate': same({ unit: 'g/d', from: 1e-3 / day }, { unit: 'mg/d' }),
+  // Fish food is weighed in grams everywhere, and what feeds a small tank stands beside what feeds a large one.
+  'mass-rate': same({ unit: 'g/d', from: 1e-5 / day }, { unit: 'mg/d' }),
   'specific-area': { metric: [{ unit: 'm2/m3' }], us: [{ unit: 'ft2/ft3' }] },
   'area-per-mass': { metric: [{ unit: 'm2/g' }], us: [{ unit: 'ft2/lb' }] },
   density: { metric: [{ unit: 'kg/m3' }], us: [{ unit: 'lb/ft3' }] },

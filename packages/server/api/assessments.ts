@@ -37,7 +37,7 @@ const revision = wholeNumber({
 });
 
 const day = plainNumber({
-  says: 'Comparison day, days since every bed was cleaned.',
+  says: 'Day on which packings are compared, counted since every bed was cleaned.',
   least: 1,
   most: 365,
 });

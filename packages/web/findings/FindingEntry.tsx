@@ -1,5 +1,6 @@
 import type { Finding } from '@fettle/engine/assessment/assessment.ts';
 import type { System } from '@fettle/engine/quantities/displayUnits.ts';
+import { printDay } from '@fettle/engine/quantities/printShort.ts';
 import { Effects } from './Effects.tsx';
 import { SeverityMark } from './SeverityMark.tsx';
 import { severityWords } from './severities.ts';
@@ -26,7 +27,7 @@ function Cure({ finding, system }: Pick<EntryProps, 'finding' | 'system'>) {
       <p>
         <strong>Cure:</strong> {cure}
       </p>
-      <p className="soft effecthead">Effect of this alone:</p>
+      <p className="soft effecthead">Effect of this alone, on {printDay(effect.dayS)} after cleaning:</p>
       <Effects effect={effect} system={system} />
     </>
   );

@@ -1,5 +1,6 @@
 import type { System } from '@fettle/engine/quantities/displayUnits.ts';
-import { days, rangesMissing } from '@fettle/workflows/amounts.ts';
+import { printDay } from '@fettle/engine/quantities/printShort.ts';
+import { rangesMissing } from '@fettle/workflows/amounts.ts';
 import type { AssessedJob } from '@fettle/workflows/assessJob.ts';
 import { type Print, printer } from '@fettle/workflows/printing.ts';
 import { assumedLines } from '@fettle/workflows/report/assumed.ts';
@@ -88,7 +89,7 @@ function Beds({ job, print }: { readonly job: AssessedJob; readonly print: Print
     <>
       <Tabled
         table={bedsTable(job, print)}
-        caption={`Beds as the water meets them, ${days(carries.day.dayS)} after cleaning`}
+        caption={`Beds as the water meets them, on ${printDay(carries.day.dayS)} after cleaning`}
       />
       <p className="soft">{bedsKey}</p>
       <p>{orderSentence(orderShares)}</p>

@@ -1,3 +1,4 @@
+import { COMPARISON_DAY } from '@fettle/engine/assessment/assess.ts';
 import type { Model } from '@fettle/engine/model/model.ts';
 import { favours } from '@fettle/engine/planning/plan.ts';
 import { readQuantity } from '@fettle/engine/quantities/readQuantity.ts';
@@ -111,7 +112,12 @@ export function Plans({ session, model }: PlansProps) {
             , to be good for {search.asked.favour ?? 'balance'}.
           </p>
           <Outdated session={session} revision={search.revision} />
-          <PlansFound plans={search.plans} model={model} session={session} />
+          <PlansFound
+            plans={search.plans}
+            model={model}
+            session={session}
+            day={search.asked.day ?? COMPARISON_DAY}
+          />
         </>
       ) : null}
     </section>

@@ -87,8 +87,10 @@ export function PlansFound(of: {
   readonly plans: PlansResult;
   readonly model: Model;
   readonly session: JobSession;
+  /** Day on which they were compared. */
+  readonly day: number;
 }) {
-  const { plans, model, session } = of;
+  const { plans, model, session, day } = of;
   const { possible, assessed } = plans.counted;
   const print = printer(useSystem());
   return (
@@ -100,8 +102,8 @@ export function PlansFound(of: {
           <caption>
             {assessed.toLocaleString()} of {possible.toLocaleString()} candidates were assessed
             {plans.complete ? ': the search is complete.' : '; what was left out may hold a better one.'} Feed
-            and volume are those of the comparison day. Figures are without their ranges; cleaning is known
-            within a factor of three.
+            and volume are those of day {day} after cleaning. Figures are without their ranges; cleaning is
+            known within a factor of three.
           </caption>
           <thead>
             <tr>

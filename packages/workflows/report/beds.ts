@@ -27,7 +27,7 @@ export const orderSentence = (shares: OrderShares): string => {
 /** Said in place of the table where there are no beds. */
 export const noBeds = 'There are no media in the filter yet.';
 
-/** Beds in water order on the comparison day. */
+/** Beds in water order on the day of the comparison. */
 export const bedsTable = (job: AssessedJob, print: Print): ReportTable => ({
   columns: [
     { head: 'bed' },

@@ -29,7 +29,8 @@ interface Change {
 const percentOf = ({ before, after }: Change): string => {
   if (before <= 0) return '';
   const percent = Math.round(100 * (after / before - 1));
-  return `${percent >= 0 ? '+' : '−'}${Math.abs(percent)} %`;
+  if (percent === 0) return '';
+  return `${percent > 0 ? '+' : '−'}${Math.abs(percent)} %`;
 };
 
 const inUnit = (change: Change, perSi: number, unit: string): ChangeText => ({
@@ -58,8 +59,14 @@ export const effectTexts = (
   { flow, feed, cleaningInterval }: Effect,
   system: System,
 ): readonly EffectText[] => [
-  { what: 'feed carried', ...feedChange({ before: feed.beforeKgPerS, after: feed.afterKgPerS }) },
-  { what: 'flow', ...flowChange({ before: flow.beforeM3PerS, after: flow.afterM3PerS }, system) },
+  {
+    what: 'feed carried',
+    ...feedChange({ before: feed.beforeKgPerS, after: feed.afterKgPerS }),
+  },
+  {
+    what: 'flow',
+    ...flowChange({ before: flow.beforeM3PerS, after: flow.afterM3PerS }, system),
+  },
   {
     what: 'cleaning after',
     ...intervalChange({

@@ -1,9 +1,10 @@
-import { BOUND_BY, ENDED_BY } from '@fettle/engine/assessment/assessment.ts';
-import { placeName } from '@fettle/engine/assessment/placeName.ts';
+import { BOUND_BY } from '@fettle/engine/assessment/assessment.ts';
+import { intervalEnd } from '@fettle/engine/assessment/intervalEnd.ts';
 import { familyById } from '@fettle/engine/families/families.ts';
-import { days, feedText, intervalDoubt, intervalText } from '../amounts.ts';
+import { printDay } from '@fettle/engine/quantities/printShort.ts';
+import { feedText, intervalDoubt, intervalText } from '../amounts.ts';
 import type { AssessedJob } from '../assessJob.ts';
-import { type Print, share } from '../printing.ts';
+import type { Print } from '../printing.ts';
 
 const flowSentence = ({ assessment }: AssessedJob, print: Print): string => {
   const { dutyPoint, turnoverPerS } = assessment;
@@ -17,15 +18,15 @@ const carriesSentence = ({ assessment, model }: AssessedJob, print: Print): stri
   const volumes = `${print(normal, 'volume')} at a normal stock (light ${print(light, 'volume')}, heavy ${print(heavy, 'volume')})`;
   const fed = model.tank.feedKgPerS;
   const against = day.feedKgPerS >= fed ? 'which is enough for' : 'which is less than';
-  return `${days(day.dayS)} after every bed was cleaned, nothing cleaned between, it carries ${feedText(day.feedKgPerS)} of dry feed, ${against} the ${feedText(fed)} that the tank gets: ${volumes}. It is bound ${BOUND_BY[day.bindingLimit]}. Clean it carries ${feedText(clean.feedKgPerS)}.`;
+  const flow = print(day.flowM3PerS, 'flow');
+  return `On ${printDay(day.dayS)} after every bed was cleaned, nothing cleaned between, ${flow} still flows and it carries ${feedText(day.feedKgPerS)} of dry feed, ${against} the ${feedText(fed)} that the tank gets: ${volumes}. It is bound ${BOUND_BY[day.bindingLimit]}. Clean it carries ${feedText(clean.feedKgPerS)}.`;
 };
 
 const cleaningSentence = ({ assessment, model }: AssessedJob): string => {
-  const { timeS, beyond, endedBy, place, flowRatio } = assessment.cleaning;
+  const { timeS, beyond } = assessment.cleaning;
   if (assessment.dutyPoint.flowM3PerS <= 0) return 'No water flows.';
   if (beyond) return 'Nothing asks for cleaning within a year.';
-  const what = ENDED_BY[endedBy](placeName(model, assessment, place ?? ''));
-  return `It wants cleaning after about ${intervalText(timeS, beyond)} (${intervalDoubt}): then ${what}, and the flow at the tank is ${share(flowRatio)} of clean.`;
+  return `It wants cleaning after about ${intervalText(timeS, beyond)} (${intervalDoubt}): then ${intervalEnd(model, assessment)}.`;
 };
 
 const worstSentence = ({ findings }: AssessedJob): string => {

@@ -63,7 +63,9 @@ export const assessmentSchema = z.strictObject({
   ),
   bypass: z.strictObject({ mechanical: figureSchema, biological: figureSchema, chemical: figureSchema }),
   turnover: figureSchema,
-  beds: z.array(bedSchema).meta({ description: 'In water order, on the comparison day.' }),
+  beds: z
+    .array(bedSchema)
+    .meta({ description: 'In water order, on day 60 after cleaning, or the day asked for.' }),
   carries: carriesSchema.extend({ clean: carriesSchema, intervalEnd: carriesSchema }),
   cleaningInterval: figureSchema.extend({ beyond: z.boolean() }),
   cleaning: z.strictObject({
@@ -96,7 +98,10 @@ export const assessmentSchema = z.strictObject({
         lasts: figureSchema.optional().meta({ description: 'Absent where nothing comes to it.' }),
       }),
     )
-    .meta({ description: 'Chemical beds on the comparison day; capacities as N, P, C or CaCO3.' }),
+    .meta({
+      description:
+        'Chemical beds on day 60 after cleaning, or the day asked for; capacities as N, P, C or CaCO3.',
+    }),
   cost: z.strictObject({
     perYear: figureSchema,
     energy: figureSchema,

@@ -15,7 +15,7 @@ const packedChamberSchema = z.strictObject({
 
 const summarySchema = z.strictObject({
   flow: figureSchema.meta({ description: 'Flow at the tank, clean.' }),
-  feed: figureSchema.meta({ description: 'Feed carried on the comparison day.' }),
+  feed: figureSchema.meta({ description: 'Feed carried on day 60 after cleaning, or the day asked for.' }),
   served: z.strictObject({ light: figureSchema, normal: figureSchema, heavy: figureSchema }),
   bindingLimit: z.string(),
   cleaningInterval: figureSchema.extend({ beyond: z.boolean() }),
@@ -39,7 +39,9 @@ const planSchema = summarySchema.extend({
   cost: figureSchema.meta({ description: 'Media and parts; labour apart.' }),
   purchases: z.array(z.strictObject({ medium: z.string(), volume: figureSchema, price: figureSchema })),
   parts: z.array(z.strictObject({ part: z.string(), count: z.number(), price: figureSchema })),
-  effect: effectSchema.meta({ description: 'Against the filter as found, on the comparison day.' }),
+  effect: effectSchema.meta({
+    description: 'Against the filter as found, on day 60 after cleaning, or the day asked for.',
+  }),
   bestFor: z.array(z.string()),
   order: orderSchema,
   steps: z.array(z.string()),

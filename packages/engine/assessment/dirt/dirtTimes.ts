@@ -81,7 +81,7 @@ export const dirtTimes = (model: Model, steps: number): readonly DirtyTime[] => 
   const result = compile(model);
   if (!result.ok) throw new Error(`the filter's network cannot be solved: ${result.problem.code}`);
   const { compiled } = result;
-  // By way of the comparison day, so that the interval is the assessment's own to its last digit.
+  // By way of the day of the comparison, so that the interval is the assessment's own to its last digit.
   const marched = march(compiled, solidsMade(model.tank), COMPARISON_DAY * daySeconds);
   const { timeS } = marched.ending;
   return Array.from({ length: steps + 1 }, (_, step) => timeOf(compiled, marched, (timeS * step) / steps));

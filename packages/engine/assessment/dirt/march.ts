@@ -87,11 +87,11 @@ export const stateAt = (states: readonly DirtState[], timeS: number): DirtState 
 
 /**
  * Marches dirt and flow together from clean beds until the cleaning interval ends (water through a bed down
- * by a third, or an overflow open) and the comparison day is reached, or a year has gone: the reduced form,
+ * by a third, or an overflow open) and the day of the comparison is reached, or a year has gone: the reduced form,
  * with as few network solves as the growth of the resistances asks for. Needs a compiled job whose network
  * is solved clean.
  * @param madeKgPerS solids made in the tank, kg/s
- * @param dayS the comparison day, s
+ * @param dayS the day of the comparison, s
  */
 export const march = (compiled: Compiled, madeKgPerS: number, dayS: number): March => {
   const marching = { compiled, transport: makeTransport(compiled), madeKgPerS };

@@ -3,8 +3,8 @@ import type { System } from '../../quantities/displayUnits.ts';
 import { printQuantity } from '../../quantities/printQuantity.ts';
 import type { AssessOptions } from '../assess.ts';
 import { assess } from '../assess.ts';
-import type { Assessment, Effect, Finding } from '../assessment.ts';
-import { effectBetween, netGain } from '../effect.ts';
+import type { Assessment, Finding } from '../assessment.ts';
+import { effectBetween } from '../effect.ts';
 import { placeName } from '../placeName.ts';
 import { bypassPastBed, littleBypass, openingPastMedia, partitionLeaks } from './bypass.ts';
 import {
@@ -41,6 +41,7 @@ import {
   oxygenStarved,
   waterTooAcid,
 } from './service.ts';
+import { severityOf, weighing } from './weighing.ts';
 
 /** Every kind of finding. */
 export const findingRules: readonly FindingRule[] = [
@@ -75,25 +76,6 @@ export const findingRules: readonly FindingRule[] = [
   littleBypass,
 ];
 
-/** Net gains from which a fault counts as grave, marked, slight (our own scale). */
-const GRAVE = 0.4;
-const MARKED = 0.14;
-const SLIGHT = 0.03;
-
-const severityOf = (effect: Effect): Finding['severity'] => {
-  const gain = netGain(effect);
-  if (gain >= GRAVE) return 'grave';
-  if (gain >= MARKED) return 'marked';
-  return gain >= SLIGHT ? 'slight' : 'note';
-};
-
-/** Said of a cure, whatever its fault's severity, where alone it gains nothing on the whole or does harm. */
-const gainless = (effect: Effect): string => {
-  const gain = netGain(effect);
-  if (gain <= -SLIGHT) return ' By itself this loses more here than it gains: see the plans.';
-  return gain <= 0 ? ' By itself this gains nothing here on the whole: see the plans.' : '';
-};
-
 const RANK: Record<Finding['severity'], number> = { grave: 0, marked: 1, slight: 2, note: 3, strength: 4 };
 
 const toFinding = (
@@ -106,7 +88,7 @@ const toFinding = (
   const effect = sighting.cured ? effectBetween(assessment, assess(sighting.cured, options)) : undefined;
   const severity = sighting.severity ?? (effect ? severityOf(effect) : 'note');
   if (effect === undefined) return { id, severity, place, says, cure };
-  return { id, severity, place, says, cure: `${cure}${gainless(effect)}`, effect };
+  return { id, severity, place, says, cure: `${cure}${weighing(effect)}`, effect };
 };
 
 /** How findings are to be written. */

@@ -23,7 +23,7 @@ const reordered = (context: FindingContext, order: readonly Portion[]): { readon
 const nameOf = (context: FindingContext, portion: Portion): string =>
   context.model.media[portion.medium]!.name;
 
-/** Share of all the dirt in the filter that lies in a bed on the comparison day, as a sentence. */
+/** Share of all the dirt in the filter that lies in a bed on the day on which packings are compared, as a sentence. */
 const dirtIn = ({ assessment }: FindingContext, portion: Portion): string => {
   const all = assessment.beds.reduce((sum, bed) => sum + bed.dirtKg, 0);
   const bed = assessment.beds.find(({ id }) => id === portion.id);

@@ -1,4 +1,6 @@
-import { BOUND_BY, ENDED_BY } from '../assessment.ts';
+import { printDay, printSpan } from '../../quantities/printShort.ts';
+import { BOUND_BY } from '../assessment.ts';
+import { intervalEnd } from '../intervalEnd.ts';
 import { type FindingRule, percent, type Sighting } from './rule.ts';
 
 /** Oxygen behind the filter, kg/m³, and days until it clogs, that are worth a word (our own choice). */
@@ -14,7 +16,7 @@ export const fedTooMuch: FindingRule = {
     if (feedKgPerS <= carries.day.feedKgPerS) return [];
     const fed = context.print(feedKgPerS, 'mass-rate');
     const carried = context.print(carries.day.feedKgPerS, 'mass-rate');
-    const says = `The tank is fed ${fed}; the filter alone carries ${carried} on the comparison day (bound ${BOUND_BY[carries.day.bindingLimit]}).`;
+    const says = `The tank is fed ${fed}; the filter alone carries ${carried} on ${printDay(carries.day.dayS)} after cleaning (bound ${BOUND_BY[carries.day.bindingLimit]}).`;
     const cure =
       'Feed less, re-pack for more, or leave the rest to walls, plants and water changes and test for ammonia and nitrite.';
     const short = carries.day.feedKgPerS / feedKgPerS;
@@ -28,7 +30,7 @@ export const oxygenStarved: FindingRule = {
   look(context): readonly Sighting[] {
     const { day } = context.assessment.carries;
     if (context.assessment.dutyPoint.flowM3PerS <= 0 || day.outletOxygenKgPerM3 > OXYGEN_LOW) return [];
-    const says = `Water leaves the filter with ${context.print(day.outletOxygenKgPerM3, 'concentration')} of oxygen on the comparison day.`;
+    const says = `Water leaves the filter with ${context.print(day.outletOxygenKgPerM3, 'concentration')} of oxygen on ${printDay(day.dayS)} after cleaning.`;
     return [
       {
         place: 'outlet',
@@ -44,13 +46,10 @@ export const oxygenStarved: FindingRule = {
 export const clogsSoon: FindingRule = {
   id: 'clogs-soon',
   look(context): readonly Sighting[] {
-    const { cleaning } = context.assessment;
+    const { model, assessment } = context;
+    const { cleaning } = assessment;
     if (cleaning.beyond || cleaning.timeS > SOON_S) return [];
-    const when = context.print(cleaning.timeS, 'time');
-    const what = ENDED_BY[cleaning.endedBy](
-      cleaning.place === undefined ? 'a bed' : context.name(cleaning.place),
-    );
-    const says = `After ${when} ${what}; the flow at the tank is then ${percent(cleaning.flowRatio)} of clean.`;
+    const says = `After ${printSpan(cleaning.timeS)} ${intervalEnd(model, assessment)}.`;
     const cure =
       'More area or a coarser medium where the dirt is caught; a pre-filter that is easy to reach.';
     return [{ place: cleaning.place ?? 'packing', says, cure, severity: 'marked' }];
