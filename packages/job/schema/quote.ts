@@ -1,5 +1,5 @@
 import * as z from 'zod';
-import { day, list, quantity, text, wholeNumber } from './fields.ts';
+import { day, list, oneOf, quantity, text, wholeNumber } from './fields.ts';
 
 const sum = (says: string, example: string) =>
   quantity({ dimension: 'money', says, example, least: '0 GBP', most: '1000000 GBP' });
@@ -27,6 +27,9 @@ export const partLineSchema = z.strictObject({
     most: 10_000,
   }).optional(),
   price: sum('price of one; where absent, that of money.parts', '2.50 GBP').optional(),
+  from: oneOf(['plan'], {
+    says: 'where the line comes from: taken over from the planned re-pack, which replaces it when it is taken over again; absent where it was written by hand',
+  }).optional(),
 });
 
 /** What the work is offered for. */

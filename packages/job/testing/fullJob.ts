@@ -193,7 +193,7 @@ export const fullJob = {
     ],
     parts: [
       { part: 'seal-strip', count: 2 },
-      { part: 'floss, one bag', count: 1, price: '3 GBP' },
+      { part: 'floss, one bag', count: 1, price: '3 GBP', from: 'plan' },
     ],
     warranty: '6 months on seals',
     notes: 'Hoses are not in it.',

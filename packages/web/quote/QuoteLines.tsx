@@ -28,10 +28,13 @@ export function QuoteLines({ list, title, called, fields }: LinesProps) {
     <fieldset className="list quotelines">
       <legend>{title}</legend>
       <ol>
-        {lines.map((_, place) => (
+        {lines.map((line, place) => (
           // Lines have no name of their own: their place is all there is.
           // biome-ignore lint/suspicious/noArrayIndexKey: see above
           <li key={place}>
+            {valueAt(line, ['from']) === 'plan' ? (
+              <p className="soft">From the plan: replaced when the plan is taken over again.</p>
+            ) : null}
             <div className="fields">
               {fields.map(({ field, label, how }) => (
                 <Field
@@ -49,7 +52,7 @@ export function QuoteLines({ list, title, called, fields }: LinesProps) {
               onClick={() =>
                 put(
                   `take away ${called} ${place + 1}`,
-                  lines.filter((__, each) => each !== place),
+                  lines.filter((_, each) => each !== place),
                 )
               }
             >

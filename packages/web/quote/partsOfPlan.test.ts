@@ -2,7 +2,7 @@ import { readJob } from '@fettle/job/read.ts';
 import type { JobDocument } from '@fettle/job/schema/job.ts';
 import { printer } from '@fettle/workflows/printing.ts';
 import { describe, expect, test } from 'vitest';
-import { partsOfPlan } from './partsOfPlan.ts';
+import { openPartsOfPlan, partsOfPlan } from './partsOfPlan.ts';
 
 const noBooks = { shelf: {}, settings: {} };
 
@@ -37,6 +37,16 @@ describe('what a planned re-pack needs to be bought', () => {
     const shelf = { media: [{ medium: 'floss-loose', price: '5 GBP/L' }] };
     expect(parts(`${planned} }`, { ...noBooks, shelf })[0]?.price).toBe('1.50 GBP');
     expect(parts(`${planned} }\nmoney: { currency: EUR }`, { ...noBooks, shelf })[0]?.price).toBeUndefined();
+  });
+
+  test('says for its open lines what the plan was reckoned with', () => {
+    const quote = 'quote: { parts: [{ part: 300 mL of loose floss, from: plan }, { part: carriage }] }';
+    const open = (more: string) => openPartsOfPlan(jobWith(more), noBooks, printer('metric'));
+    const [line, ...others] = open(`${planned} }\n${quote}`);
+    expect(line).toMatchObject({ part: '300 mL of loose floss' });
+    expect(line?.price).toMatch(/^\d+\.\d\d GBP$/);
+    expect(others).toEqual([]);
+    expect(open(`${planned} }`)).toEqual([]);
   });
 
   test('has the parts of the alterations that go with it, hoses by their length', () => {

@@ -18,6 +18,17 @@ type Quote = NonNullable<JobDocument['quote']>;
 /** A part of a quote, as a job document writes it. */
 export type QuotedPart = NonNullable<Quote['parts']>[number];
 
+/** A part with the price that the plan was reckoned with: a stated one, or else a placeholder of the catalogue. */
+export interface ReckonedPart {
+  readonly part: string;
+  readonly price: string;
+}
+
+interface PlanPart {
+  readonly line: QuotedPart;
+  readonly reckoned: string;
+}
+
 const layoutOf = ({ filter }: Model): Layout => familyById(filter.family)!.layOut(filter.measurements);
 
 /** Whether the job, with what the books filled in, states a price of a medium; those of the catalogue are placeholders. */
@@ -37,12 +48,15 @@ interface States {
 }
 
 /** Media that the plan needs beyond what was found in the filter. */
-const mediaLines = ({ found, planned, document }: States, print: Print): readonly QuotedPart[] => {
+const mediaLines = ({ found, planned, document }: States, print: Print): readonly PlanPart[] => {
   const held = volumesOf(layoutOf(found).chambers, found.packing);
   const wanted = volumesOf(layoutOf(planned).chambers, planned.packing);
   return purchasesFor(planned, wanted, held).map(({ medium, volumeM3, price }) => ({
-    part: `${print(volumeM3, 'volume')} of ${planned.media[medium]?.name ?? medium}`,
-    ...(isStated(document, medium) ? { price: written(price, planned) } : {}),
+    line: {
+      part: `${print(volumeM3, 'volume')} of ${planned.media[medium]?.name ?? medium}`,
+      ...(isStated(document, medium) ? { price: written(price, planned) } : {}),
+    },
+    reckoned: written(price, planned),
   }));
 };
 
@@ -50,19 +64,31 @@ const mediaLines = ({ found, planned, document }: States, print: Print): readonl
 const byMetre = 'hose-per-metre';
 
 /** Parts of the alterations that go with the plan; what is sold by length is one line with its length. */
-const hardwareLines = ({ found, document }: States, print: Print): readonly QuotedPart[] => {
+const hardwareLines = ({ found, document }: States, print: Print): readonly PlanPart[] => {
   const made = listed(document.planned?.made ?? [], ['planned', 'made']).map(permit);
   return partsOf(found, layoutOf(found), made)
     .filter(({ count }) => count > 0)
-    .map(({ part, count }) => {
+    .map(({ part, count, price: reckoned }) => {
       const one = found.money.partPrice[part];
       const isByMetre = part === byMetre;
+      const ofLine = (price: number): string => written(isByMetre ? price * count : price, found);
       return {
-        part: isByMetre ? `hose, ${print(count, 'length')}` : inWords(part),
-        ...(isByMetre || count === 1 ? {} : { count }),
-        ...(one === undefined ? {} : { price: written(isByMetre ? one * count : one, found) }),
+        line: {
+          part: isByMetre ? `hose, ${print(count, 'length')}` : inWords(part),
+          ...(isByMetre || count === 1 ? {} : { count }),
+          ...(one === undefined ? {} : { price: ofLine(one) }),
+        },
+        reckoned: ofLine(reckoned),
       };
     });
+};
+
+const neededFor = (document: JobDocument, books: OwnBooks, print: Print): readonly PlanPart[] => {
+  const { document: filled } = fillFromBooks(document, books);
+  const [found, planned] = [stateModel(filled, 'as-found')?.model, stateModel(filled, 'planned')?.model];
+  if (found === undefined || planned === undefined) return [];
+  const states = { found, planned, document: filled };
+  return [...mediaLines(states, print), ...hardwareLines(states, print)];
 };
 
 /**
@@ -73,10 +99,22 @@ const hardwareLines = ({ found, document }: States, print: Print): readonly Quot
  * @param print SI values to text, in the units of the workshop
  * @returns nothing where no re-pack is planned
  */
-export function partsOfPlan(document: JobDocument, books: OwnBooks, print: Print): readonly QuotedPart[] {
-  const { document: filled } = fillFromBooks(document, books);
-  const [found, planned] = [stateModel(filled, 'as-found')?.model, stateModel(filled, 'planned')?.model];
-  if (found === undefined || planned === undefined) return [];
-  const states = { found, planned, document: filled };
-  return [...mediaLines(states, print), ...hardwareLines(states, print)];
+export const partsOfPlan = (document: JobDocument, books: OwnBooks, print: Print): readonly QuotedPart[] =>
+  neededFor(document, books, print).map(({ line }) => line);
+
+/** Lines that the quote has from the plan and that are without a price, each with what the plan was reckoned with. */
+export function openPartsOfPlan(
+  document: JobDocument,
+  books: OwnBooks,
+  print: Print,
+): readonly ReckonedPart[] {
+  const open = (document.quote?.parts ?? []).filter(
+    ({ from, price, part }) =>
+      from === 'plan' && price === undefined && document.money?.parts?.[part] === undefined,
+  );
+  if (open.length === 0) return [];
+  const needed = neededFor(document, books, print);
+  return open.flatMap(({ part }) =>
+    needed.filter(({ line }) => line.part === part).map(({ reckoned }) => ({ part, price: reckoned })),
+  );
 }

@@ -2,7 +2,7 @@ import { quoteTotals } from '@fettle/job/quote/quoteTotals.ts';
 import type { JobDocument } from '@fettle/job/schema/job.ts';
 import { describe, expect, test } from 'vitest';
 import { edited, historyOf, undone, type Worked } from '../session/history.ts';
-import { approving, dayAfter, takingPlanIntoQuote } from './quoteEdits.ts';
+import { approving, dayAfter, takingPlanIntoQuote, takingReckonedPrices } from './quoteEdits.ts';
 import { missingInWords, pricedLines } from './quoteWords.ts';
 
 const job = (more: object = {}): Worked => ({ fettle: 1, ...more });
@@ -14,7 +14,8 @@ describe('a quote that is begun from the plan', () => {
       historyOf(job()),
       takingPlanIntoQuote({ parts, today: '2026-12-20', days: 14 }),
     );
-    expect(document.quote).toMatchObject({ day: '2026-12-20', validUntil: '2027-01-03', parts });
+    const fromPlan = parts.map((line) => ({ ...line, from: 'plan' }));
+    expect(document.quote).toMatchObject({ day: '2026-12-20', validUntil: '2027-01-03', parts: fromPlan });
   });
 
   test('keeps what was written, and takes nothing twice', () => {
@@ -29,7 +30,43 @@ describe('a quote that is begun from the plan', () => {
       historyOf(job({ quote })),
       takingPlanIntoQuote({ parts: more, today: '2026-12-20' }),
     );
-    expect(document.quote).toEqual({ ...quote, parts: more });
+    expect(document.quote).toEqual({ ...quote, parts: [...parts, { part: 'seal strip', from: 'plan' }] });
+  });
+
+  test('replaces the lines of an earlier plan as a set, and keeps prices and what was written by hand', () => {
+    const own = { part: 'carriage', price: '5.00 GBP' };
+    const strip = { part: 'seal strip', price: '2.75 GBP', from: 'plan' };
+    const quote = { parts: [own, { part: '300 mL of loose floss', from: 'plan' }, strip] };
+    const next = [{ part: '200 mL of loose floss' }, { part: 'seal strip' }];
+    const taken = takingPlanIntoQuote({ parts: next, today: '2026-12-20' });
+    const { document } = edited(historyOf(job({ quote })), taken);
+    expect(document.quote).toMatchObject({
+      parts: [own, { part: '200 mL of loose floss', from: 'plan' }, strip],
+    });
+    const none = edited(
+      historyOf(job({ quote: { parts: [strip] } })),
+      takingPlanIntoQuote({ parts: [], today: '2026-12-20' }),
+    );
+    expect(none.document.quote).not.toHaveProperty('parts');
+  });
+
+  test('takes the prices that the plan was reckoned with for its own open lines alone', () => {
+    const reckoned = [
+      { part: 'floss', price: '1.20 GBP' },
+      { part: 'strip', price: '2.50 GBP' },
+      { part: 'carriage', price: '9.00 GBP' },
+    ];
+    const quote = {
+      parts: [
+        { part: 'floss', from: 'plan' },
+        { part: 'strip', price: '3.00 GBP', from: 'plan' },
+        { part: 'carriage' },
+      ],
+    };
+    const { document } = edited(historyOf(job({ quote })), takingReckonedPrices(reckoned));
+    expect(document.quote).toEqual({
+      parts: [{ part: 'floss', price: '1.20 GBP', from: 'plan' }, ...quote.parts.slice(1)],
+    });
   });
 });
 

@@ -1,17 +1,15 @@
 import { quoteTotals } from '@fettle/job/quote/quoteTotals.ts';
 import { readDocument } from '@fettle/job/read.ts';
 import type { JobDocument } from '@fettle/job/schema/job.ts';
-import { printer } from '@fettle/workflows/printing.ts';
-import { useMemo, useState } from 'react';
+import { useMemo } from 'react';
 import { today } from '../../../app/today.ts';
 import { ProblemList } from '../../../findings/ProblemList.tsx';
 import { Field } from '../../../forms/Field.tsx';
 import { Fields } from '../../../forms/Fields.tsx';
 import { Agreement } from '../../../quote/Agreement.tsx';
-import { partsOfPlan } from '../../../quote/partsOfPlan.ts';
+import { FromPlan } from '../../../quote/FromPlan.tsx';
 import { QuoteLines } from '../../../quote/QuoteLines.tsx';
 import { QuoteSum } from '../../../quote/QuoteSum.tsx';
-import { takingPlanIntoQuote } from '../../../quote/quoteEdits.ts';
 import { useOwnBooks } from '../../../quote/useOwnBooks.ts';
 import type { JobAtWork } from '../jobAtWork.ts';
 
@@ -32,33 +30,6 @@ const useRead = (document: unknown): JobDocument | undefined =>
     const reading = readDocument(document);
     return reading.ok ? reading.document : undefined;
   }, [document]);
-
-/** Takes what the plan needs into the quote, and says what came of it. */
-function FromPlan({ work, document }: { readonly work: JobAtWork; readonly document: JobDocument }) {
-  const books = useOwnBooks();
-  const [told, tell] = useState('');
-  if (document.planned === undefined)
-    return <p className="soft">No re-pack is planned yet; one that is planned can be taken in here.</p>;
-  const take = (): void => {
-    const parts = partsOfPlan(document, books, printer(work.system));
-    work.session.edit(takingPlanIntoQuote({ parts, today: today(), days: books.settings.quoteDays }));
-    tell(
-      parts.length === 0
-        ? 'The plan needs nothing that has to be bought.'
-        : 'What the plan needs stands among the parts. Prices are those that the job or your shelf states; where neither does, the price is left to you.',
-    );
-  };
-  return (
-    <>
-      <button type="button" onClick={take}>
-        Take the plan into the quote
-      </button>
-      <p role="status" className="told">
-        {told}
-      </p>
-    </>
-  );
-}
 
 function Rate({ work }: { readonly work: JobAtWork }) {
   const { settings } = useOwnBooks();
