@@ -1,7 +1,9 @@
 import { inWords } from '../app/words.ts';
 import { Framed } from './Framed.tsx';
+import { useForm } from './JobForm.tsx';
 import { type PlacedField, usePlace } from './LineField.tsx';
 import { useTyped } from './useTyped.ts';
+import { nameOfValue } from './valueNames.ts';
 
 /** Text of several lines. */
 export function TextField(field: PlacedField) {
@@ -60,6 +62,8 @@ export function NumberField(field: PlacedField) {
 /** One of a few words. */
 export function ChoiceField({ choices, ...field }: PlacedField & { readonly choices: readonly string[] }) {
   const { text, put } = usePlace(field);
+  const { document } = useForm();
+  const name = String(field.path.at(-1));
   return (
     <Framed {...field}>
       {(input) => (
@@ -67,7 +71,7 @@ export function ChoiceField({ choices, ...field }: PlacedField & { readonly choi
           <option value="">not stated</option>
           {choices.map((choice) => (
             <option key={choice} value={choice}>
-              {inWords(choice)}
+              {nameOfValue(document, name, choice) ?? inWords(choice)}
             </option>
           ))}
         </select>

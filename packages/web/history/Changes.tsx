@@ -1,5 +1,6 @@
 import type { FieldChange } from '@fettle/job/changes/changes.ts';
-import { fieldInWords, valueInWords } from './fieldInWords.ts';
+import { fieldInWords } from './fieldInWords.ts';
+import { valueInWords } from './valueInWords.ts';
 
 interface ChangesProps {
   /** The document after the changes, which says how its fields are called. */
@@ -16,13 +17,13 @@ export function Changes({ document, changes }: ChangesProps) {
           {fieldInWords(document, path)}:{' '}
           {before === undefined ? (
             <>
-              now <strong>{valueInWords(after)}</strong>
+              now <strong>{valueInWords(after, { document, path })}</strong>
             </>
           ) : (
             <>
-              {valueInWords(before)} <span aria-hidden="true">→</span>
+              {valueInWords(before, { document, path })} <span aria-hidden="true">→</span>
               <span className="hidden"> becomes </span>{' '}
-              <strong>{after === undefined ? 'taken away' : valueInWords(after)}</strong>
+              <strong>{after === undefined ? 'taken away' : valueInWords(after, { document, path })}</strong>
             </>
           )}
         </li>

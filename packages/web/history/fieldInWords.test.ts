@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { fieldInWords, valueInWords } from './fieldInWords.ts';
+import { fieldInWords } from './fieldInWords.ts';
 
 const job = {
   fettle: 1,
@@ -22,36 +22,5 @@ describe('a field in words', () => {
     ['asLeft', 'As left'],
   ])('%s is “%s”', (path, says) => {
     expect(fieldInWords(job, path)).toMatch(new RegExp(`^${says}`));
-  });
-});
-
-describe('a value in words', () => {
-  test('of a bed and of a list names each part once, without brackets', () => {
-    expect(valueInWords(job.packing['basket-1'])).toBe('medium floss, depth 20 mm');
-    expect(valueInWords(['31 s', '32 s'])).toBe('31 s; 32 s');
-  });
-
-  test('that the history has cut short is not shown as the machine writes it', () => {
-    expect(valueInWords('{"packing":{"basket-1":[{"medium":"flo…')).toMatch(/look at the revision/);
-    expect(valueInWords('[owner] rang twice…')).toBe('[owner] rang twice…');
-  });
-
-  test('that is long ends with a whole word', () => {
-    const words =
-      'the gap over the second basket is wide enough for a thumb and was stuffed with floss that has come loose '.repeat(
-        2,
-      );
-    const said = valueInWords(words);
-    expect(said).toMatch(/ …$/);
-    expect(said.length).toBeLessThanOrEqual(121);
-    expect(words.startsWith(`${said.slice(0, -2)} `)).toBe(true);
-  });
-
-  test('says so where there was nothing, and yes or no', () => {
-    expect([valueInWords(undefined), valueInWords([]), valueInWords(true)]).toEqual([
-      'nothing',
-      'empty',
-      'yes',
-    ]);
   });
 });

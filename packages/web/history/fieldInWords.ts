@@ -2,12 +2,9 @@ import { familyById } from '@fettle/engine/families/families.ts';
 import { type FieldPath, readPath } from '@fettle/job/fieldPath.ts';
 import { fieldFacts, inner } from '@fettle/job/schema/fields.ts';
 import { jobSchema } from '@fettle/job/schema/job.ts';
-import { isFields, schemaAt } from '@fettle/job/schema/walk.ts';
+import { schemaAt } from '@fettle/job/schema/walk.ts';
 import { valueAt } from '../forms/places.ts';
-
-/** `ratedFlow` and `basket-1` as people read them. */
-const spaced = (name: string): string =>
-  name.replaceAll(/(?<=[a-z])[A-Z]/g, (letter) => ` ${letter.toLowerCase()}`).replaceAll('-', ' ');
+import { spaced } from './spaced.ts';
 
 /** Lists whose entries have a name of their own in the trade. */
 const entryNames: Readonly<Record<string, string>> = {
@@ -59,32 +56,3 @@ export function fieldInWords(document: unknown, written: string): string {
   const said = rest.length === 0 ? first : `${first}: ${rest.join(', ')}`;
   return said.charAt(0).toUpperCase() + said.slice(1);
 }
-
-/** Longest value that a list of changes shows whole, characters. */
-const longest = 120;
-
-const inOneLine = (value: unknown): string => {
-  if (value === undefined || value === null) return 'nothing';
-  if (typeof value === 'boolean') return value ? 'yes' : 'no';
-  if (Array.isArray(value)) return value.length === 0 ? 'empty' : value.map(inOneLine).join('; ');
-  if (!isFields(value)) return String(value).replaceAll(/\s+/g, ' ');
-  const fields = Object.entries(value).map(([name, inside]) => `${spaced(name)} ${inOneLine(inside)}`);
-  return fields.length === 0 ? 'empty' : fields.join(', ');
-};
-
-/** The words that find room; of a word that alone is too long, its beginning. */
-const cutAtWord = (line: string): string => {
-  const room = line.slice(0, longest - 1);
-  const whole = room.slice(0, room.lastIndexOf(' ')).replace(/[,;]$/, '');
-  return `${whole.length < longest / 2 ? room : whole} …`;
-};
-
-/** A value of many fields that the history has cut: what is left of it is no reading for people. */
-const isCutShort = (value: unknown): boolean => typeof value === 'string' && /^[[{]["[{].*…$/s.test(value);
-
-/** What a field held, on one line and not endless. */
-export const valueInWords = (value: unknown): string => {
-  if (isCutShort(value)) return 'more than a line holds: look at the revision';
-  const line = inOneLine(value);
-  return line.length > longest ? cutAtWord(line) : line;
-};

@@ -3,6 +3,7 @@ import type { JobLine } from '@fettle/store/contract/jobs.ts';
 import { Link } from 'wouter';
 import { today } from '../../app/today.ts';
 import { inWords } from '../../app/words.ts';
+import { familyNames } from './kinds.ts';
 
 /** What comes next at each stage, and in which part of the job's room it is done. */
 const nextSteps: Readonly<Record<string, { readonly says: string; readonly part: string }>> = {
@@ -43,7 +44,7 @@ export function JobCard({ job }: { readonly job: JobLine }) {
         <img src={`/api/jobs/${number}/drawing`} alt="" loading="lazy" width="100" height="150" />
         <span>
           <strong>
-            {number} · {title ?? filterName ?? inWords(family)}
+            {number} · {title ?? filterName ?? familyNames[family] ?? inWords(family)}
           </strong>
         </span>
       </Link>

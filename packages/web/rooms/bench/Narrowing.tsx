@@ -15,7 +15,8 @@ export interface Narrowed {
 interface ChoiceProps {
   readonly name: string;
   readonly value: string;
-  readonly choices: readonly string[];
+  /** Each value with what it is called. */
+  readonly choices: Readonly<Record<string, string>>;
   readonly onChange: (value: string) => void;
 }
 
@@ -25,15 +26,17 @@ function Choice({ name, value, choices, onChange }: ChoiceProps) {
       {name}
       <select value={value} onChange={({ target }) => onChange(target.value)}>
         <option value="">any</option>
-        {choices.map((choice) => (
+        {Object.entries(choices).map(([choice, called]) => (
           <option key={choice} value={choice}>
-            {inWords(choice)}
+            {called}
           </option>
         ))}
       </select>
     </label>
   );
 }
+
+const stages = Object.fromEntries(jobStages.map((stage) => [stage, inWords(stage)]));
 
 /** Narrows the jobs on the bench by family, stage of work and tag. */
 export function Narrowing({
@@ -44,7 +47,7 @@ export function Narrowing({
   readonly onChange: (change: Partial<Narrowed>) => void;
 }) {
   const tags = useQuery({ queryKey: ['tags'], queryFn: tagsInUse });
-  const choices = tags.data?.map(({ tag }) => tag) ?? [];
+  const choices = Object.fromEntries(tags.data?.map(({ tag }) => [tag, tag]) ?? []);
   return (
     <div className="narrowing">
       <Choice
@@ -56,10 +59,10 @@ export function Narrowing({
       <Choice
         name="Stage of work"
         value={narrowed.stage}
-        choices={jobStages}
+        choices={stages}
         onChange={(stage) => onChange({ stage })}
       />
-      {choices.length === 0 ? null : (
+      {tags.data === undefined || tags.data.length === 0 ? null : (
         <Choice name="Tag" value={narrowed.tag} choices={choices} onChange={(tag) => onChange({ tag })} />
       )}
     </div>

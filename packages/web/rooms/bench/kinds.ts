@@ -1,7 +1,9 @@
-/** Families by their short names. The bench is there before the engine, which knows them too, is loaded. */
-export const familyNames = [
-  'basket-stack-canister',
-  'split-housing-canister',
-  'hang-on-back',
-  'internal-box',
-] as const;
+/**
+ * What each family is called, by its short name. The bench is there before the engine, which knows them too, is loaded.
+ */
+export const familyNames: Readonly<Record<string, string>> = {
+  'basket-stack-canister': 'canister with a stack of baskets',
+  'split-housing-canister': 'canister with two halves',
+  'hang-on-back': 'hang-on-back box',
+  'internal-box': 'internal box',
+};

@@ -1,7 +1,8 @@
 import type { FieldConflict } from '@fettle/job/changes/merge.ts';
 import { useState } from 'react';
 import { placeOf, putting } from '../../forms/places.ts';
-import { fieldInWords, valueInWords } from '../../history/fieldInWords.ts';
+import { fieldInWords } from '../../history/fieldInWords.ts';
+import { valueInWords } from '../../history/valueInWords.ts';
 import { edited, historyOf, type Worked } from '../../session/history.ts';
 import type { JobSession, Standing } from '../../session/jobSession.ts';
 
@@ -37,7 +38,7 @@ function Choice({
       {sides.map(({ says, value, ours }) => (
         <label key={says}>
           <input type="radio" name={path} checked={isOurs === ours} onChange={() => choose(ours)} /> {says}:{' '}
-          {valueInWords(value)}
+          {valueInWords(value, { document, path })}
         </label>
       ))}
     </fieldset>
