@@ -1,6 +1,7 @@
 import { families, familyById } from '@fettle/engine/families/families.ts';
 import type { Family, Measurement } from '@fettle/engine/families/layout.ts';
 import type * as z from 'zod';
+import { measurementExample, measurementExampleValue } from './measurementExample.ts';
 import { adviceOn } from './names.ts';
 import { type Problem, problem } from './problems.ts';
 import { exampleOf as exampleOfSchema } from './schema/examples.ts';
@@ -124,7 +125,9 @@ function filterLines(family: Family, values: StartValues): readonly string[] {
 }
 
 function packingLines(family: Family): readonly string[] {
-  const measured = Object.fromEntries(family.measurements.map((each) => [each.key, exampleOf(each)]));
+  const measured = Object.fromEntries(
+    family.measurements.map((each) => [each.key, measurementExampleValue(each)]),
+  );
   const layout = family.layOut(measured);
   const media = startPacking(layout);
   return [
@@ -203,27 +206,5 @@ function hoseLines(family: Family, { intakeLength, bore, barbBore }: StartValues
 function measurementLines(measurement: Measurement): readonly string[] {
   const { key, label, how, assumed } = measurement;
   const sign = assumed === undefined ? '' : '# ';
-  return [`    # ${label}. ${how}`, `    ${sign}${key}: ${written(measurement, exampleOf(measurement))}`];
-}
-
-/** What is assumed, else the geometric middle of what is allowed, rounded to two digits. */
-function exampleOf({ kind, assumed, least, most }: Measurement): number {
-  if (assumed !== undefined) return assumed.value;
-  const middle = Math.sqrt(least * most);
-  return kind === 'count' ? Math.round(middle) : Number(middle.toPrecision(2));
-}
-
-function written({ kind }: Measurement, value: number): string {
-  switch (kind) {
-    case 'length':
-      return `${Number((value * 1000).toPrecision(4))} mm`;
-    case 'area':
-      return `${Number((value * 10_000).toPrecision(4))} cm2`;
-    case 'fraction':
-      return `${Number((value * 100).toPrecision(4))} %`;
-    case 'yes-no':
-      return value === 0 ? 'no' : 'yes';
-    case 'count':
-      return String(value);
-  }
+  return [`    # ${label}. ${how}`, `    ${sign}${key}: ${measurementExample(measurement)}`];
 }

@@ -2,6 +2,7 @@ import { writtenPath } from '@fettle/job/fieldPath.ts';
 import { printer } from '@fettle/workflows/printing.ts';
 import { assumedText } from '@fettle/workflows/report/assumed.ts';
 import * as z from 'zod';
+import { useSystem } from '../app/preferences.ts';
 import { type FieldProps, useForm } from './JobForm.tsx';
 import { LineField } from './LineField.tsx';
 import { factsAt, labelAt } from './labels.ts';
@@ -13,9 +14,10 @@ import { ChoiceField, DayField, NumberField, TextField, YesNoField } from './sim
 /** What the engine took where the document says nothing. */
 function useAssumed(path: string): string | undefined {
   const { givens } = useForm();
+  const system = useSystem();
   const given = givens.find((each) => each.path === path && each.assumedBecause !== undefined);
   if (given === undefined) return undefined;
-  return `Assumed ${assumedText(given, printer('metric'))}`;
+  return `Assumed ${assumedText(given, printer(system))}`;
 }
 
 /** Where words stand beside another way of writing them, such as yes and no, the words are offered. */

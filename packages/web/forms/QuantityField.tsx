@@ -1,4 +1,5 @@
 import type * as z from 'zod';
+import { useSystem } from '../app/preferences.ts';
 import { Framed } from './Framed.tsx';
 import { type PlacedField, usePlace } from './LineField.tsx';
 import { understand, writtenText } from './understood.ts';
@@ -8,7 +9,7 @@ import { useTyped } from './useTyped.ts';
 export function QuantityField({ schema, ...field }: PlacedField & { readonly schema: z.core.$ZodType }) {
   const { text, put } = usePlace(field, writtenText);
   const { typed, type, commitNow } = useTyped(text, put);
-  const understanding = understand(schema, typed);
+  const understanding = understand(schema, typed, useSystem());
   const wrong = understanding.is === 'wrong' ? understanding.says : field.problem;
   const { problem: _, ...words } = field;
   return (

@@ -12,14 +12,18 @@ export type Understanding =
   | { readonly is: 'wrong'; readonly says: string };
 
 /** The other system of units: what was typed in one is shown in the other too. */
-const both: readonly System[] = ['metric', 'us'];
+const both: Readonly<Record<System, readonly System[]>> = {
+  metric: ['metric', 'us'],
+  us: ['us', 'metric'],
+};
 
-/** A quantity in both systems of units, once where both say the same: `16.0 mm = 0.630 in`. */
+/** A quantity in both systems of units, the preferred one first, once where both say the same: `16.0 mm = 0.630 in`. */
 export const inBothSystems = (
   { value, doubt, currency }: Pick<Quantity, 'value' | 'doubt' | 'currency'>,
   dimension: Dimension,
+  preferred: System = 'metric',
 ): string => {
-  const printed = both.map((system) =>
+  const printed = both[preferred].map((system) =>
     printQuantity({
       value,
       dimension,
@@ -32,7 +36,11 @@ export const inBothSystems = (
 };
 
 /** Reads what was typed into a quantity field, in any usual unit, and tells what was understood. */
-export const understand = (schema: z.core.$ZodType, typed: string): Understanding => {
+export const understand = (
+  schema: z.core.$ZodType,
+  typed: string,
+  preferred: System = 'metric',
+): Understanding => {
   if (typed.trim() === '') return { is: 'empty' };
   const facts = fieldFacts.get(inner(schema))?.quantity;
   if (facts === undefined) return { is: 'empty' };
@@ -40,7 +48,7 @@ export const understand = (schema: z.core.$ZodType, typed: string): Understandin
   const reading = readQuantity(typed, dimension, allowed);
   // The sentence says what is allowed, too.
   if (!reading.ok) return { is: 'wrong', says: reading.says };
-  return { is: 'understood', says: inBothSystems(reading, dimension) };
+  return { is: 'understood', says: inBothSystems(reading, dimension, preferred) };
 };
 
 /** A quantity of a document as the text of its field: value and doubt in one. */

@@ -48,6 +48,11 @@ function PumpAndHoses({ family }: { readonly family: Family }) {
       <h2 id="pump">4. Pump and hoses</h2>
       <div className="fields">
         <Field path={['filter', 'pump', 'ratedFlow']} how="As its maker states it; the plate says it." />
+        <Field
+          path={['filter', 'pump', 'shutoffHead']}
+          label="Greatest head"
+          how="The height at which its flow stops, H max on the plate; left empty, what is usual for its kind is taken."
+        />
         <Field path={['filter', 'pump', 'power']} how="As the plate or a plug meter says." />
         {family.hoses.intake ? (
           <>
