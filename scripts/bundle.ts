@@ -12,7 +12,15 @@ export const bundlePath = resolve(projectRoot, 'packages', 'cli', 'dist', 'fettl
  * installed beside the bundle. Only the commands over the records load them.
  */
 const besideTheBundle = {
-  dependencies: ['@node-rs/argon2', 'piscina', 'sharp'],
+  dependencies: [
+    '@expo-google-fonts/ibm-plex-sans',
+    '@myriaddreamin/typst-ts-node-compiler',
+    '@node-rs/argon2',
+    '@resvg/resvg-js',
+    'dejavu-fonts-ttf',
+    'piscina',
+    'sharp',
+  ],
   optionalDependencies: ['libsql'],
 } as const;
 
@@ -79,7 +87,7 @@ const readPackage = (path: string): Record<string, unknown> => {
 
 /** The version of a package as the workspaces pin it. */
 const pinned = (name: string): string => {
-  for (const place of ['server', 'store']) {
+  for (const place of ['server', 'store', 'writeup']) {
     const { dependencies, optionalDependencies } = readPackage(`packages/${place}/package.json`);
     const version: unknown = Object.entries({
       ...Object(dependencies),

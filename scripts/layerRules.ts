@@ -2,6 +2,7 @@
 export const engineRooms: readonly string[] = [
   'model',
   'quantities',
+  'wording',
   'numerics',
   'laws',
   'catalogue',

@@ -22,12 +22,14 @@ import { addReckon } from './commands/reckon.ts';
 import { addRestore } from './commands/restore.ts';
 import { addServe } from './commands/serve.ts';
 import { addUndo } from './commands/undo.ts';
+import { addWriteUp } from './commands/writeUp.ts';
 import packageFile from './package.json' with { type: 'json' };
 
 /** In the order in which help lists them: single jobs, then the records, then everything around. */
 const commands = [
   addAssess,
   addPlan,
+  addWriteUp,
   addClaims,
   addCheck,
   addNew,

@@ -40,7 +40,7 @@ export const writeNewFile = (file: string, content: string | Uint8Array): void =
 };
 
 /** Writes a file that the program makes anew each time. */
-export const writeMadeFile = (file: string, text: string): void => {
+export const writeMadeFile = (file: string, content: string | Uint8Array): void => {
   makeFolders(file);
-  attempt(file, () => writeFileSync(file, text));
+  attempt(file, () => writeFileSync(file, content));
 };

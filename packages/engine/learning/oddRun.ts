@@ -1,4 +1,4 @@
-import type { TimedFilling } from './timedFlow.ts';
+import type { TimedFilling } from '../model/model.ts';
 
 /** A run that lies further from the others than these allow. */
 export interface OddRun {

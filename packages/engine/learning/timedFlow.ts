@@ -1,14 +1,4 @@
-/** A timed filling of a measured volume; doubts are 95 % half-widths. */
-export interface TimedFilling {
-  readonly volumeM3: number;
-  readonly volumeDoubtM3: number;
-  /** Time of each run, s; one or more, each above 0. */
-  readonly timesS: readonly number[];
-  /** Doubt of reading one time, the same in every run, s. */
-  readonly readingDoubtS: number;
-  /** Scatter of single runs as a share of the time (95 %), taken where there was one run only. */
-  readonly assumedScatterRatio: number;
-}
+import type { TimedFilling } from '../model/model.ts';
 
 /** Coverage factor at infinitely many degrees of freedom for 95.45 %, which `± x` means everywhere. */
 const coverage = 2;
@@ -70,14 +60,49 @@ export function timedFlow(filling: TimedFilling): {
 } {
   const { volumeM3, timesS } = filling;
   const runs = timesS.length;
-  const meanS = timesS.reduce((sum, time) => sum + time, 0) / runs;
-  const flowM3PerS = volumeM3 / meanS;
+  const flowM3PerS = volumeM3 / meanOf(timesS);
   const volume = filling.volumeDoubtM3 / coverage / volumeM3;
-  const reading = filling.readingDoubtS / coverage / meanS;
-  const scatter = runs > 1 ? scatterOfMean(timesS, meanS) / meanS : filling.assumedScatterRatio / coverage;
+  const { scatter, reading } = relativeScatter(filling);
+  const freedom = effectiveFreedom([
+    { size: scatter, freedom: runs > 1 ? runs - 1 : Infinity },
+    { size: Math.hypot(volume, reading), freedom: Infinity },
+  ]);
   const relative = Math.hypot(volume, reading, scatter);
-  const freedom = runs > 1 && scatter > 0 ? (runs - 1) * (relative / scatter) ** 4 : Infinity;
   return { flowM3PerS, doubtM3PerS: studentFactor(freedom) * relative * flowM3PerS };
+}
+
+/** Relative standard doubts of the mean time of a filling: of the runs' scatter, and of reading the time. */
+export function relativeScatter({ timesS, readingDoubtS, assumedScatterRatio }: TimedFilling): {
+  readonly scatter: number;
+  readonly reading: number;
+} {
+  const meanS = meanOf(timesS);
+  return {
+    scatter: timesS.length > 1 ? scatterOfMean(timesS, meanS) / meanS : assumedScatterRatio / coverage,
+    reading: readingDoubtS / coverage / meanS,
+  };
+}
+
+/** A standard doubt and its degrees of freedom; one that is known for certain has endlessly many. */
+export interface DoubtPart {
+  readonly size: number;
+  readonly freedom: number;
+}
+
+/**
+ * Effective degrees of freedom of several independent standard doubts together, by Welch–Satterthwaite:
+ * ν = (Σu²)² / Σ(u⁴/ν). Source: JCGM 100:2008 (GUM), G.4.1, equation G.2b.
+ *
+ * @returns endless where no part has finitely many
+ */
+export function effectiveFreedom(parts: readonly DoubtPart[]): number {
+  const total = parts.reduce((sum, { size }) => sum + size ** 2, 0);
+  const spread = parts.reduce((sum, { size, freedom }) => sum + size ** 4 / freedom, 0);
+  return spread === 0 ? Infinity : total ** 2 / spread;
+}
+
+function meanOf(times: readonly number[]): number {
+  return times.reduce((sum, time) => sum + time, 0) / times.length;
 }
 
 function scatterOfMean(times: readonly number[], mean: number): number {

@@ -117,6 +117,18 @@ export interface Money {
 
 export type TestState = 'as-found' | 'clean-empty' | 'cleaned-original' | 'as-left';
 
+/** A timed filling of a measured volume; doubts are 95 % half-widths. */
+export interface TimedFilling {
+  readonly volumeM3: number;
+  readonly volumeDoubtM3: number;
+  /** Times of each run, s; one or more, each above 0. */
+  readonly timesS: readonly number[];
+  /** Doubt of reading one time, the same in every run, s. */
+  readonly readingDoubtS: number;
+  /** Scatter of single runs as a share of the time (95 %), taken where there was one run only. */
+  readonly assumedScatterRatio: number;
+}
+
 /** A bench test reduced to SI. `doubt` is the 95 % half-width. */
 export type BenchTest =
   | {
@@ -126,6 +138,8 @@ export type BenchTest =
       readonly flowM3PerS: number;
       readonly doubtM3PerS: number;
       readonly repeats: number;
+      /** The runs themselves, where they are known. */
+      readonly filling?: TimedFilling;
     }
   | {
       readonly kind: 'power';

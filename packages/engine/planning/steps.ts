@@ -2,6 +2,7 @@ import type { Medium } from '../model/medium.ts';
 import type { System } from '../quantities/displayUnits.ts';
 import { printQuantity } from '../quantities/printQuantity.ts';
 import { alterationKinds } from './alterations.ts';
+import { type HandlingKind, handlingKind } from './handling.ts';
 import type { Plan } from './plan.ts';
 
 /** Prints lengths and volumes of the steps to so many figures. */
@@ -38,10 +39,7 @@ const submerged: Handling = {
   close: ['Let the air out under water before it starts; it must never run dry.'],
 };
 
-const handlingOf = ({ model, assessment }: Plan): Handling => {
-  if (model.filter.outlet) return canister;
-  return assessment.layout.weirs.length > 0 ? hanging : submerged;
-};
+const handlings: Readonly<Record<HandlingKind, Handling>> = { canister, hanging, submerged };
 
 const buying = (plan: Plan, print: Print): string[] =>
   plan.purchases.map(
@@ -94,7 +92,7 @@ export const stepsOf = (plan: Plan, system: System = 'metric'): readonly string[
   // Nobody cuts or pours to three figures, but a hose is named by them.
   const print = printIn(system, 2);
   const printPart = printIn(system, 3);
-  const { open, close } = handlingOf(plan);
+  const { open, close } = handlings[handlingKind(plan)];
   return [
     ...buying(plan, print),
     mainsCautions.before,

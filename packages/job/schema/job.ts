@@ -11,6 +11,7 @@ import { packedState } from './packedState.ts';
 import { packingSchema } from './packing.ts';
 import { approvalSchema, quoteSchema } from './quote.ts';
 import { tankSchema } from './tank.ts';
+import { writeUpSchema } from './writeUp.ts';
 
 /** The edition of the format that this schema describes. */
 export const currentEdition = 1;
@@ -40,6 +41,7 @@ export const jobSchema = z.strictObject({
   media: ownMediaSchema.optional(),
   quote: quoteSchema.register(fieldFacts, { says: 'what the work is offered for' }).optional(),
   approval: approvalSchema.register(fieldFacts, { says: 'that the owner has agreed to it' }).optional(),
+  writeUp: writeUpSchema.register(fieldFacts, { says: 'how the job is written up' }).optional(),
 });
 
 /** A job document that has the right shape; whether its parts fit together is checked apart. */

@@ -205,6 +205,12 @@ export const fullJob = {
     amount: '93 GBP',
     notes: 'Asked to keep the old foam.',
   },
+  writeUp: {
+    language: 'en',
+    by: 'the workshop at the old harbour',
+    words: { summary: { instead: 'In short.', before: 'First of all.', after: 'So much for that.' } },
+    chapters: [{ at: '1 min 45 s', says: 'The wrong medium first' }],
+  },
 } as const;
 
 /** The same with what is permitted and forbidden apart. */

@@ -1,6 +1,6 @@
 import { oddRun } from '@fettle/engine/learning/oddRun.ts';
-import { type TimedFilling, timedFlow } from '@fettle/engine/learning/timedFlow.ts';
-import type { BenchTest } from '@fettle/engine/model/model.ts';
+import { timedFlow } from '@fettle/engine/learning/timedFlow.ts';
+import type { BenchTest, TimedFilling } from '@fettle/engine/model/model.ts';
 import type { Quantity } from '@fettle/engine/quantities/readQuantity.ts';
 import { readingDoubts } from '../defaults.ts';
 import type { FieldPath } from '../fieldPath.ts';
@@ -100,5 +100,6 @@ function fillingOf(test: DocumentFilling): TimedFilling {
 }
 
 function reduceTimedVolume(test: DocumentFilling) {
-  return { ...timedFlow(fillingOf(test)), repeats: test.times.length };
+  const filling = fillingOf(test);
+  return { ...timedFlow(filling), repeats: test.times.length, filling };
 }

@@ -1,0 +1,29 @@
+import type { Block, Document } from '../content/document.ts';
+import { filterName } from '../parts/summary.ts';
+import { lastState, type Writer } from '../parts/writer.ts';
+
+/** What a document is made of beside what every document has. */
+interface Made {
+  readonly id: string;
+  readonly title: string;
+  readonly subtitle: string;
+  readonly description: string;
+  readonly blocks: readonly Block[];
+  readonly drawings?: Readonly<Record<string, string>>;
+}
+
+/** A document with the language and the foot that all documents of a job have. */
+export const documentOf = (writer: Writer, { drawings = {}, ...made }: Made): Document => {
+  const number = writer.source.document.job?.number;
+  return {
+    ...made,
+    language: writer.language.code,
+    direction: writer.language.direction,
+    foot: writer.say('sheet.foot', {
+      filter: filterName(writer),
+      number: number === undefined ? '' : writer.say('sheet.number', { number }),
+      edition: lastState(writer.source).assessment.edition,
+    }),
+    drawings,
+  };
+};

@@ -1,0 +1,68 @@
+import type { Document } from '../../content/document.ts';
+import { blockMarkup } from './blocks.ts';
+import { escaped, tag } from './markup.ts';
+import { style } from './style.ts';
+
+/** What a page knows beside its document. */
+export interface PageFacts {
+  /** Day of its making, `2026-12-01`; absent where it is not told. */
+  readonly day?: string;
+  /** Address of the picture that is shown where the page is shared, seen from the page. */
+  readonly preview?: string;
+}
+
+/** The page's own description in the schema.org vocabulary; `<` is written so that nothing in it ends the script. */
+const structuredData = (document: Document, { day, preview }: PageFacts): string =>
+  JSON.stringify({
+    '@context': 'https://schema.org',
+    '@type': 'TechArticle',
+    headline: document.title,
+    alternativeHeadline: document.subtitle,
+    description: document.description,
+    inLanguage: document.language,
+    ...(day === undefined ? {} : { datePublished: day }),
+    ...(preview === undefined ? {} : { image: preview }),
+  }).replace(/</g, '\\u003c');
+
+const meta = (document: Document, { preview }: PageFacts): string =>
+  [
+    '<meta charset="utf-8">',
+    '<meta name="viewport" content="width=device-width, initial-scale=1">',
+    `<title>${escaped(document.title)}</title>`,
+    `<meta name="description" content="${escaped(document.description)}">`,
+    `<meta property="og:type" content="article">`,
+    `<meta property="og:title" content="${escaped(document.title)}">`,
+    `<meta property="og:description" content="${escaped(document.description)}">`,
+    ...(preview === undefined
+      ? []
+      : [
+          `<meta property="og:image" content="${escaped(preview)}">`,
+          `<meta property="og:image:alt" content="${escaped(document.title)}">`,
+        ]),
+  ].join('\n');
+
+/** A document as one page that stands by itself: no script runs in it, nothing is fetched, drawings are in it. */
+export const toPage = (document: Document, facts: PageFacts = {}): string => {
+  const { title, subtitle, blocks, foot, language, direction } = document;
+  const main = tag(
+    'main',
+    {},
+    tag('header', {}, tag('h1', {}, escaped(title)), tag('p', { class: 'subtitle' }, escaped(subtitle))),
+    ...blocks.map((block) => `\n${blockMarkup(block, document)}`),
+    `\n${tag('footer', {}, escaped(foot))}`,
+  );
+  return `<!doctype html>
+<html lang="${language}" dir="${direction}">
+<head>
+${meta(document, facts)}
+<style>
+${style}
+</style>
+<script type="application/ld+json">${structuredData(document, facts)}</script>
+</head>
+<body>
+${main}
+</body>
+</html>
+`;
+};

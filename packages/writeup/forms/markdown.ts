@@ -1,0 +1,61 @@
+import type { Block, Column, Document } from '../content/document.ts';
+
+/** Text with everything that Markdown would take for a mark made plain. */
+const plain = (text: string): string => text.replace(/[\\`*_{}[\]<>#|]/g, '\\$&').replace(/\s*\n\s*/g, ' ');
+
+/** A line that must not begin a list or a heading by itself. */
+const line = (text: string): string =>
+  plain(text)
+    .replace(/^(\d+)([.)])/, '$1\\$2')
+    .replace(/^([-+=])/, '\\$1');
+
+const row = (cells: readonly string[]): string => `| ${cells.map(plain).join(' | ')} |`;
+
+const rule = (columns: readonly Column[]): string =>
+  `| ${columns.map(({ align }) => (align === 'right' ? '--:' : ':--')).join(' | ')} |`;
+
+/** How deep headings begin: the title is the first. */
+const depth = (level: number): string => '#'.repeat(level);
+
+const blockText = (block: Block): string => {
+  switch (block.kind) {
+    case 'heading':
+      return `${depth(block.level)} ${plain(block.text)}`;
+    case 'paragraph':
+      return line(block.text);
+    case 'list':
+      return block.items.map((item) => `- ${plain(item)}`).join('\n');
+    case 'steps':
+      return block.items.map((item, at) => `${block.first + at}. ${plain(item)}`).join('\n');
+    case 'caution':
+      return `> **⚠** ${plain(block.text)}`;
+    case 'figures':
+      return block.figures
+        .map(({ label, metric, us, note }) => {
+          const also = us === undefined ? '' : ` (${plain(us)})`;
+          return `- **${plain(metric)}**${also} ${plain(label)}${note === undefined ? '' : `; ${plain(note)}`}`;
+        })
+        .join('\n');
+    case 'table':
+      return [
+        `**${plain(block.caption)}**`,
+        '',
+        row(block.columns.map(({ head }) => head)),
+        rule(block.columns),
+        ...block.rows.map(row),
+        ...(block.foot === undefined ? [] : [row(block.foot)]),
+      ].join('\n');
+    case 'drawing':
+      return `![${plain(block.alternative)}](drawings/${block.drawing}.svg)\n\n*${plain(block.caption)}*`;
+    case 'blanks':
+      return block.labels.map((label) => `${plain(label)}: ____________________`).join('\n\n');
+    case 'page-break':
+      return '---';
+  }
+};
+
+/** A document as Markdown, its drawings in files of their own under `drawings/`. */
+export const toMarkdown = ({ title, subtitle, blocks, foot }: Document): string =>
+  [`# ${plain(title)}`, `*${plain(subtitle)}*`, ...blocks.map(blockText), `*${plain(foot)}*`]
+    .join('\n\n')
+    .concat('\n');

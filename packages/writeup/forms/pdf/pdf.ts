@@ -1,0 +1,40 @@
+import { readFileSync } from 'node:fs';
+import { NodeCompiler, PdfStandard } from '@myriaddreamin/typst-ts-node-compiler';
+import type { Document } from '../../content/document.ts';
+import { fontFiles } from '../fonts.ts';
+import { template } from './template.ts';
+
+/** Sizes of paper that a workshop has. */
+export type Paper = 'a4' | 'letter';
+
+const papers: Readonly<Record<Paper, string>> = { a4: 'a4', letter: 'us-letter' };
+
+let compiler: NodeCompiler | undefined;
+
+const typesetter = (): NodeCompiler => {
+  compiler ??= NodeCompiler.create({
+    fontArgs: [{ fontBlobs: fontFiles().map((path) => readFileSync(path)) }],
+  });
+  return compiler;
+};
+
+/** What the typesetter says where it cannot go on; a bug of ours, for all that people write comes in as data. */
+const complaint = (result: ReturnType<NodeCompiler['compile']>): string => {
+  const error = result.takeError() ?? result.takeDiagnostics();
+  return error === null ? 'no document' : JSON.stringify(error.shortDiagnostics);
+};
+
+/**
+ * A document as a tagged PDF (PDF/UA-1), its drawings as vectors. The same document gives the same bytes, whenever.
+ *
+ * @returns the bytes of the file
+ */
+export const toPdf = (document: Document, paper: Paper): Uint8Array => {
+  const typst = typesetter();
+  const data = JSON.stringify({ ...document, paper: papers[paper] });
+  const result = typst.compile({ mainFileContent: template, inputs: { data } });
+  if (result.result === null) throw new Error(`the typesetter refused ${document.id}: ${complaint(result)}`);
+  const bytes = typst.pdf(result.result, { pdfStandard: PdfStandard.UA_1, creationTimestamp: 0 });
+  typst.evictCache(10);
+  return bytes;
+};

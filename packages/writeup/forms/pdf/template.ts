@@ -1,0 +1,107 @@
+/**
+ * The typesetter's template: everything that is said comes in as data, so that no text is ever taken for a command.
+ * Colours and measures are those of a page printed in one colour.
+ */
+export const template = `
+#let data = json(bytes(sys.inputs.data))
+#let soft = luma(74)
+#let hair = 0.4pt + luma(120)
+
+#set document(title: data.title, description: data.description, date: none)
+#set page(
+  paper: data.paper,
+  margin: (x: 18mm, top: 17mm, bottom: 19mm),
+  footer: context [
+    #set text(8pt, fill: soft)
+    #grid(columns: (1fr, auto), gutter: 8mm, data.foot, [#counter(page).display() / #counter(page).final().first()])
+  ],
+)
+#set text(font: ("IBM Plex Sans", "DejaVu Sans"), size: 9.6pt, lang: data.language, number-width: "tabular", hyphenate: false)
+#set par(leading: 0.62em, spacing: 0.95em, justify: false)
+#set list(indent: 0.2em, spacing: 0.65em, marker: [–])
+#set enum(spacing: 0.75em)
+#show heading: set block(sticky: true)
+#show heading.where(level: 2): it => block(width: 100%, above: 1.9em, below: 0.85em, sticky: true, stroke: (top: 1.2pt), inset: (top: 0.55em), text(13pt, weight: 700, it.body))
+#show heading.where(level: 3): it => block(above: 1.4em, below: 0.7em, sticky: true, text(10.5pt, weight: 600, it.body))
+#show figure.caption: set align(start)
+#show figure.caption: set text(9pt, fill: soft)
+#show figure.where(kind: table): set figure.caption(position: top)
+#show figure.where(kind: table): set figure(numbering: none, supplement: none, gap: 0.5em)
+#show figure.where(kind: image): set figure(numbering: none, supplement: none)
+#show figure.where(kind: table): set block(breakable: true)
+
+#let marks = (
+  mains: polygon(fill: black, (60%, 0%), (10%, 58%), (46%, 58%), (38%, 100%), (92%, 38%), (54%, 38%)),
+)
+#let mark(danger) = box(width: 4.4mm, height: 4.4mm, stroke: 1pt, radius: if danger in ("water", "skin", "bacteria") { 50% } else { 0.6mm }, align(center + horizon, text(9pt, weight: 700)[!]))
+
+#let cell(content, bold: false) = if bold { text(weight: 600, content) } else { content }
+
+#let draw-table(block) = figure(
+  kind: table,
+  caption: text(weight: 600, fill: black, block.caption),
+  {
+    set text(8.4pt)
+    set par(leading: 0.5em)
+    table(
+      columns: block.columns.map(c => c.at("share", default: 1) * 1fr),
+      align: block.columns.map(c => if c.align == "right" { end + top } else { start + top }),
+      inset: (x: 3pt, y: 3.6pt),
+      stroke: (x, y) => (bottom: if y == 0 { 0.9pt } else { hair }),
+      table.header(..block.columns.map(c => cell(c.head, bold: true))),
+      ..block.rows.flatten(),
+      ..if "foot" in block { (table.footer(repeat: false, ..block.foot.map(c => cell(c, bold: true))),) } else { () },
+    )
+  },
+)
+
+#let draw-figures(block) = grid(
+  columns: (1fr,) * calc.min(4, block.figures.len()),
+  gutter: 0pt,
+  stroke: hair,
+  inset: 7pt,
+  ..block.figures.map(one => [
+    #set par(leading: 0.45em, spacing: 0.55em)
+    #text(15pt, weight: 700, one.metric) \\
+    #if "us" in one [#text(9pt, fill: soft, one.us) \\ ]
+    #text(8.6pt, one.label)
+    #if "note" in one [\\ #text(8.2pt, fill: soft, one.note)]
+  ]),
+)
+
+#let draw(item) = {
+  let kind = item.kind
+  if kind == "heading" { heading(level: item.level, item.text) }
+  else if kind == "paragraph" {
+    let tone = item.at("tone", default: "")
+    if tone == "lead" { par(text(11pt, item.text)) }
+    else if tone == "soft" { par(text(8.6pt, fill: soft, item.text)) }
+    else { par(item.text) }
+  }
+  else if kind == "list" { list(..item.items) }
+  else if kind == "steps" { enum(start: item.first, ..item.items) }
+  else if kind == "caution" {
+    block(width: 100%, breakable: false, stroke: 1pt, inset: 6pt, grid(columns: (auto, 1fr), gutter: 7pt, mark(item.danger), item.text))
+  }
+  else if kind == "figures" { block(width: 100%, breakable: false, draw-figures(item)) }
+  else if kind == "table" { draw-table(item) }
+  else if kind == "drawing" {
+    let width = if item.width == "half" { 52% } else { 100% }
+    figure(
+      image(bytes(data.drawings.at(item.drawing)), format: "svg", width: width, alt: item.alternative),
+      caption: item.caption,
+    )
+  }
+  else if kind == "blanks" {
+    for label in item.labels {
+      block(width: 100%, above: 1.6em, grid(columns: (auto, 1fr), gutter: 4mm, align: bottom, label, line(length: 100%, stroke: 0.5pt)))
+    }
+  }
+  else if kind == "page-break" { pagebreak(weak: true) }
+}
+
+#block(below: 0.5em, heading(level: 1, text(19pt, weight: 700, data.title)))
+#block(below: 1.3em, text(10.5pt, fill: soft, data.subtitle))
+
+#for item in data.blocks { draw(item) }
+`;

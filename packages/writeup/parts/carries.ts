@@ -1,0 +1,63 @@
+import type { Fact } from '@fettle/engine/wording/said.ts';
+import type { Block } from '../content/document.ts';
+import { duration, feed, share, temperature, volume } from './quantities.ts';
+import { heading, lastState, paragraph, type Writer } from './writer.ts';
+
+const conditions = (writer: Writer): Readonly<Record<string, Fact>> => {
+  const { tank } = lastState(writer.source).model;
+  return {
+    volume: volume(tank.volumeM3, 3),
+    temperature: temperature(tank.temperatureK),
+    pH: Number(tank.pH.toPrecision(2)),
+    alkalinity: { value: tank.alkalinityKgPerM3, dimension: 'alkalinity', digits: 2 },
+    protein: share(tank.feedProteinFraction),
+  };
+};
+
+const cleaningSentences = (writer: Writer): readonly string[] => {
+  const { assessment } = lastState(writer.source);
+  const { timeS, beyond, endedBy, flowRatio } = assessment.cleaning;
+  if (assessment.dutyPoint.flowM3PerS <= 0) return [writer.say('cleaning.no-flow')];
+  if (beyond || endedBy === 'none') return [writer.say('cleaning.beyond')];
+  return [
+    writer.say(`cleaning.${endedBy}`, { interval: duration(timeS), flow: share(flowRatio) }),
+    writer.say('doubt.interval'),
+  ];
+};
+
+/** What tank it carries, and under which conditions. */
+export const carriesPart = (writer: Writer): readonly Block[] => {
+  const { model, assessment } = lastState(writer.source);
+  const { day, clean } = assessment.carries;
+  const enough = day.feedKgPerS >= model.tank.feedKgPerS ? 'enough' : 'short';
+  return [
+    heading(writer, 'carries'),
+    ...paragraph('carries', [
+      writer.say(`carries.${enough}`, {
+        feed: feed(day.feedKgPerS),
+        fed: feed(model.tank.feedKgPerS),
+        day: duration(day.dayS),
+        clean: feed(clean.feedKgPerS),
+      }),
+      writer.say('carries.bound', { by: writer.say(`bound.${day.bindingLimit}`) }),
+    ]),
+    {
+      kind: 'table',
+      id: 'serves',
+      caption: writer.say('table.serves', { day: duration(day.dayS) }),
+      columns: [
+        { head: writer.say('column.stock'), align: 'left' },
+        { head: writer.say('column.tank'), align: 'left' },
+      ],
+      rows: (['light', 'normal', 'heavy'] as const).map((stock) => [
+        writer.say(`stock.${stock}`),
+        writer.fact(volume(day.servedM3[stock])),
+      ]),
+    },
+    ...paragraph('conditions', [
+      writer.say('carries.conditions', conditions(writer)),
+      writer.say('doubt.carries'),
+    ]),
+    ...paragraph('cleaning', cleaningSentences(writer)),
+  ];
+};

@@ -1,0 +1,136 @@
+import { chambersInWaterOrder, inWaterOrder } from '@fettle/engine/families/waterOrder.ts';
+import type { Model } from '@fettle/engine/model/model.ts';
+import { alterationKinds, type PartNeed, partsOf } from '@fettle/engine/planning/alterations.ts';
+import { purchasesFor, volumesOf } from '@fettle/engine/planning/candidates.ts';
+import type { Purchase } from '@fettle/engine/planning/plan.ts';
+import { type ListedAlteration, listed } from '@fettle/job/alterationList.ts';
+import { stateField } from '@fettle/job/packedStates.ts';
+import { permit } from '@fettle/job/toModel/alterations.ts';
+import type { Block } from '../content/document.ts';
+import type { AssessedState, WriteUpSource } from '../source.ts';
+import { length } from './quantities.ts';
+import { paragraph, tense, type Writer } from './writer.ts';
+
+/** Alterations that were made, or are to be. */
+export const madeAlterations = ({ document, after }: WriteUpSource): readonly ListedAlteration[] => {
+  if (after === undefined) return [];
+  const field = stateField(after.state);
+  return listed(document[field]?.made ?? [], [field, 'made']);
+};
+
+/** What is bought for the change: media beyond those that were in the filter, and parts of the alterations. */
+export interface ChangeCost {
+  readonly purchases: readonly Purchase[];
+  readonly parts: readonly PartNeed[];
+  readonly total: number;
+  readonly currency: string;
+}
+
+export const changeCost = (source: WriteUpSource): ChangeCost => {
+  const { found, after } = source;
+  const { currency } = found.model.money;
+  if (after === undefined) return { purchases: [], parts: [], total: 0, currency };
+  const held = volumesOf(found.assessment.layout.chambers, found.model.packing);
+  const wanted = volumesOf(after.assessment.layout.chambers, after.model.packing);
+  const purchases = purchasesFor(found.model, wanted, held);
+  const parts = partsOf(found.model, found.assessment.layout, madeAlterations(source).map(permit));
+  const total =
+    purchases.reduce((sum, { price }) => sum + price, 0) +
+    parts.reduce((sum, { count, price }) => sum + count * price, 0);
+  return { purchases, parts, total, currency };
+};
+
+/** The beds of a chamber in words, as the water meets them. */
+const bedsText = (writer: Writer, { model, assessment }: AssessedState, chamberId: string): string => {
+  const chamber = assessment.layout.chambers.find(({ id }) => id === chamberId);
+  const beds = chamber === undefined ? [] : inWaterOrder(chamber, model.packing[chamberId] ?? []);
+  if (beds.length === 0) return writer.say('chamber.empty');
+  return beds
+    .map((bed) =>
+      writer.say('bed.of-depth', {
+        depth: length(bed.depthM, 2),
+        medium: { name: model.media[bed.medium]!.name },
+      }),
+    )
+    .join('; ');
+};
+
+const packingTable = (writer: Writer): Block => {
+  const { found, after } = writer.source;
+  const last = after ?? found;
+  const states = after === undefined ? [found] : [found, after];
+  const heads = after === undefined ? ['found'] : ['found', tense(writer.source)];
+  return {
+    kind: 'table',
+    id: 'packing',
+    caption: writer.say('table.packing'),
+    columns: [
+      { head: writer.say('column.chamber'), align: 'left', share: 0.8 },
+      ...heads.map(
+        (head) => ({ head: writer.say(`column.state.${head}`), align: 'left', share: 2 }) as const,
+      ),
+    ],
+    rows: chambersInWaterOrder(last.assessment.layout).map(({ id, label }) => [
+      writer.name(label),
+      ...states.map((state) => bedsText(writer, state, id)),
+    ]),
+  };
+};
+
+/** Whether the order in which the water meets the media is another one. */
+const mediaInOrder = ({ model, assessment }: AssessedState): readonly string[] =>
+  chambersInWaterOrder(assessment.layout).flatMap((chamber) =>
+    inWaterOrder(chamber, model.packing[chamber.id] ?? []).map(({ medium }) => medium),
+  );
+
+const namesOf = (model: Model, media: readonly string[]): readonly { readonly name: string }[] =>
+  [...new Set(media)].map((id) => ({ name: model.media[id]!.name }));
+
+const changeSentences = (writer: Writer): readonly string[] => {
+  const { found, after } = writer.source;
+  if (after === undefined) return [];
+  const [before, now] = [mediaInOrder(found), mediaInOrder(after)];
+  const added = now.filter((id) => !before.includes(id));
+  const removed = before.filter((id) => !now.includes(id));
+  const kept = before.filter((id) => now.includes(id));
+  const reordered = kept.join() !== now.filter((id) => before.includes(id)).join();
+  const form = tense(writer.source);
+  return [
+    ...(added.length > 0
+      ? [writer.say(`changes.added.${form}`, { media: { all: namesOf(after.model, added) } })]
+      : []),
+    ...(removed.length > 0
+      ? [writer.say(`changes.removed.${form}`, { media: { all: namesOf(found.model, removed) } })]
+      : []),
+    ...(reordered
+      ? [writer.say(`changes.order.${form}`, { media: { all: namesOf(after.model, now) } })]
+      : []),
+  ];
+};
+
+/** What was done to the hardware, one item each. */
+const alterationItems = (writer: Writer): readonly string[] =>
+  madeAlterations(writer.source)
+    .map(permit)
+    .map(({ id, settings }) => {
+      const says = writer.name(alterationKinds[id]?.says ?? id);
+      const size = settings.boreM ?? settings.lengthM;
+      return size === undefined
+        ? writer.say('alteration.made', { says })
+        : writer.say(settings.boreM === undefined ? 'alteration.to-length' : 'alteration.to-bore', {
+            says,
+            size: length(size),
+          });
+    });
+
+/** What was changed, and why. */
+export const changesPart = (writer: Writer): readonly Block[] => {
+  const form = tense(writer.source);
+  const items = alterationItems(writer);
+  return [
+    { kind: 'heading', id: 'changes', level: 2, text: writer.say(`heading.changes.${form}`) },
+    ...paragraph('changes-why', [writer.say(`changes.why.${form}`), ...changeSentences(writer)]),
+    ...(items.length === 0 ? [] : [{ kind: 'list', id: 'alterations', items } as const]),
+    packingTable(writer),
+  ];
+};

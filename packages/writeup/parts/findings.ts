@@ -1,0 +1,82 @@
+import type { Finding } from '@fettle/engine/assessment/assessment.ts';
+import type { Block } from '../content/document.ts';
+import type { AssessedState } from '../source.ts';
+import { computedFlow, duration, feed } from './quantities.ts';
+import { faultsOf, heading, paragraph, placeIn, type Writer } from './writer.ts';
+
+/** What a finding says, in the language. */
+export const findingText = (_writer: Writer, _state: AssessedState, { says }: Finding): string => says;
+
+/** What cures it, in the language. */
+export const cureText = (_writer: Writer, _state: AssessedState, { cure }: Finding): string => cure;
+
+const effectCells = (writer: Writer, { effect }: Finding): readonly string[] => {
+  if (effect === undefined) return ['–', '–', '–'];
+  const { flow, feed: fed, cleaningInterval } = effect;
+  const from = (before: string, after: string): string =>
+    before === after
+      ? writer.say('effect.same', { value: before })
+      : writer.say('effect.from-to', { before, after });
+  return [
+    from(writer.fact(computedFlow(flow.beforeM3PerS)), writer.fact(computedFlow(flow.afterM3PerS))),
+    from(writer.fact(feed(fed.beforeKgPerS)), writer.fact(feed(fed.afterKgPerS))),
+    from(
+      writer.fact(duration(cleaningInterval.beforeS, cleaningInterval.beforeBeyond)),
+      writer.fact(duration(cleaningInterval.afterS, cleaningInterval.afterBeyond)),
+    ),
+  ];
+};
+
+const faultBlocks = (writer: Writer, finding: Finding, number: number): readonly Block[] => {
+  const { found } = writer.source;
+  const place = placeIn(writer, found, finding.place);
+  const id = `finding-${finding.id}${number}`;
+  return paragraph(id, [
+    writer.say('finding.numbered', {
+      number,
+      severity: writer.say(`severity.${finding.severity}`),
+      place,
+    }),
+    findingText(writer, found, finding),
+    writer.say('finding.cure', { cure: cureText(writer, found, finding) }),
+  ]);
+};
+
+const effectTable = (writer: Writer, faults: readonly Finding[]): readonly Block[] => {
+  const shown = faults
+    .map((finding, at) => ({ finding, number: at + 1 }))
+    .filter(({ finding }) => finding.effect);
+  if (shown.length === 0) return [];
+  const day = writer.source.found.assessment.carries.day.dayS;
+  return [
+    {
+      kind: 'table',
+      id: 'effects',
+      caption: writer.say('table.effects', { day: duration(day) }),
+      columns: [
+        { head: writer.say('column.finding'), align: 'left', share: 0.7 },
+        { head: writer.say('column.flow'), align: 'left', share: 1.2 },
+        { head: writer.say('column.feed'), align: 'left' },
+        { head: writer.say('column.interval'), align: 'left' },
+      ],
+      rows: shown.map(({ finding, number }) => [String(number), ...effectCells(writer, finding)]),
+    },
+  ];
+};
+
+/** What was wrong, worst first, each with what it costs by being so; then what was right. */
+export const findingsPart = (writer: Writer): readonly Block[] => {
+  const { found } = writer.source;
+  const faults = faultsOf(found);
+  const strengths = found.findings.filter(({ severity }) => severity === 'strength');
+  const items = strengths.map((finding) => findingText(writer, found, finding));
+  return [
+    heading(writer, 'findings'),
+    ...(faults.length === 0 ? paragraph('no-findings', [writer.say('findings.none')]) : []),
+    ...faults.flatMap((finding, at) => faultBlocks(writer, finding, at + 1)),
+    ...effectTable(writer, faults),
+    ...(items.length === 0
+      ? []
+      : [heading(writer, 'strengths', 3), { kind: 'list', id: 'strength-list', items } as const]),
+  ];
+};

@@ -1,0 +1,105 @@
+import type { Assessment } from '@fettle/engine/assessment/assessment.ts';
+import { familyById } from '@fettle/engine/families/families.ts';
+import type { Fact } from '@fettle/engine/wording/said.ts';
+import type { Block, KeyFigure } from '../content/document.ts';
+import type { AssessedState } from '../source.ts';
+import { changeCost } from './changes.ts';
+import { findingText } from './findings.ts';
+import { computedFlow, duration, feed, flow, money, share, volume } from './quantities.ts';
+import { faultsOf, lastState, paragraph, tense, type Writer } from './writer.ts';
+
+/** What the filter is called. */
+export const filterName = ({ source, language }: Writer): string => {
+  const { filter } = source.document;
+  return filter.name ?? language.names[familyName(filter.family)] ?? familyName(filter.family);
+};
+
+export const familyName = (id: string): string => familyById(id)?.name ?? id;
+
+/** The flow that was timed in a state, the surest of several. */
+const timedFlow = (state: AssessedState, of: 'as-found' | 'as-left') =>
+  state.model.tests
+    .flatMap((test) => (test.kind === 'timed-volume' && test.state === of ? [test] : []))
+    .toSorted((one, other) => one.doubtM3PerS - other.doubtM3PerS)[0];
+
+const foundSentence = (writer: Writer): string => {
+  const { found } = writer.source;
+  const faults = faultsOf(found);
+  const timed = timedFlow(found, 'as-found');
+  const facts: Record<string, Fact> = {
+    filter: filterName(writer),
+    family: { name: familyName(writer.source.document.filter.family) },
+    ...(timed === undefined ? {} : { flow: flow(timed.flowM3PerS, timed.doubtM3PerS) }),
+    count: faults.length,
+    ...(faults[0] === undefined ? {} : { worst: findingText(writer, found, faults[0]).replace(/\.$/, '') }),
+  };
+  const how = timed === undefined ? 'computed' : 'timed';
+  const many = faults.length === 0 ? 'none' : faults.length === 1 ? 'one' : 'many';
+  return writer.say(`summary.found.${how}.${many}`, facts);
+};
+
+const changedSentence = (writer: Writer): string => {
+  const { source } = writer;
+  if (source.after === undefined) return writer.say('summary.changed.nothing');
+  const cost = changeCost(source);
+  return writer.say(`summary.changed.${tense(source)}.${cost.total > 0 ? 'bought' : 'free'}`, {
+    cost: money(cost.total, cost.currency),
+  });
+};
+
+const nowSentence = (writer: Writer): string => {
+  const { assessment } = lastState(writer.source);
+  const { day } = assessment.carries;
+  return writer.say(`summary.now.${tense(writer.source)}`, {
+    flow: computedFlow(assessment.dutyPoint.flowM3PerS),
+    feed: feed(day.feedKgPerS),
+    day: duration(day.dayS),
+    heavy: volume(day.servedM3.heavy),
+    light: volume(day.servedM3.light),
+  });
+};
+
+/** Three sentences: as it came, what was done, what it does now. */
+export const summaryPart = (writer: Writer): readonly Block[] =>
+  paragraph('summary', [foundSentence(writer), changedSentence(writer), nowSentence(writer)], 'lead');
+
+const inBoth = (writer: Writer, fact: Fact): Pick<KeyFigure, 'metric' | 'us'> => {
+  const text = writer.fact(fact);
+  const both = /^(.*?) \((.*)\)$/.exec(text);
+  return both?.[1] === undefined || both[2] === undefined
+    ? { metric: text }
+    : { metric: both[1], us: both[2] };
+};
+
+/** A figure as it is now, with what it was before where something was changed. */
+const keyFigure = (
+  writer: Writer,
+  id: string,
+  { now, before }: { readonly now: Fact; readonly before: Fact | undefined },
+): KeyFigure => {
+  const figure = { label: writer.say(`figure.${id}`), ...inBoth(writer, now) };
+  if (before === undefined) return figure;
+  const was = writer.fact(before);
+  const same = was === writer.fact(now);
+  return { ...figure, note: writer.say(same ? 'figure.as-before' : 'figure.before', { before: was }) };
+};
+
+/** The figures that an owner asks for first, with what they were before. */
+export const figuresPart = (writer: Writer): readonly Block[] => {
+  const { found, after } = writer.source;
+  const figure = (id: string, of: (assessment: Assessment) => Fact): KeyFigure =>
+    keyFigure(writer, id, {
+      now: of(lastState(writer.source).assessment),
+      before: after === undefined ? undefined : of(found.assessment),
+    });
+  const figures = [
+    figure('flow', ({ dutyPoint }) => computedFlow(dutyPoint.flowM3PerS)),
+    figure('feed', ({ carries }) => feed(carries.day.feedKgPerS)),
+    figure('interval', ({ cleaning }) => duration(cleaning.timeS, cleaning.beyond)),
+    figure('bypass', ({ bypass }) => share(bypass.mechanical)),
+  ];
+  return [
+    { kind: 'figures', id: 'key-figures', figures },
+    ...paragraph('key-figures-doubt', [writer.say('doubt.computed')], 'soft'),
+  ];
+};

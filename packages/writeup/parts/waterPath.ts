@@ -1,0 +1,66 @@
+import { beforeAfterDrawing, type State } from '@fettle/drawing/beforeAfterDrawing.ts';
+import { describeWaterPath } from '@fettle/drawing/describeWaterPath.ts';
+import { sectionDrawing } from '@fettle/drawing/sectionDrawing.ts';
+import type { Theme } from '@fettle/drawing/tokens.ts';
+import type { Block } from '../content/document.ts';
+import type { AssessedState } from '../source.ts';
+import { share } from './quantities.ts';
+import { heading, lastState, paragraph, tense, type Writer } from './writer.ts';
+
+const stateOf = (writer: Writer, state: AssessedState, caption: string): State => ({
+  layout: state.assessment.layout,
+  packing: state.model.packing,
+  assessment: state.assessment,
+  caption: writer.say(caption),
+});
+
+/** The section through the filter: as found, and beside it as planned or as left at the same scale. */
+export const waterPathDrawing = (writer: Writer, theme: Theme): string => {
+  const { found, after } = writer.source;
+  const media = { ...found.model.media, ...after?.model.media };
+  const before = stateOf(writer, found, 'column.state.found');
+  if (after === undefined) return sectionDrawing({ ...before, media, units: 'metric', theme });
+  return beforeAfterDrawing({
+    before,
+    after: stateOf(writer, after, `column.state.${tense(writer.source)}`),
+    media,
+    units: 'metric',
+    theme,
+    title: writer.say('drawing.before-after'),
+  });
+};
+
+const pathText = ({ model, assessment }: AssessedState): string =>
+  describeWaterPath({
+    layout: assessment.layout,
+    packing: model.packing,
+    media: model.media,
+    assessment,
+    units: 'metric',
+  });
+
+/** The way of the water before and after, drawn and in words. */
+export const waterPathPart = (writer: Writer): readonly Block[] => {
+  const { source } = writer;
+  const states: readonly (readonly [AssessedState, string])[] = [
+    [source.found, 'found'],
+    ...(source.after === undefined ? [] : ([[source.after, tense(source)]] as const)),
+  ];
+  const says = states.map(([state, form]) => writer.say(`path.${form}`, { path: pathText(state) }));
+  const { bypass } = lastState(source).assessment;
+  return [
+    heading(writer, 'water-path'),
+    {
+      kind: 'drawing',
+      id: 'water-path-drawing',
+      drawing: 'water-path',
+      caption: writer.say(states.length === 1 ? 'drawing.found' : 'drawing.before-after'),
+      alternative: says.join(' '),
+      width: states.length === 1 ? 'half' : 'full',
+    },
+    ...paragraph('water-path', [
+      ...says,
+      writer.say('path.misses', { mechanical: share(bypass.mechanical) }),
+    ]),
+  ];
+};

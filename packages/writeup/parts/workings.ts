@@ -1,0 +1,184 @@
+import type { HeadShare } from '@fettle/engine/assessment/assessment.ts';
+import type { Given } from '@fettle/engine/model/model.ts';
+import type { Dimension } from '@fettle/engine/quantities/dimensions.ts';
+import type { Fact } from '@fettle/engine/wording/said.ts';
+import type { Block } from '../content/document.ts';
+import { duration, feed, length, money, share, velocity } from './quantities.ts';
+import { heading, lastState, paragraph, placeIn, type Writer } from './writer.ts';
+
+const routesTable = (writer: Writer): Block => {
+  const state = lastState(writer.source);
+  const nameOf = (bed: string): string => {
+    const medium = state.assessment.beds.find(({ id }) => id === bed)?.medium;
+    return medium === undefined ? bed : writer.name(state.model.media[medium]!.name);
+  };
+  return {
+    kind: 'table',
+    id: 'routes',
+    caption: writer.say('table.routes'),
+    columns: [
+      { head: writer.say('column.route'), align: 'left', share: 3 },
+      { head: writer.say('column.share'), align: 'right', share: 0.7 },
+      { head: writer.say('column.contact'), align: 'right' },
+    ],
+    rows: state.assessment.routes.map(({ id, share: part, beds, past, contactTimeS }) => {
+      const meets = [
+        ...beds.map(nameOf),
+        ...past.map((way) => writer.say('route.past', { place: placeIn(writer, state, way) })),
+      ];
+      const text = id === 'rest' ? writer.say('route.rest') : meets.join(', ') || writer.say('route.nothing');
+      return [text, writer.fact(share(part)), contactTimeS > 0 ? writer.fact(duration(contactTimeS)) : '–'];
+    }),
+  };
+};
+
+/** What each kind of part takes of the pump's head, the greatest first. */
+const headRows = (writer: Writer): readonly (readonly string[])[] => {
+  const { headBudget } = lastState(writer.source).assessment;
+  const kinds = [...new Set(headBudget.map(({ part }) => part))];
+  const sum = (part: HeadShare['part'], of: (entry: HeadShare) => number): number =>
+    headBudget.filter((entry) => entry.part === part).reduce((total, entry) => total + of(entry), 0);
+  return kinds
+    .map((part) => ({ part, headM: sum(part, (one) => one.headM), share: sum(part, (one) => one.share) }))
+    .toSorted((one, other) => other.headM - one.headM)
+    .map((entry) => [
+      writer.say(`head.${entry.part}`),
+      writer.fact(length(entry.headM, 2)),
+      writer.fact(share(entry.share)),
+    ]);
+};
+
+const headTable = (writer: Writer): Block => {
+  const { dutyPoint } = lastState(writer.source).assessment;
+  return {
+    kind: 'table',
+    id: 'head',
+    caption: writer.say('table.head', { head: length(dutyPoint.headM, 2) }),
+    columns: [
+      { head: writer.say('column.part'), align: 'left', share: 2 },
+      { head: writer.say('column.head'), align: 'right' },
+      { head: writer.say('column.share'), align: 'right' },
+    ],
+    rows: headRows(writer),
+  };
+};
+
+const bedsTable = (writer: Writer): readonly Block[] => {
+  const state = lastState(writer.source);
+  if (state.assessment.beds.length === 0) return [];
+  return [
+    {
+      kind: 'table',
+      id: 'beds',
+      caption: writer.say('table.beds', { day: duration(state.assessment.carries.day.dayS) }),
+      columns: [
+        { head: writer.say('column.bed'), align: 'left', share: 2 },
+        { head: writer.say('column.speed'), align: 'right', share: 1.4 },
+        { head: writer.say('column.catch'), align: 'right' },
+        { head: writer.say('column.filled'), align: 'right' },
+        { head: writer.say('column.active'), align: 'right' },
+      ],
+      rows: state.assessment.beds.map((bed) => [
+        placeIn(writer, state, bed.id),
+        writer.fact(velocity(bed.velocityMPerS)),
+        writer.fact(share(bed.catchFraction)),
+        writer.fact(share(bed.dirtFraction)),
+        writer.fact(share(bed.carbonFactor * bed.cleaningFactor)),
+      ]),
+    },
+    ...paragraph('beds-key', [writer.say('beds.key')], 'soft'),
+  ];
+};
+
+const dimensions: Readonly<Record<string, Dimension>> = {
+  m: 'length',
+  m3: 'volume',
+  'm3/s': 'flow',
+  'kg/s': 'mass-rate',
+  'kg/m3': 'alkalinity',
+  K: 'temperature',
+  W: 'power',
+  Pa: 'pressure',
+};
+
+/** An assumed value with its doubt, as a fact. */
+const givenFact = (writer: Writer, { value, unit, doubt }: Given): Fact => {
+  const dimension = dimensions[unit];
+  if (dimension !== undefined) return { value, dimension, ...(doubt === undefined ? {} : { doubt }) };
+  const price = /^([A-Z]{3})\/(s|J)$/.exec(unit);
+  if (price?.[1] !== undefined)
+    return {
+      value,
+      dimension: price[2] === 's' ? 'price-per-time' : 'price-per-energy',
+      currency: price[1],
+    };
+  if (unit === 'yes or no') return writer.say(value === 0 ? 'given.no' : 'given.yes');
+  if (unit === '1/s')
+    return writer.say('given.a-week', { share: share(Number((value * 7 * 86_400).toPrecision(3))) });
+  return unit === '1' || unit === ''
+    ? { value, dimension: 'count', ...(doubt === undefined ? {} : { doubt }) }
+    : `${Number(value.toPrecision(3))} ${unit}`;
+};
+
+const assumedTable = (writer: Writer): readonly Block[] => {
+  const givens = lastState(writer.source).model.givens.filter(({ assumedBecause }) => assumedBecause);
+  if (givens.length === 0) return [];
+  return [
+    {
+      kind: 'table',
+      id: 'assumed',
+      caption: writer.say('table.assumed'),
+      columns: [
+        { head: writer.say('column.field'), align: 'left', share: 1.5 },
+        { head: writer.say('column.taken'), align: 'left' },
+        { head: writer.say('column.because'), align: 'left', share: 2 },
+      ],
+      rows: givens.map((given) => [
+        given.path,
+        writer.fact(givenFact(writer, given)),
+        writer.name((given.assumedBecause ?? '').replace(/^not stated: /, '')),
+      ]),
+    },
+  ];
+};
+
+/** Cost lines that hang on clogging or the calendar. */
+const mediaCosts = (writer: Writer): readonly Block[] => {
+  const { model, assessment } = lastState(writer.source);
+  const items = assessment.cost.media.map(({ medium, perYear, because }) =>
+    writer.say(`cost.media.${because}`, {
+      medium: { name: model.media[medium]!.name },
+      cost: money(perYear, assessment.cost.currency),
+    }),
+  );
+  return items.length === 0 ? [] : [{ kind: 'list', id: 'media-costs', items }];
+};
+
+const warningList = (writer: Writer): readonly Block[] => {
+  const state = lastState(writer.source);
+  const items = state.assessment.warnings.map(({ place, says }) =>
+    writer.say('warning.at', { place: placeIn(writer, state, place), says }),
+  );
+  return items.length === 0
+    ? []
+    : [heading(writer, 'warnings', 3), { kind: 'list', id: 'warnings', items } as const];
+};
+
+/** Where the figures come from: ways of the water, head, beds, what was assumed, warnings, edition of the models. */
+export const workingsPart = (writer: Writer): readonly Block[] => {
+  const { assessment } = lastState(writer.source);
+  return [
+    { kind: 'page-break', id: 'before-workings' },
+    heading(writer, 'workings'),
+    ...paragraph('workings-how', [
+      writer.say('workings.how', { edition: assessment.edition }),
+      writer.say('workings.oxidised', { feed: feed(assessment.carries.day.feedKgPerS) }),
+    ]),
+    routesTable(writer),
+    headTable(writer),
+    ...bedsTable(writer),
+    ...mediaCosts(writer),
+    ...assumedTable(writer),
+    ...warningList(writer),
+  ];
+};

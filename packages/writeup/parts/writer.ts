@@ -1,0 +1,73 @@
+import type { Finding } from '@fettle/engine/assessment/assessment.ts';
+import { placeName } from '@fettle/engine/assessment/placeName.ts';
+import { type Language, nameIn } from '@fettle/engine/wording/language.ts';
+import { type Fact, type Said, said } from '@fettle/engine/wording/said.ts';
+import { type Wording, word, wordFact } from '@fettle/engine/wording/word.ts';
+import type { Block } from '../content/document.ts';
+import type { AssessedState, WriteUpSource } from '../source.ts';
+
+/** What every part is written with: the source, the language, and figures in both systems of units. */
+export interface Writer {
+  readonly source: WriteUpSource;
+  readonly language: Language;
+  /** A sentence by its code. */
+  say(code: string, facts?: Readonly<Record<string, Fact>>): string;
+  /** One fact alone, as a cell of a table has it. */
+  fact(fact: Fact): string;
+  /** A name in the language. */
+  name(english: string): string;
+}
+
+export const newWriter = (source: WriteUpSource, language: Language): Writer => {
+  const wording: Wording = { language, units: 'both' };
+  return {
+    source,
+    language,
+    say: (code, facts) => word(said(code, facts), wording),
+    fact: (fact) => wordFact(fact, wording),
+    name: (english) => nameIn(language, english),
+  };
+};
+
+/** The state after the work: as left, else as planned, else as it was found. */
+export const lastState = ({ found, after }: WriteUpSource): AssessedState => after ?? found;
+
+/** Which of three wordings a sentence about the change takes. */
+export const tense = ({ after }: WriteUpSource): 'found' | 'planned' | 'left' =>
+  after === undefined ? 'found' : after.state === 'as-left' ? 'left' : 'planned';
+
+export const heading = (writer: Writer, id: string, level: 1 | 2 | 3 = 2): Block => ({
+  kind: 'heading',
+  id,
+  level,
+  text: writer.say(`heading.${id}`),
+});
+
+/** A paragraph of sentences; none where there is nothing to say. */
+export const paragraph = (
+  id: string,
+  sentences: readonly string[],
+  tone?: 'lead' | 'soft',
+): readonly Block[] => {
+  const text = sentences.filter((sentence) => sentence !== '').join(' ');
+  if (text === '') return [];
+  return [{ kind: 'paragraph', id, text, ...(tone === undefined ? {} : { tone }) }];
+};
+
+/** Several things that are said, in a row, as one fact. */
+export const sayings = (all: readonly Said[]): Fact => ({ all });
+
+/** A place for people, in the language. */
+export const placeIn = (writer: Writer, { model, assessment }: AssessedState, place: string): string => {
+  const bed = assessment.beds.find(({ id }) => id === place);
+  if (bed === undefined) return writer.name(placeName(model, assessment, place));
+  const chamber = assessment.layout.chambers.find(({ id }) => id === bed.chamber);
+  return writer.say('bed-in-chamber', {
+    medium: { name: model.media[bed.medium]!.name },
+    chamber: { name: chamber?.label ?? bed.chamber },
+  });
+};
+
+/** The faults, worst first: what is wrong beyond a note. */
+export const faultsOf = ({ findings }: AssessedState): readonly Finding[] =>
+  findings.filter(({ severity }) => severity === 'grave' || severity === 'marked' || severity === 'slight');

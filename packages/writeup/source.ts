@@ -1,0 +1,23 @@
+import type { Assessment, Finding } from '@fettle/engine/assessment/assessment.ts';
+import type { Comparison } from '@fettle/engine/assessment/findings/measured.ts';
+import type { Holding } from '@fettle/engine/claims/holding.ts';
+import type { Model, PackedState } from '@fettle/engine/model/model.ts';
+import type { JobDocument } from '@fettle/job/schema/job.ts';
+
+/** One state of a job's filter with everything that was found out about it. */
+export interface AssessedState {
+  readonly model: Model;
+  readonly assessment: Assessment;
+  readonly findings: readonly Finding[];
+  readonly claims: readonly Holding[];
+  readonly comparisons: readonly Comparison[];
+}
+
+/** All that a write-up is made from: the job's document and its states, assessed on one comparison day. */
+export interface WriteUpSource {
+  /** One that reads without a problem. */
+  readonly document: JobDocument;
+  readonly found: AssessedState;
+  /** What is changed, as planned or as it was built; absent where nothing is planned yet. */
+  readonly after?: AssessedState & { readonly state: Exclude<PackedState, 'as-found'> };
+}

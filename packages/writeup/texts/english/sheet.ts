@@ -1,0 +1,89 @@
+/** Sentences of the sheet: what was found, what was done, what it does now. */
+export const sheetSentences: Readonly<Record<string, string>> = {
+  'sheet.title': '{filter}: what was found and what it does now',
+  'sheet.subtitle': '{family}, for a tank of {volume}',
+  'sheet.description': '{filter}, opened, followed, measured and re-packed: figures in metric and US units.',
+  'sheet.foot': '{filter}{number}. Model edition {edition}.',
+  'sheet.number': ', job {number}',
+
+  'summary.found.timed.none': '{filter}, a {family}, came in giving {flow}, and nothing was wrong with it.',
+  'summary.found.timed.one': '{filter}, a {family}, came in giving {flow}, with one fault: {worst}.',
+  'summary.found.timed.many':
+    '{filter}, a {family}, came in giving {flow}, with {count} faults, of which the worst is this: {worst}.',
+  'summary.found.computed.none': '{filter}, a {family}, was opened, and nothing was found wrong with it.',
+  'summary.found.computed.one': '{filter}, a {family}, was opened, and one fault was found: {worst}.',
+  'summary.found.computed.many':
+    '{filter}, a {family}, was opened, and {count} faults were found, of which the worst is this: {worst}.',
+  'summary.changed.nothing': 'Nothing has been changed so far.',
+  'summary.changed.planned.free': 'It can be put right with what is in it, for no money.',
+  'summary.changed.planned.bought': 'It can be put right for {cost} of media and parts.',
+  'summary.changed.left.free': 'It was put right with what was in it, for no money.',
+  'summary.changed.left.bought': 'It was put right for {cost} of media and parts.',
+  'summary.now.found':
+    'As it is, and clean, {flow} should flow; {day} after a cleaning it carries {feed} of dry feed, which is a tank of {heavy} with a heavy stock to {light} with a light one.',
+  'summary.now.planned':
+    'Then, and clean, {flow} should flow; {day} after a cleaning it would carry {feed} of dry feed, which is a tank of {heavy} with a heavy stock to {light} with a light one.',
+  'summary.now.left':
+    'Now, and clean, {flow} should flow; {day} after a cleaning it carries {feed} of dry feed, which is a tank of {heavy} with a heavy stock to {light} with a light one.',
+
+  'figure.flow': 'flow at the tank, clean',
+  'figure.feed': 'dry feed that it carries',
+  'figure.interval': 'until it wants cleaning',
+  'figure.bypass': 'of the water misses the mechanical media',
+  'figure.before': 'as found {before}',
+  'figure.as-before': 'as it was found',
+  'doubt.computed':
+    'Computed figures hang on what was measured and assumed; their ranges are not computed yet, so they are rounded to two figures. Measured figures carry their doubt: 95 of 100 such ranges hold the true value.',
+  'doubt.interval': 'That time is good to a factor of three either way.',
+  'doubt.carries':
+    'The range of this figure is not computed yet: take it as a guide, and let tests of ammonia and nitrite decide.',
+
+  'heading.water-path': 'The way of the water',
+  'drawing.found': 'As found: a section through the filter, with the water in it.',
+  'drawing.before-after':
+    'Before and after, at one scale: a section through the filter, with the water in it.',
+  'path.found': 'As found: {path}',
+  'path.planned': 'As planned: {path}',
+  'path.left': 'As left: {path}',
+  'path.misses': 'Now {mechanical} of the water misses the mechanical media.',
+
+  'heading.findings': 'What was found',
+  'heading.strengths': 'What is right',
+  'findings.none': 'No fault was found that costs anything worth a word.',
+  'finding.numbered': '{number}. {severity}, {place}.',
+  'finding.cure': 'Cure: {cure}',
+  'severity.grave': 'Grave',
+  'severity.marked': 'Marked',
+  'severity.slight': 'Slight',
+  'table.effects': 'What curing each fault alone does, {day} after every bed was cleaned',
+  'effect.from-to': '{before} → {after}',
+  'effect.same': 'stays {value}',
+  'bed-in-chamber': '{medium} in {chamber}',
+
+  'heading.changes.planned': 'What is to be changed',
+  'heading.changes.left': 'What was changed',
+  'changes.why.planned':
+    'Each change follows from a fault above; what is in the filter and good is used again.',
+  'changes.why.left':
+    'Each change follows from a fault above; what was in the filter and good was used again.',
+  'changes.added.planned': 'To be put in: {media}.',
+  'changes.added.left': 'Put in: {media}.',
+  'changes.removed.planned': 'To be taken out: {media}.',
+  'changes.removed.left': 'Taken out: {media}.',
+  'changes.order.planned': 'The water is to meet the media in another order: {media}.',
+  'changes.order.left': 'The water now meets the media in another order: {media}.',
+  'alteration.made': '{says}',
+  'alteration.to-bore': '{says}, to {size} of bore',
+  'alteration.to-length': '{says}, to {size} each',
+  'table.packing': 'Packing, in the order of the water',
+  'chamber.empty': 'empty',
+  'bed.of-depth': '{depth} of {medium}',
+
+  'heading.media': 'Media',
+  'media.none': 'There are no media in the filter.',
+  'table.media': 'Media in the order in which the water meets them',
+  'medium.with-stage': '{medium}, {stage}',
+  'price.there': 'was there',
+  'media.total': 'together',
+  'media.dry-mass': 'Volumes are of the bed with its pores; masses are dry.',
+};

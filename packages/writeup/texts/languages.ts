@@ -1,0 +1,5 @@
+import type { Language } from '@fettle/engine/wording/language.ts';
+import { english } from './english/english.ts';
+
+/** Every language that a write-up may be in, by its tag. */
+export const languages: Readonly<Record<string, Language>> = { en: english };
