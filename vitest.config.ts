@@ -5,6 +5,7 @@ const longTests = [
   'test/workbench-accessible.browser.test.ts',
   'test/workbench-phone.browser.test.ts',
   'test/workbench-safety.browser.test.ts',
+  'test/workbench-windows.browser.test.ts',
 ];
 
 export default defineConfig({

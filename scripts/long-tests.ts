@@ -14,6 +14,7 @@ const run = spawnSync(
     'test/workbench-accessible.browser.test.ts',
     'test/workbench-phone.browser.test.ts',
     'test/workbench-safety.browser.test.ts',
+    'test/workbench-windows.browser.test.ts',
   ],
   { cwd: projectRoot, stdio: 'inherit', env: { ...process.env, FETTLE_LONG: 'yes' } },
 );

@@ -106,21 +106,6 @@ const typeWhileElsewhere = async (text: string, change: Parameters<typeof change
 };
 
 describe('more than one at the same job', () => {
-  test('two windows are in step, and either takes back what the other did', async () => {
-    const other = await context.newPage();
-    await other.goto(`${workbench.address}/jobs/1/take-in`);
-    await whenSaved(other);
-    const before = await title().inputValue();
-    await typeInto(title(), 'Seen in both windows');
-    await soon(() => title(other).inputValue()).toBe('Seen in both windows');
-    await whenSaved(page);
-    await other.locator('.standing').getByRole('button', { name: 'Undo' }).click();
-    await soon(() => title(page).inputValue()).toBe(before);
-    await soon(recordedTitle).toBe(before);
-    await whenSaved(page);
-    await whenSaved(other);
-  });
-
   test('another machine changed another field: both changes are kept, and seen', async () => {
     await typeWhileElsewhere('Changed here', ({ tank }) => {
       tank!.feed = '1.7 g/d';

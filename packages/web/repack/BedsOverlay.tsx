@@ -34,6 +34,12 @@ const clickMm = 1.5;
 
 let grips = 0;
 
+/** Names a pull, so that its frames are one step: also where another window of this browser pulls a bed. */
+const newGrip = (): string => {
+  grips += 1;
+  return `grip ${grips} of ${performance.timeOrigin}`;
+};
+
 /** The point of the sheet under a pointer. */
 const sheetPoint = (svg: SVGSVGElement, { clientX, clientY }: PointerEvent): SheetPoint => {
   const matrix = svg.getScreenCTM()?.inverse();
@@ -95,8 +101,7 @@ function useGrip(props: OverlayProps) {
   const grab = (event: PointerEvent, bed: BedPlace, does: Grip['does']): void => {
     if (svg.current === null || event.button !== 0) return;
     event.stopPropagation();
-    grips += 1;
-    const taken = { bed, does, from: sheetPoint(svg.current, event), key: `grip-${grips}` };
+    const taken = { bed, does, from: sheetPoint(svg.current, event), key: newGrip() };
     holding.begin(event, () => setGrip(taken));
   };
   const heldBy = (event: PointerEvent): Grip | undefined =>

@@ -1,4 +1,4 @@
-import { alike } from '@fettle/job/changes/alike.ts';
+import { alike, isGroup } from '@fettle/job/changes/alike.ts';
 import { applyPatches, enablePatches, type Patch, produceWithPatches } from 'immer';
 
 enablePatches();
@@ -66,16 +66,25 @@ export function edited(history: History, { says, key, recipe }: Edit): History {
   return { document, past: [...(goesOn ? history.past.slice(0, -1) : history.past), step], future: [] };
 }
 
-/** The change after which a document says what another one does. */
+/** Makes a group of fields say what another one does, touching no field that says it already. */
+function become(draft: Record<string, unknown>, next: Readonly<Record<string, unknown>>): void {
+  for (const name of Object.keys(draft)) if (!Object.hasOwn(next, name)) delete draft[name];
+  for (const [name, value] of Object.entries(next)) {
+    const held = draft[name];
+    if (alike(held, value)) continue;
+    if (isGroup(held) && isGroup(value)) become(held as Record<string, unknown>, value);
+    else draft[name] = value;
+  }
+}
+
+/** The change after which a document says what another one does; it is a change of the fields that differ alone. */
 export const becoming =
   (next: Readonly<Record<string, unknown>>): Recipe =>
-  (draft) => {
-    for (const name of Object.keys(draft)) if (!Object.hasOwn(next, name)) delete draft[name];
-    for (const [name, value] of Object.entries(next)) if (!alike(draft[name], value)) draft[name] = value;
-  };
+  (draft) =>
+    become(draft, next);
 
-/** Undefined where the patches no longer fit: the document was changed elsewhere. */
-const patched = (document: Worked, patches: readonly Patch[]): Worked | undefined => {
+/** A document after some patches; undefined where they no longer fit, since it was changed elsewhere. */
+export const patched = (document: Worked, patches: readonly Patch[]): Worked | undefined => {
   try {
     return applyPatches(document, [...patches]);
   } catch {

@@ -126,6 +126,19 @@ describe('a job at work', () => {
     session.close();
   });
 
+  test('keeps what is typed while a choice between two changes waits', async () => {
+    const records = recordsOf(start);
+    const session = await openSession(1, toolsFor(records).tools);
+    records.revisions.push({ fettle: 1, tank: { volume: '200 L', feed: '1.5 g/d' } });
+    session.edit({ says: 'volume', recipe: setting('volume', '190 L') });
+    await session.flush();
+    session.edit({ says: 'feed', recipe: setting('feed', '2 g/d') });
+    session.settle({ fettle: 1, tank: { volume: '200 L', feed: '1.5 g/d' } });
+    await session.flush();
+    expect(records.newest().tank).toEqual({ volume: '200 L', feed: '2 g/d' });
+    session.close();
+  });
+
   test('keeps the edits that are made while the records write', async () => {
     const records = recordsOf(start);
     const write = records.write;

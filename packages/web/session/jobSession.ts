@@ -1,4 +1,5 @@
 import { alike } from '@fettle/job/changes/alike.ts';
+import { Agreement, type Party } from './agreement.ts';
 import {
   becoming,
   type Edit,
@@ -9,10 +10,9 @@ import {
   undone,
   type Worked,
 } from './history.ts';
-import type { KeptSession, SessionKeeper } from './kept.ts';
+import type { KeptSession } from './kept.ts';
+import { rebased, type Stand } from './rebased.ts';
 import { type RecordsOfJob, type Saved, save, withEditsSince } from './saving.ts';
-import { type Line, lineOf, sameUntil, splitAt } from './stepLine.ts';
-import type { OtherWindows, WindowNews } from './windows.ts';
 
 /** Where a job at work stands against the records. */
 export type Standing =
@@ -23,22 +23,21 @@ export type Standing =
   /** Kept in this browser until the records can be reached again. */
   | { readonly is: 'unreached' }
   | (Extract<Saved, { how: 'refused' }> & { readonly is: 'refused' })
-  | (Extract<Saved, { how: 'conflict' }> & { readonly is: 'conflict' });
+  | (Extract<Saved, { how: 'conflict' }> & {
+      readonly is: 'conflict';
+      /** The document that was to be written. */
+      readonly yours: Worked;
+    });
 
 /** A job at work, at one moment. */
-export interface SessionState extends History {
+export interface SessionState extends Stand {
   readonly number: number;
-  readonly revision: number;
-  /** The document as the records have it. */
-  readonly base: Worked;
   readonly standing: Standing;
 }
 
 /** What a session works with; a test gives others than the browser's. */
-export interface SessionTools {
+export interface SessionTools extends Pick<Party, 'keeper' | 'windows'> {
   readonly records: RecordsOfJob;
-  readonly keeper: SessionKeeper;
-  readonly windows: (number: number, onNews: (news: WindowNews) => void) => OtherWindows;
   readonly alone: <Result>(number: number, work: () => Promise<Result>) => Promise<Result>;
 }
 
@@ -52,7 +51,7 @@ export interface JobSession {
   redo(): void;
   /** Writes now what is not written yet. */
   flush(leaving?: boolean): Promise<void>;
-  /** Settles a conflict with the document that people chose. */
+  /** Settles a conflict with the document that people chose; what was done since the conflict came is kept. */
   settle(document: Worked): void;
   /**
    * Looks whether the records have a newer revision, and takes it in.
@@ -64,37 +63,30 @@ export interface JobSession {
 
 /** Quiet after the last change before it is written, ms. */
 const quietMs = 700;
-/** Between two times that a job under a moving hand is kept and told to other windows, ms. */
-const spreadEveryMs = 100;
 /** Between two tries while the records cannot be reached, ms. */
 const retryMs = 3_000;
 
-const stateFrom = (kept: KeptSession): SessionState => ({
-  ...kept,
-  standing: alike(kept.document, kept.base) ? { is: 'saved' } : { is: 'unsaved' },
-});
+/** A job as it is opened: what is known of what the windows agree on, and where it stands. */
+interface OpenedJob {
+  readonly known: KeptSession;
+  readonly standing: Standing;
+}
 
 /** What the records have, or what this browser kept where they cannot be reached. */
-async function openedState(number: number, { records, keeper }: SessionTools): Promise<SessionState> {
+async function openedJob(number: number, { records, keeper }: SessionTools): Promise<OpenedJob> {
   const kept = await keeper.find(number);
-  if (kept !== undefined && !alike(kept.document, kept.base)) return stateFrom(kept);
+  if (kept !== undefined && !alike(kept.document, kept.base))
+    return { known: kept, standing: { is: 'unsaved' } };
   try {
     const { document, revision } = await records.read(number);
     const base: Worked = { ...document };
-    const same = kept !== undefined && alike(kept.document, base);
-    const history = same ? { past: kept.past, future: kept.future } : historyOf(base);
-    return {
-      ...historyOf(base),
-      ...history,
-      document: base,
-      number,
-      revision,
-      base,
-      standing: { is: 'saved' },
-    };
+    const isSame = kept !== undefined && alike(kept.document, base);
+    const { past, future } = isSame ? kept : historyOf(base);
+    const known = { number, turn: kept?.turn ?? 0, revision, base, document: base, past, future };
+    return { known, standing: { is: 'saved' } };
   } catch (error) {
     if (kept === undefined) throw error;
-    return { ...stateFrom(kept), standing: { is: 'unreached' } };
+    return { known: kept, standing: { is: 'unreached' } };
   }
 }
 
@@ -105,7 +97,9 @@ async function openedState(number: number, { records, keeper }: SessionTools): P
  * @throws Refused where there is no such job; Unreached where neither records nor browser have it
  */
 export async function openSession(number: number, tools: SessionTools): Promise<JobSession> {
-  return new WorkedJob(await openedState(number, tools), tools);
+  const job = new WorkedJob(await openedJob(number, tools), tools);
+  await job.begun();
+  return job;
 }
 
 const standingOf = (document: Worked, base: Worked): Standing =>
@@ -113,26 +107,22 @@ const standingOf = (document: Worked, base: Worked): Standing =>
 
 class WorkedJob implements JobSession {
   readonly #tools: SessionTools;
-  readonly #windows: OtherWindows;
+  readonly #agreement: Agreement;
   readonly #listeners = new Set<() => void>();
   #state: SessionState;
   #timer: ReturnType<typeof setTimeout> | undefined;
-  #spreading: ReturnType<typeof setTimeout> | undefined;
-  /** The newest state that is kept and told; and the steps of it that the other windows have. */
-  #spread: SessionState;
-  #told: Line;
-  /** How often another window has told something. */
-  #heard = 0;
   #isClosed = false;
 
-  constructor(opened: SessionState, tools: SessionTools) {
-    this.#state = opened;
-    this.#spread = opened;
-    this.#told = lineOf(opened);
+  constructor({ known, standing }: OpenedJob, tools: SessionTools) {
+    const { turn: _, ...stand } = known;
+    this.#state = { ...stand, standing };
     this.#tools = tools;
-    this.#windows = tools.windows(opened.number, (news) => void this.#hear(news));
-    if (opened.standing.is !== 'saved') this.#writeIn(0);
+    const show = (agreed: Stand, hasOwn: boolean): void => this.#takeIn(agreed, hasOwn);
+    this.#agreement = new Agreement(known, { ...tools, shown: this.state, show });
+    if (standing.is !== 'saved') this.#writeIn(0);
   }
+
+  readonly begun = (): Promise<void> => this.#agreement.begun;
 
   readonly state = (): SessionState => this.#state;
 
@@ -155,7 +145,7 @@ class WorkedJob implements JobSession {
 
   async flush(leaving = false): Promise<void> {
     clearTimeout(this.#timer);
-    this.#spreadNow();
+    void this.#agreement.now();
     const { number } = this.#state;
     await this.#tools.alone(number, async () => {
       const { standing, document, base } = this.#state;
@@ -167,14 +157,15 @@ class WorkedJob implements JobSession {
       }
       const sent: SessionState = { ...this.#state, standing: { is: 'saving' } };
       this.#take(sent);
-      this.#after(sent, await save(this.#tools.records, number, { ...sent, keepAlive: leaving }));
+      await this.#after(sent, await save(this.#tools.records, number, { ...sent, keepAlive: leaving }));
     });
   }
 
-  settle(document: Worked): void {
+  settle(chosen: Worked): void {
     const { standing } = this.#state;
     if (standing.is !== 'conflict') return;
-    const { theirs, revision } = standing;
+    const { theirs, revision, yours } = standing;
+    const document = withEditsSince(yours, { saved: chosen, now: this.#state.document });
     this.#take({ ...this.#state, document, base: theirs, revision, standing: { is: 'unsaved' } });
     this.#writeIn(0);
   }
@@ -191,31 +182,12 @@ class WorkedJob implements JobSession {
   close(): void {
     this.#isClosed = true;
     clearTimeout(this.#timer);
-    this.#spreadNow();
-    clearTimeout(this.#spreading);
-    this.#windows.close();
+    void this.#agreement.close();
   }
 
   #take(next: SessionState): void {
     this.#show(next);
-    if (this.#spreading !== undefined) return;
-    this.#spreadNow();
-    this.#spreading = setTimeout(() => {
-      this.#spreading = undefined;
-      this.#spreadNow();
-    }, spreadEveryMs);
-  }
-
-  /** Keeps the newest state in the browser and tells it to the other windows. */
-  #spreadNow(): void {
-    if (this.#spread === this.#state) return;
-    this.#spread = this.#state;
-    const { number, revision, base, document, past, future } = this.#state;
-    const line = lineOf({ past, future });
-    const from = sameUntil(this.#told, line);
-    this.#told = line;
-    this.#windows.tell({ revision, base, document, done: past.length, from, steps: line.slice(from) });
-    void this.#tools.keeper.keep({ number, revision, base, document, past, future });
+    this.#agreement.soon();
   }
 
   #show(next: SessionState): void {
@@ -223,38 +195,12 @@ class WorkedJob implements JobSession {
     for (const listen of this.#listeners) listen();
   }
 
-  async #hear(news: WindowNews): Promise<void> {
-    this.#heard += 1;
-    const turn = this.#heard;
-    const known = this.#spread;
-    // A window that slept or was just opened has missed steps: they are kept.
-    const isBehind = news.from > this.#told.length;
-    const kept = isBehind ? await this.#tools.keeper.find(this.#state.number) : undefined;
-    // What was told since says all of this and more.
-    if (turn !== this.#heard) return;
-    const untold = this.#untoldOver(news.document, known);
-    const before = kept === undefined ? this.#told : lineOf(kept);
-    this.#hearOn(news, [...before.slice(0, news.from), ...news.steps]);
-    if (untold !== undefined) this.edit(untold);
-  }
-
-  #hearOn({ revision, base, document, done }: WindowNews, line: Line): void {
+  /** Shows what the windows agree on, with what was done here since. */
+  #takeIn({ revision, base, document, past, future }: Stand, hasOwn: boolean): void {
     const standing = standingOf(document, base);
-    this.#show({ ...this.#state, revision, base, document, ...splitAt(line, done), standing });
-    this.#spread = this.#state;
-    this.#told = lineOf(this.#state);
+    this.#show({ ...this.#state, revision, base, document, past, future, standing });
     // The window of the edit writes it; this one does should that one be gone.
-    if (standing.is === 'unsaved') this.#writeIn(3 * quietMs);
-  }
-
-  /** What was done here that another window did not know, as a change of what it has. */
-  #untoldOver(theirs: Worked, known: SessionState): Edit | undefined {
-    const { document, past, future } = this.#state;
-    if (document === known.document) return undefined;
-    const [back] = past.length < known.past.length ? future : [];
-    const { says = '', key } = back === undefined ? (past.at(-1) ?? {}) : { says: `undo ${back.says}` };
-    const both = withEditsSince(known.document, { saved: theirs, now: document });
-    return { says, ...(key === undefined ? {} : { key }), recipe: becoming(both) };
+    if (standing.is === 'unsaved') this.#writeIn(hasOwn ? quietMs : 3 * quietMs);
   }
 
   #writeIn(ms: number): void {
@@ -274,22 +220,28 @@ class WorkedJob implements JobSession {
     if (!isConflict) this.#writeIn(quietMs);
   }
 
-  #after(sent: SessionState, saved: Saved): void {
+  async #after(sent: SessionState, saved: Saved): Promise<void> {
     if (saved.how === 'saved') this.#written(sent, saved);
     else if (saved.how === 'unreached') {
       this.#take({ ...this.#state, standing: { is: 'unreached' } });
       this.#writeIn(retryMs);
-    } else {
-      const standing: Standing =
-        saved.how === 'refused' ? { ...saved, is: 'refused' } : { ...saved, is: 'conflict' };
+    } else if (saved.how === 'refused') this.#take({ ...this.#state, standing: { ...saved, is: 'refused' } });
+    else {
+      // What another window of this browser wrote is a step of this job: nobody is asked about it.
+      await this.#agreement.lookUp();
+      if (this.#state.revision >= saved.revision) return;
+      const standing: Standing = { ...saved, is: 'conflict', yours: sent.document };
       this.#take({ ...this.#state, standing });
     }
   }
 
-  #written(sent: SessionState, { document: saved, base, revision }: Extract<Saved, { how: 'saved' }>): void {
-    const document = withEditsSince(sent.document, { saved, now: this.#state.document });
-    const standing = standingOf(document, base);
-    this.#take({ ...this.#state, document, revision, base, standing });
+  #written(sent: SessionState, { document, base, revision }: Extract<Saved, { how: 'saved' }>): void {
+    const written: Stand = { ...sent, document, base, revision };
+    const stand = rebased(this.#state, { since: sent, onto: written });
+    const standing = standingOf(stand.document, stand.base);
+    this.#take({ ...this.#state, ...stand, standing });
+    // The next window to write needs to know of this revision.
+    void this.#agreement.now();
     if (standing.is === 'unsaved') this.#writeIn(quietMs);
   }
 }

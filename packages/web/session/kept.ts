@@ -1,34 +1,41 @@
-import { type DBSchema, type IDBPDatabase, openDB } from 'idb';
-import type { Step, Worked } from './history.ts';
-import { type Line, lineOf, type OnTheLine, sameUntil, splitAt } from './stepLine.ts';
+import { type DBSchema, type IDBPDatabase, type IDBPTransaction, openDB } from 'idb';
+import type { Step } from './history.ts';
+import type { Stand } from './rebased.ts';
+import { lineOf, type OnTheLine, sameUntil, splitAt } from './stepLine.ts';
 
-/** What this browser keeps of a job that is worked on, so that nothing is lost with a page, a server or a network. */
-export interface KeptSession {
+/**
+ * What this browser keeps of a job that is worked on, so that nothing is lost with a page, a server or a network. It
+ * is what the windows of this browser agree on.
+ */
+export interface KeptSession extends Stand {
   readonly number: number;
-  /** The revision that the work began from, and its document as the records have it. */
-  readonly revision: number;
-  readonly base: Worked;
-  readonly document: Worked;
-  readonly past: readonly Step[];
-  readonly future: readonly Step[];
+  /** How often the windows have agreed on something new: each state that was kept has a greater one. */
+  readonly turn: number;
 }
 
 /** Where sessions are kept. */
 export interface SessionKeeper {
   find(number: number): Promise<KeptSession | undefined>;
-  keep(session: KeptSession): Promise<void>;
+  /**
+   * Keeps what follows from what is kept, while no other window does. What is kept is what is known of it where no
+   * other window was quicker.
+   *
+   * @returns what is kept then; undefined where this browser keeps nothing
+   */
+  agree(known: KeptSession, following: (kept: KeptSession) => KeptSession): Promise<KeptSession | undefined>;
 }
 
 /** A session without its steps, which have a shelf of their own so that each is written once. */
-interface Header extends OnTheLine {
-  readonly number: number;
-  readonly revision: number;
-  readonly base: Worked;
-  readonly document: Worked;
+interface Header extends OnTheLine, Omit<KeptSession, 'past' | 'future' | 'turn'> {
+  /** Absent where an edition before this one kept it. */
+  readonly turn?: number;
 }
 
+/** As the first edition kept it, with its steps in it. */
+type Whole = Omit<KeptSession, 'turn'>;
+
 interface Shelves extends DBSchema {
-  sessions: { key: number; value: Header | KeptSession };
+  sessions: { key: number; value: Header | Whole };
   /** By job and place on the line of its steps. */
   steps: { key: [number, number]; value: Step };
 }
@@ -62,26 +69,36 @@ const stepsOf = (number: number): IDBKeyRange => IDBKeyRange.bound([number, 0], 
 const stepsFrom = (number: number, place: number): IDBKeyRange =>
   IDBKeyRange.bound([number, place], [number, Infinity]);
 
-async function findKept(number: number): Promise<KeptSession | undefined> {
-  const shelves = (await database()).transaction(['sessions', 'steps']);
-  const [found, steps] = await Promise.all([
-    shelves.objectStore('sessions').get(number),
-    shelves.objectStore('steps').getAll(stepsOf(number)),
-  ]);
-  // Kept by an edition before this one, with its steps in it.
-  if (found === undefined || 'past' in found) return found;
-  const { done, ...session } = found;
-  return { ...session, ...splitAt(steps, done) };
+type Shelf = IDBPTransaction<Shelves, ('sessions' | 'steps')[], IDBTransactionMode>;
+
+async function keptUnder(header: Header | Whole, shelves: Shelf): Promise<KeptSession> {
+  if ('past' in header) return { ...header, turn: 0 };
+  const { done, turn = 0, ...session } = header;
+  const steps = await shelves.objectStore('steps').getAll(stepsOf(header.number));
+  return { ...session, turn, ...splitAt(steps, done) };
 }
 
-/** What this page wrote last of each job. */
-const written = new Map<number, Line>();
+async function findKept(number: number): Promise<KeptSession | undefined> {
+  const shelves = (await database()).transaction(['sessions', 'steps']);
+  const header = await shelves.objectStore('sessions').get(number);
+  return header && keptUnder(header, shelves);
+}
 
-async function keepSession({ past, future, ...session }: KeptSession): Promise<void> {
-  const { number } = session;
-  const line = lineOf({ past, future });
-  const same = sameUntil(written.get(number) ?? [], line);
+/** One transaction, which no other window's comes between: what follows is made while nothing else is waited for. */
+async function agreeOn(
+  known: KeptSession,
+  following: (kept: KeptSession) => KeptSession,
+): Promise<KeptSession> {
+  const { number } = known;
   const shelves = (await database()).transaction(['sessions', 'steps'], 'readwrite');
+  const header = await shelves.objectStore('sessions').get(number);
+  const isKnown = header === undefined || ('turn' in header && header.turn === known.turn);
+  const kept = isKnown ? known : await keptUnder(header, shelves);
+  const agreed = following(kept);
+  const { past, future, ...session } = agreed;
+  const line = lineOf(agreed);
+  const hasSteps = header !== undefined && !('past' in header);
+  const same = hasSteps ? sameUntil(lineOf(kept), line) : 0;
   const steps = shelves.objectStore('steps');
   await Promise.all([
     shelves.objectStore('sessions').put({ ...session, done: past.length }),
@@ -89,7 +106,7 @@ async function keepSession({ past, future, ...session }: KeptSession): Promise<v
     ...line.slice(same).map((step, index) => steps.put(step, [number, same + index])),
     shelves.done,
   ]);
-  written.set(number, line);
+  return agreed;
 }
 
 /** Keeps sessions in the browser's own database. A browser that has none, or has no room, keeps nothing. */
@@ -101,11 +118,12 @@ export const browserKeeper: SessionKeeper = {
       return undefined;
     }
   },
-  async keep(session) {
+  async agree(known, following) {
     try {
-      await keepSession(session);
+      return await agreeOn(known, following);
     } catch {
       // The records have it, or will: this is the second place.
+      return undefined;
     }
   },
 };

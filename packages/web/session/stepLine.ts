@@ -1,3 +1,4 @@
+import { alike } from '@fettle/job/changes/alike.ts';
 import type { History, Step } from './history.ts';
 
 /** All steps of a history in the order in which they were done: those that can be undone, then those undone. */
@@ -21,6 +22,8 @@ export const splitAt = (line: Line, done: number): Steps => ({
 /** The first place at which two lines differ; the length of the shorter where they do not. */
 export const sameUntil = (one: Line, other: Line): number => {
   const shorter = Math.min(one.length, other.length);
-  const differs = other.slice(0, shorter).findIndex((step, place) => step !== one[place]);
+  const differs = other
+    .slice(0, shorter)
+    .findIndex((step, place) => step !== one[place] && !alike(step, one[place]));
   return differs < 0 ? shorter : differs;
 };

@@ -3,6 +3,8 @@ import type { Line, OnTheLine } from './stepLine.ts';
 
 /** What windows on one job tell each other: where the job stands, and what of its steps is new. */
 export interface WindowNews extends OnTheLine {
+  /** How often the windows have agreed by now: what is new follows from the time before. */
+  readonly turn: number;
   readonly revision: number;
   readonly base: Worked;
   readonly document: Worked;

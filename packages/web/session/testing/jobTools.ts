@@ -33,8 +33,11 @@ export const toolsFor = (records: ReturnType<typeof recordsOf>) => {
     records,
     keeper: {
       find: async (number) => kept.get(number),
-      keep: async (session) => {
-        kept.set(session.number, session);
+      agree: async (known, following) => {
+        const held = kept.get(known.number);
+        const next = following(held === undefined || held.turn === known.turn ? known : held);
+        kept.set(known.number, next);
+        return next;
       },
     },
     windows: () => ({ tell: () => undefined, close: () => undefined }),
