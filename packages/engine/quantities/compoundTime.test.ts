@@ -59,4 +59,19 @@ describe('minutes and seconds as a clock shows them', () => {
     expect(seconds('1:02')).not.toBe(62);
     expect(readQuantity('1:02', 'time').ok).toBe(false);
   });
+
+  test.each([
+    ['1:2', true],
+    ['1:02 min', true],
+    ['1:02:03', true],
+    ['1:30', false],
+    ['1:02 h', false],
+  ])('%s is no unknown unit: it is told how a time is written', (text, clock) => {
+    const reading = readQuantity(text, 'time', { clock });
+    if (reading.ok) throw new Error('it has a colon');
+    expect(reading.says).toContain('colon');
+    expect(reading.says).toContain('1 min 2 s');
+    expect(reading.says).not.toContain('unit that we know');
+    expect(reading.says.includes('1:02 with two figures')).toBe(clock);
+  });
 });

@@ -13,6 +13,7 @@ const parts = [
 const part = '(\\d{1,6}(?:[.,]\\d+)?) ?([a-zA-Z]+)';
 const inWords = new RegExp(`^${part} ?(?:and )?${part}(?: ?(?:and )?${part})?(?= ?(?:[±×÷+*]|x ?/|$))`);
 const onClock = /^(\d{1,3}):(\d{2}(?:[.,]\d+)?)(?= ?(?:[±×÷+*]|x ?\/|$))/;
+const hasColon = /^\d+ ?:/;
 
 interface Part {
   readonly number: string;
@@ -25,7 +26,8 @@ interface Part {
  * unit. Only the last part may have decimals, and every part but the first stays below 60.
  *
  * @param how.clock whether `1:02` is a minute and two seconds here; elsewhere it could be hours
- * @returns undefined where the text is no time in parts; a problem where its parts do not go together
+ * @returns undefined where the text is no time in parts; a problem where its parts do not go together, or where a
+ *   colon stands in it that says neither minutes nor hours
  */
 export function compoundTime(
   text: string,
@@ -37,6 +39,7 @@ export function compoundTime(
     const [whole, minutes = '', seconds = ''] = clock;
     return together([numbered(minutes, 1), numbered(seconds, 2)], plain, plain.slice(whole.length));
   }
+  if (hasColon.test(plain)) return colonProblem(plain, how);
   const found = inWords.exec(plain);
   if (found === null) return undefined;
   const named = [1, 3, 5].flatMap((group): Part[] => {
@@ -45,6 +48,15 @@ export function compoundTime(
   });
   if (named.some(({ at }) => at === -1)) return undefined;
   return together(named, plain, plain.slice(found[0].length));
+}
+
+function colonProblem(plain: string, { clock }: { readonly clock: boolean }): QuantityProblem {
+  const written = 'a time as 1 min 2 s, 1 h 30 min or 62 s';
+  return quantityProblem(
+    'ambiguous-number',
+    `The colon in ${quoted(plain)} leaves open what time is meant`,
+    clock ? `${written}, or 1:02 with two figures behind the colon and no unit` : written,
+  );
 }
 
 function numbered(number: string, at: number): Part {

@@ -37,6 +37,17 @@ describe('parts of a document that do not fit its family', () => {
   });
 });
 
+it.each([
+  ['is missing', ''],
+  ['is none that we know', 'family: bucket'],
+])('a family that %s is told by its field, with all that are known', (_, line) => {
+  const reading = readJob(startOf('hang-on-back').replace('family: hang-on-back', line || '# no family'));
+  const [problem, ...others] = reading.ok ? [] : reading.problems;
+  expect(problem?.path).toBe('filter.family');
+  expect(problem?.allowed).toContain('split-housing-canister');
+  expect(others.filter(({ code }) => code === 'measurement-missing')).toEqual([]);
+});
+
 describe('what the checks rest on', () => {
   it('every wording is one sentence, and every code is worded', () => {
     const codes = Object.keys(problemWordings);

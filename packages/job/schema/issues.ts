@@ -5,7 +5,7 @@ import { adviceOn } from '../names.ts';
 import { type Problem, problem, problemOfQuantity } from '../problems.ts';
 import { tagPattern } from './about.ts';
 import { exampleOf } from './examples.ts';
-import { fieldFacts, type QuantityIssue } from './fields.ts';
+import { fieldFacts, inner, type QuantityIssue } from './fields.ts';
 import { at, fits, knownNames, schemaAt } from './walk.ts';
 
 type Issue = z.core.$ZodIssue;
@@ -138,16 +138,19 @@ function valueAt(value: unknown, path: FieldPath): unknown {
   return path.reduce<unknown>((inside, step) => at(inside, step), value);
 }
 
-function absent(path: FieldPath, found: unknown): Problem {
+/** Of what is one of a few words, the words are told: nobody guesses them. */
+function absent(path: FieldPath, found: unknown, schema?: z.core.$ZodType): Problem {
+  const words = schema === undefined ? undefined : inner(schema);
+  const allowed = words instanceof z.ZodEnum ? { allowed: words.options.join(', ') } : {};
   return found === null
-    ? problem('empty-field', path, { facts: {} })
-    : problem('missing-field', path, { facts: {} });
+    ? problem('empty-field', path, { facts: {}, ...allowed })
+    : problem('missing-field', path, { facts: {}, ...allowed });
 }
 
 function problemOfValue(issue: Issue, path: FieldPath, { root, value }: Setting): Problem {
   const found = valueAt(value, path);
   const schema = schemaAt(root, value, path);
-  if (found === null || found === undefined) return absent(path, found);
+  if (found === null || found === undefined) return absent(path, found, schema);
   switch (issue.code) {
     case 'custom':
       return problemOfCustom(issue, path, found);

@@ -4,6 +4,7 @@ import { inWords } from '../app/words.ts';
 import { Fields } from '../forms/Fields.tsx';
 import { useForm } from '../forms/JobForm.tsx';
 import { putting, schemaOf, valueAt } from '../forms/places.ts';
+import { FlowOfRuns } from './FlowOfRuns.tsx';
 
 /** What each kind of test finds out, as its button says it. */
 const kindWords: Readonly<Record<string, string>> = {
@@ -34,6 +35,7 @@ function BenchTest({ place, kind }: { readonly place: number; readonly kind: unk
         {place + 1}. {capital(wordsOf(kind))}
       </legend>
       <Fields path={path} only={[...own, ...common]} />
+      <FlowOfRuns test={valueAt(form.document, path)} />
       <p className="buttons">
         <button
           type="button"

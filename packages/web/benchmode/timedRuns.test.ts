@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { clockPressed, flowOf, noRuns, runsFrom, testOf, withoutRun } from './timedRuns.ts';
+import { clockPressed, flowOf, noRuns, runFlowsOf, runsFrom, testOf, withoutRun } from './timedRuns.ts';
 
 const filled = { ...noRuns, volume: '5 L ± 1 %', times: ['31.2 s', '30.8 s', '31.5 s'] };
 const litresPerHour = 3.6e6;
@@ -28,6 +28,15 @@ describe('a timed filling at the bench', () => {
     expect(flowOf({ ...filled, volume: '' })).toBeUndefined();
     expect(flowOf({ ...filled, times: [] })).toBeUndefined();
     expect(flowOf({ ...filled, volume: '5' })).toBeUndefined();
+  });
+
+  test('says the flow of each run: 5 L in 31.2, 30.8 and 31.5 s are 576.9, 584.4 and 571.4 L/h', () => {
+    const flows = runFlowsOf(testOf(filled));
+    const runs = flows?.runs.map(({ flowM3PerS }) => Number((flowM3PerS * litresPerHour).toFixed(1)));
+    expect(runs).toEqual([576.9, 584.4, 571.4]);
+    expect(flows?.mean).toEqual(flowOf(filled));
+    expect(runFlowsOf({ kind: 'power', power: '9 W' })).toBeUndefined();
+    expect(runFlowsOf({ ...testOf(filled), times: ['31.2 s', 'soon'] })).toBeUndefined();
   });
 
   test('goes into the job as a timed-volume test', () => {

@@ -61,9 +61,38 @@ export function testOf({ volume, state, times }: TimedRuns): TimedVolumeTest | u
 
 type TimedFlow = Extract<BenchTest, { kind: 'timed-volume' }>;
 
-/** Flow and its doubt, as the job's own assessment will have them; undefined until the test is whole. */
+/** Flow and its doubt, as the job's own assessment will have them. */
+const reduced = (test: TimedVolumeTest): TimedFlow | undefined => {
+  const [flow] = benchTestsOf([test]).tests;
+  return flow?.kind === 'timed-volume' ? flow : undefined;
+};
+
+/** Flow and its doubt of what was timed so far; undefined until the test is whole. */
 export function flowOf(runs: TimedRuns): TimedFlow | undefined {
   const test = testOf(runs);
-  const [reduced] = test === undefined ? [] : benchTestsOf([test]).tests;
-  return reduced?.kind === 'timed-volume' ? reduced : undefined;
+  return test === undefined ? undefined : reduced(test);
+}
+
+/** What a timed filling comes to, run by run. */
+export interface RunFlows {
+  readonly runs: readonly { readonly time: TimedVolumeTest['times'][number]; readonly flowM3PerS: number }[];
+  readonly mean: TimedFlow;
+}
+
+/**
+ * The flow of each run of a timed filling of a job, and of all together.
+ *
+ * @param written the test as the document has it
+ * @returns undefined where it is no timed filling, or is not whole yet
+ */
+export function runFlowsOf(written: unknown): RunFlows | undefined {
+  const read = timedVolumeSchema.safeParse(written);
+  if (!read.success) return undefined;
+  const mean = reduced(read.data);
+  if (mean === undefined) return undefined;
+  const runs = read.data.times.map((time) => ({
+    time,
+    flowM3PerS: reduced({ ...read.data, times: [time] })?.flowM3PerS ?? mean.flowM3PerS,
+  }));
+  return { runs, mean };
 }

@@ -30,6 +30,14 @@ test('one that lacks is named by its label', () => {
   );
 });
 
+test('a kind of filter that is not chosen is told with all that there are, by their names', () => {
+  const says = problemInWords(
+    { path: 'filter.family', says: 'filter.family is missing.', allowed: 'internal-box, hang-on-back' },
+    'Kind of filter',
+  );
+  expect(says).toBe('Kind of filter is missing. Allowed: internal box, hang-on-back box.');
+});
+
 test('what says already what is allowed says it once', () => {
   expect(problemInWords({ path: 'a', says: 'a is red; allowed: blue', allowed: 'blue' }, 'The colour')).toBe(
     'The colour is red; allowed: blue.',

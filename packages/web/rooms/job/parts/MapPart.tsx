@@ -1,4 +1,4 @@
-import { familyById } from '@fettle/engine/families/families.ts';
+import { families, familyById } from '@fettle/engine/families/families.ts';
 import type { Family } from '@fettle/engine/families/layout.ts';
 import { memo } from 'react';
 import { Fields } from '../../../forms/Fields.tsx';
@@ -51,7 +51,11 @@ export function MapPart({ work }: { readonly work: JobAtWork }) {
     return (
       <div className="part">
         <h2>Map</h2>
-        <p className="wait">The drawing comes when the measurements are filled in.</p>
+        <p className="wait">
+          {family === undefined
+            ? `The drawing comes when the kind of filter is chosen: ${families.map(({ name }) => name).join(', ')}.`
+            : 'The drawing comes when the measurements are filled in.'}
+        </p>
         {toMend}
         <div ref={fields}>
           <MapFields family={family} />
