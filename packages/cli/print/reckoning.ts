@@ -3,6 +3,7 @@ import { answerText } from '@fettle/engine/reckonings/answerText.ts';
 import { type Reckoned, shelves } from '@fettle/engine/reckonings/reckon.ts';
 import type { Reckoning } from '@fettle/engine/reckonings/reckoning.ts';
 import { reckonings } from '@fettle/engine/reckonings/reckonings.ts';
+import { inTradeWords } from '@fettle/engine/reckonings/seenWords.ts';
 import { wrap } from './layout.ts';
 
 /** A result block of at most 80 columns: answers, warnings, source. */
@@ -15,7 +16,7 @@ export const printReckoned = (reckoned: Reckoned, system: System): string => {
   return [
     ...lines,
     ...warnings.map((warning) => wrap(`Warning: ${warning}`, 2)),
-    wrap(`Source: ${source}.`, 2),
+    wrap(`Source: ${inTradeWords(source)}.`, 2),
   ].join('\n');
 };
 

@@ -18,6 +18,8 @@ export interface Printable {
   readonly currency?: string;
   /** Significant digits where there is no doubt; 3 when left out. */
   readonly digits?: number;
+  /** SI value whose unit is taken, so that figures of one column have one unit; its own when left out. */
+  readonly sizedLike?: number;
 }
 
 interface Shown {
@@ -27,9 +29,10 @@ interface Shown {
 }
 
 function displayUnit(printable: Printable, system: System): Unit {
-  const { value, dimension, currency } = printable;
+  const { value, dimension, currency, sizedLike = value } = printable;
   const list = displayUnits[dimension][system];
-  const spelled = (list.find(({ from }) => from === undefined || Math.abs(value) >= from) ?? list[0]!).unit;
+  const spelled = (list.find(({ from }) => from === undefined || Math.abs(sizedLike) >= from) ?? list[0]!)
+    .unit;
   const money = dimension === 'money' || dimension.startsWith('price-');
   if (!money) return spelled === '' ? plainNumber : unitOf(spelled);
   if (currency !== undefined) return unitOf(`${currency}${spelled}`);

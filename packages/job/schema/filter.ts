@@ -75,7 +75,7 @@ const hoseFields = {
   }).optional(),
   extraLoss: quantity({
     dimension: 'count',
-    says: 'loss of coils and kinks, in velocity heads of the hose',
+    says: 'loss of coils and kinks: how many times the head that the speed of the water is worth; one tight elbow is about 1',
     example: '0',
     least: '0',
     most: '200',

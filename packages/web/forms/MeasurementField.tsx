@@ -1,6 +1,7 @@
 import type { Measurement } from '@fettle/engine/families/layout.ts';
 import type { System } from '@fettle/engine/quantities/displayUnits.ts';
 import { printQuantity } from '@fettle/engine/quantities/printQuantity.ts';
+import { inTradeWords } from '@fettle/engine/reckonings/seenWords.ts';
 import { writtenPath } from '@fettle/job/fieldPath.ts';
 import { measuredAs, measurementExample, measurementText } from '@fettle/job/measurementExample.ts';
 import { quantity } from '@fettle/job/schema/fields.ts';
@@ -26,7 +27,8 @@ const schemaOf = (measurement: Measurement) => {
 /** What is taken where a measurement is not given. */
 const assumedText = ({ assumed, kind }: Measurement, system: System): string | undefined => {
   if (assumed === undefined) return undefined;
-  const { value, because } = assumed;
+  const { value } = assumed;
+  const because = inTradeWords(assumed.because);
   if (kind === 'yes-no') return `Assumed ${value === 1 ? 'yes' : 'no'}: ${because}`;
   const dimension = kind === 'count' ? 'count' : measuredAs[kind];
   return `Assumed ${printQuantity({ value, dimension, system })}: ${because}`;

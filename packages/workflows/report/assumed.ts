@@ -1,5 +1,6 @@
 import type { Given, Model } from '@fettle/engine/model/model.ts';
 import type { Dimension } from '@fettle/engine/quantities/dimensions.ts';
+import { inTradeWords } from '@fettle/engine/reckonings/seenWords.ts';
 import type { Print } from '../printing.ts';
 
 const DIMENSIONS: Readonly<Record<string, Dimension>> = {
@@ -25,7 +26,7 @@ const printValue = ({ value, unit }: Given, print: Print): string => {
 
 /** What was taken where the job did not state it, and why: `1.20 m: usual for this kind`. */
 export const assumedText = (given: Given, print: Print): string =>
-  `${printValue(given, print)}: ${given.assumedBecause?.replace(/^not stated: /, '')}`;
+  `${printValue(given, print)}: ${inTradeWords(given.assumedBecause?.replace(/^not stated: /, '') ?? '')}`;
 
 /** What was not stated, what was taken instead, and why. */
 export const assumedLines = ({ givens }: Model, print: Print): readonly string[] =>

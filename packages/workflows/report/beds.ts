@@ -1,6 +1,6 @@
 import type { OrderShares } from '@fettle/engine/assessment/assessment.ts';
 import type { AssessedJob } from '../assessJob.ts';
-import { type Print, share } from '../printing.ts';
+import { inOneUnit, type Print, share } from '../printing.ts';
 import type { ReportTable } from './reportTable.ts';
 
 /** What the heads of the table of beds mean. */
@@ -28,23 +28,36 @@ export const orderSentence = (shares: OrderShares): string => {
 export const noBeds = 'There are no media in the filter yet.';
 
 /** Beds in water order on the day of the comparison. */
-export const bedsTable = (job: AssessedJob, print: Print): ReportTable => ({
-  columns: [
-    { head: 'bed' },
-    { head: 'medium' },
-    { head: 'depth', align: 'right' },
-    { head: 'speed', align: 'right' },
-    { head: 'catch', align: 'right' },
-    { head: 'filled', align: 'right' },
-    { head: 'active', align: 'right' },
-  ],
-  rows: job.assessment.beds.map((bed) => [
-    bed.id,
-    `${bed.stage[0]!.toUpperCase()} ${job.model.media[bed.medium]!.name}`,
-    print(bed.depthM, 'length'),
-    print(bed.velocityMPerS, 'velocity'),
-    share(bed.catchFraction),
-    share(bed.dirtFraction),
-    share(bed.carbonFactor * bed.cleaningFactor),
-  ]),
-});
+export const bedsTable = (job: AssessedJob, print: Print): ReportTable => {
+  const { beds } = job.assessment;
+  const depth = inOneUnit(
+    print,
+    'length',
+    beds.map(({ depthM }) => depthM),
+  );
+  const speed = inOneUnit(
+    print,
+    'velocity',
+    beds.map(({ velocityMPerS }) => velocityMPerS),
+  );
+  return {
+    columns: [
+      { head: 'bed' },
+      { head: 'medium' },
+      { head: 'depth', align: 'right' },
+      { head: 'speed', align: 'right' },
+      { head: 'catch', align: 'right' },
+      { head: 'filled', align: 'right' },
+      { head: 'active', align: 'right' },
+    ],
+    rows: beds.map((bed) => [
+      bed.id,
+      `${bed.stage[0]!.toUpperCase()} ${job.model.media[bed.medium]!.name}`,
+      depth(bed.depthM),
+      speed(bed.velocityMPerS),
+      share(bed.catchFraction),
+      share(bed.dirtFraction),
+      share(bed.carbonFactor * bed.cleaningFactor),
+    ]),
+  };
+};

@@ -2,7 +2,7 @@ import type { Assessment, HeadShare } from '@fettle/engine/assessment/assessment
 import { placeName } from '@fettle/engine/assessment/placeName.ts';
 import { printContact } from '@fettle/engine/quantities/printShort.ts';
 import type { AssessedJob } from '../assessJob.ts';
-import { type Print, share } from '../printing.ts';
+import { inOneUnit, type Print, share } from '../printing.ts';
 import type { ReportTable } from './reportTable.ts';
 
 const mediumOf = ({ model, assessment }: AssessedJob, id: string): string => {
@@ -75,11 +75,19 @@ export const headByPart = ({ headBudget }: Pick<Assessment, 'headBudget'>): read
   });
 
 /** Where the pump's head goes, as a table. */
-export const headTable = (assessment: Assessment, print: Print): ReportTable => ({
-  columns: [
-    { head: 'where the head goes' },
-    { head: 'head', align: 'right' },
-    { head: 'share', align: 'right' },
-  ],
-  rows: headByPart(assessment).map((part) => [part.label, print(part.headM, 'length'), share(part.share)]),
-});
+export const headTable = (assessment: Assessment, print: Print): ReportTable => {
+  const parts = headByPart(assessment);
+  const head = inOneUnit(
+    print,
+    'length',
+    parts.map(({ headM }) => headM),
+  );
+  return {
+    columns: [
+      { head: 'where the head goes' },
+      { head: 'head', align: 'right' },
+      { head: 'share', align: 'right' },
+    ],
+    rows: parts.map((part) => [part.label, head(part.headM), share(part.share)]),
+  };
+};

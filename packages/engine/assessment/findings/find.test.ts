@@ -155,6 +155,15 @@ describe('findings', () => {
     }
   });
 
+  it('say what kinks cost as the head that they take at the clean flow', () => {
+    const kinked = outlet({ extraK: 4 });
+    const flow = assess(kinked).dutyPoint.flowM3PerS;
+    const head = (4 * ((4 * flow) / (Math.PI * 0.016 ** 2)) ** 2) / (2 * 9.80665);
+    const says = findings(kinked).find(({ id }) => id === 'hose-kinked')!.says;
+    expect(Number(/cost ([\d.]+) cm of head/.exec(says)?.[1])).toBeCloseTo(100 * head, 1);
+    expect(says).not.toContain('velocity');
+  });
+
   it('print in the system of units asked for', () => {
     const long = outlet({ lengthM: 4 });
     const says = (system: 'metric' | 'us'): string =>

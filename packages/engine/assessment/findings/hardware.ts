@@ -1,3 +1,4 @@
+import { velocityHead, velocityInBore } from '../../laws/hydraulics/jet.ts';
 import type { HoseRun, Model } from '../../model/model.ts';
 import { type FindingContext, type FindingRule, percent, type Sighting } from './rule.ts';
 
@@ -34,6 +35,10 @@ export const hoseTooLong: FindingRule = {
   },
 };
 
+/** Head that coils and kinks of a hose take at the clean flow, m: so many times the head of the water's speed. */
+const headOfKinks = ({ assessment }: FindingContext, { boreM, extraK }: HoseRun): number =>
+  extraK * velocityHead(velocityInBore({ flowM3PerS: assessment.dutyPoint.flowM3PerS, boreM }));
+
 /** Kinks or coils take head. */
 export const hoseKinked: FindingRule = {
   id: 'hose-kinked',
@@ -41,7 +46,8 @@ export const hoseKinked: FindingRule = {
     return SIDES.flatMap((side) => {
       const run = context.model.filter[side];
       if (!run || run.extraK < KINK_K) return [];
-      const says = `Kinks or coils in the ${side} hose cost ${Number(run.extraK.toPrecision(2))} velocity heads.`;
+      const head = context.print(headOfKinks(context, run), 'length');
+      const says = `Kinks or coils in the ${side} hose cost ${head} of head at the clean flow.`;
       const cured = withRun(context.model, side, { extraK: 0 });
       return [{ place: side, says, cure: 'Lay the hose in wide bends without kinks.', cured }];
     });

@@ -46,6 +46,10 @@ describe('a cure that gives something up', () => {
   });
 });
 
+it('a cleaning interval that differs by less than it is known to is none to tell', () => {
+  expect(weighing(effect({ feed: 1.04, flow: 1.07, interval: 0.96 }))).toBe('');
+});
+
 it('a cure that only does good is weighed against nothing', () => {
   expect(weighing(effect({ feed: 1.2, interval: 2 }))).toBe('');
 });

@@ -10,6 +10,9 @@ const SLIGHT = 0.03;
 /** A smaller change than this share is none to tell: it would print as no per cent (our own choice). */
 const TOLD = 0.005;
 
+/** The same of cleaning intervals, which are known within a factor of three. */
+const TOLD_OF_INTERVAL = 0.1;
+
 interface Change {
   readonly isGain: boolean;
   readonly says: string;
@@ -27,7 +30,7 @@ const share = (before: number, after: number, what: string): readonly Change[] =
 const interval = ({ beforeS, afterS, beforeBeyond, afterBeyond }: Effect['cleaningInterval']): Change[] => {
   const worth = (timeS: number): number => Math.min(timeS, LONG_ENOUGH_S);
   const ratio = worth(afterS) / Math.max(worth(beforeS), 1);
-  if (Math.abs(ratio - 1) < TOLD) return [];
+  if (Math.abs(ratio - 1) < TOLD_OF_INTERVAL) return [];
   const span = (timeS: number, beyond: boolean): string => (beyond ? 'more than a year' : printSpan(timeS));
   const [before, after] = [span(beforeS, beforeBeyond), span(afterS, afterBeyond)];
   return before === after

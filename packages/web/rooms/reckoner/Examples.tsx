@@ -1,5 +1,5 @@
 import type { Example, Reckoning } from '@fettle/engine/reckonings/reckoning.ts';
-import { seenWords } from '@fettle/engine/reckonings/seenWords.ts';
+import { inTradeWords, seenWords } from '@fettle/engine/reckonings/seenWords.ts';
 import { pairsOf, type Texts, textsOfExample } from './texts.ts';
 
 /** By how much and why an example is allowed to differ by more than its last digit. */
@@ -33,7 +33,7 @@ function OneExample({
         </strong>
       </p>
       <p className="soft">
-        {example.source} ({seenWords[example.seen]}).{widerText(example)}
+        {inTradeWords(example.source)} ({seenWords[example.seen]}).{widerText(example)}
       </p>
       <button type="button" onClick={() => fill(texts)}>
         Fill this in

@@ -1,5 +1,6 @@
 import { commandLine, exampleOf } from '@fettle/engine/reckonings/reckon.ts';
 import type { Inputs, Reckoning } from '@fettle/engine/reckonings/reckoning.ts';
+import { inTradeWords } from '@fettle/engine/reckonings/seenWords.ts';
 import { useEffect, useState } from 'react';
 import { Link } from 'wouter';
 import { useSystem } from '../../app/preferences.ts';
@@ -17,7 +18,7 @@ function Working({ reckoning, source, texts }: { reckoning: Reckoning; source: s
     <section aria-labelledby="working">
       <h2 id="working">Working</h2>
       <p className="formula">{reckoning.formula}</p>
-      <p>Source: {source}.</p>
+      <p>Source: {inTradeWords(source)}.</p>
       <p>
         The same in the command line:{' '}
         <code>{commandLine(reckoning.name, given.length === 0 ? exampleOf(reckoning) : given)}</code>

@@ -1,4 +1,5 @@
 import type { Medium } from '@fettle/engine/model/medium.ts';
+import { inTradeWords } from '@fettle/engine/reckonings/seenWords.ts';
 import { useSystem } from '../../app/preferences.ts';
 import { figureText, mediumFigures } from './mediumFigures.ts';
 
@@ -13,7 +14,7 @@ export function FiguresOf({ medium }: { readonly medium: Medium }) {
             <dt>{shown.label}</dt>
             <dd>
               <strong>{figureText(shown, system)}</strong>{' '}
-              <span className="soft">{shown.figure.source.text}</span>
+              <span className="soft">{inTradeWords(shown.figure.source.text)}</span>
             </dd>
           </div>
         ))}
