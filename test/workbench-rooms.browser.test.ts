@@ -49,6 +49,11 @@ describe('a job is quoted', () => {
     await page.getByText('What the plan needs stands among the parts').waitFor();
     await typeInto(page.getByLabel('How long it takes'), '1.5 h');
     await page.getByText('Part 1 has no price: write the price of one.').waitFor();
+    await page
+      .getByText(/The plan was reckoned with prices of the catalogue.*seal strip \d+\.\d\d GBP/)
+      .waitFor();
+    await button('Quote these prices').click();
+    await soon(() => page.getByLabel('Price of one').inputValue()).toMatch(/^\d+\.\d\d GBP$/);
     await typeInto(page.getByLabel('Price of one'), '2.50 GBP');
     await soon(() => page.locator('.quotesum tfoot td').textContent()).toBe('£52.50');
     await typeInto(page.getByLabel('Promised back on'), '2026-12-12');
@@ -57,7 +62,7 @@ describe('a job is quoted', () => {
       job: { promised: '2026-12-12' },
       quote: {
         labour: [{ work: 'Clean and re-pack as planned', time: '1.5 h' }],
-        parts: [{ part: 'seal strip', count: 3, price: '2.50 GBP' }],
+        parts: [{ part: 'seal strip', count: 3, price: '2.50 GBP', from: 'plan' }],
       },
     });
   });
@@ -167,7 +172,9 @@ describe('what was built', () => {
     expect(await page.getByRole('heading', { name: 'This is the plan' }).count()).toBe(0);
     await soon(async () => (await recorded(workbench)).document.asLeft).toMatchObject({
       made: ['seal-gaps'],
+      day: new Date().toLocaleDateString('en-CA'),
     });
+    expect(await page.getByLabel('Built on').inputValue()).toMatch(/^\d{4}-\d\d-\d\d$/);
   });
 
   test('has findings of its own, beside those of the plan and of the filter as found', async () => {

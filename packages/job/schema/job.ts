@@ -7,7 +7,7 @@ import { filterSchema } from './filter.ts';
 import { ownMediaSchema } from './media.ts';
 import { moneySchema, otherFiltersSchema, shelfSchema } from './money.ts';
 import { consentSchema, ownerSchema } from './owner.ts';
-import { packedState } from './packedState.ts';
+import { asLeftSchema, plannedSchema } from './packedState.ts';
 import { packingSchema } from './packing.ts';
 import { approvalSchema, quoteSchema } from './quote.ts';
 import { tankSchema } from './tank.ts';
@@ -31,8 +31,8 @@ export const jobSchema = z.strictObject({
   tank: tankSchema.register(fieldFacts, { says: 'the tank that the filter must serve' }),
   filter: filterSchema.register(fieldFacts, { says: 'the filter on the bench' }),
   packing: packingSchema.optional(),
-  planned: packedState('the re-pack that was chosen').optional(),
-  asLeft: packedState('the filter as it was handed back').optional(),
+  planned: plannedSchema.optional(),
+  asLeft: asLeftSchema.optional(),
   alterations: alterationsSchema.optional(),
   tests: benchTestsSchema.optional(),
   otherFilters: otherFiltersSchema.optional(),

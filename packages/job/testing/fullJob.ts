@@ -111,6 +111,7 @@ export const fullJob = {
     },
     made: [{ change: 'shorten-hose', length: '1 m' }, 'seal-gaps', { change: 'hose-bore', bore: '16 mm' }],
     notes: 'The old foam was kept.',
+    day: '2026-11-12',
   },
   alterations: [
     'seal-gaps',

@@ -1,4 +1,6 @@
 import { useState } from 'react';
+import { today } from '../../../app/today.ts';
+import { Field } from '../../../forms/Field.tsx';
 import { builtAsBefore } from '../builtEdits.ts';
 import type { JobAtWork } from '../jobAtWork.ts';
 import { LaterPacking } from './Repack.tsx';
@@ -18,7 +20,7 @@ function NotBuiltYet({ work, isPlanned }: { readonly work: JobAtWork; readonly i
         <button
           type="button"
           className="main"
-          onClick={() => work.session.edit(builtAsBefore(done.toLowerCase()))}
+          onClick={() => work.session.edit(builtAsBefore(done.toLowerCase(), today()))}
         >
           {done}
         </button>
@@ -39,7 +41,19 @@ function NotBuiltYet({ work, isPlanned }: { readonly work: JobAtWork; readonly i
 /** What was built in the end; until that is written down, what stands in its place, called by its name. */
 export function AsLeft({ work }: { readonly work: JobAtWork }) {
   const { asLeft, planned } = work.readable;
-  if (asLeft !== undefined) return <LaterPacking work={work} field="asLeft" name="As left" />;
+  if (asLeft !== undefined)
+    return (
+      <>
+        <div className="fields built">
+          <Field
+            path={['asLeft', 'day']}
+            label="Built on"
+            how="The day on which it was said to be built; put it right where it was another."
+          />
+        </div>
+        <LaterPacking work={work} field="asLeft" name="As left" />
+      </>
+    );
   const isPlanned = planned !== undefined;
   return (
     <>
