@@ -67,6 +67,8 @@ describe('a quote that is begun from the plan', () => {
     expect(document.quote).toEqual({
       parts: [{ part: 'floss', price: '1.20 GBP', from: 'plan' }, ...quote.parts.slice(1)],
     });
+    // What was there before is what undo goes back to.
+    expect(quote.parts[0]).toEqual({ part: 'floss', from: 'plan' });
   });
 });
 

@@ -64,9 +64,8 @@ export const takingPlanIntoQuote = ({ parts, today, days = usualQuoteDays }: Quo
 export const takingReckonedPrices = (reckoned: readonly ReckonedPart[]): Edit => ({
   says: 'take the prices of the plan',
   recipe: (draft) => {
-    const parts = valueAt(draft, ['quote', 'parts']);
-    if (!Array.isArray(parts)) return;
-    for (const line of parts) {
+    const { parts } = Object(draft.quote) as NonNullable<JobDocument['quote']>;
+    for (const line of parts ?? []) {
       const found = reckoned.find(({ part }) => part === line.part);
       if (line.from === 'plan' && line.price === undefined && found !== undefined) line.price = found.price;
     }
