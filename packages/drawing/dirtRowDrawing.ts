@@ -83,7 +83,8 @@ function dirtyBed(placed: PlacedBed, dirty: DirtyBed | undefined, { palette, inM
   return [rectangle(box, { fill: palette.waterTint }), ...dark, rectangle(box, edge)].join('');
 }
 
-function boundsOf({ drawing }: Layout): Box {
+/** The box round all parts of a housing, m. */
+export function housingBounds({ drawing }: Layout): Box {
   const { housing } = drawing;
   const x = Math.min(...housing.map((box) => box.x));
   const y = Math.min(...housing.map((box) => box.y));
@@ -175,7 +176,7 @@ export function describeDirt(drawn: DirtToDraw): string {
 export function dirtRowDrawing(drawn: DirtToDraw): string {
   const { layout, times, theme } = drawn;
   const palette = palettes[theme];
-  const bounds = boundsOf(layout);
+  const bounds = housingBounds(layout);
   const width = (sizes.sheetWidth - 2 * sizes.margin - (times.length - 1) * gapMm) / times.length;
   const scale = Math.min(width / bounds.width, tallestMm / bounds.height);
   const height = sizes.text + 3 + bounds.height * scale + sizes.lineHeight + 3;

@@ -1,6 +1,7 @@
 import type { Theme } from '@fettle/drawing/tokens.ts';
 import type { Language } from '@fettle/engine/wording/language.ts';
 import type { Document } from './content/document.ts';
+import { buildDocument } from './documents/build.ts';
 import { sheetDocument } from './documents/sheet.ts';
 import { withOwnWords, wordsWithoutPlace } from './ownWords.ts';
 import { newWriter, type Writer } from './parts/writer.ts';
@@ -11,7 +12,7 @@ import { languages } from './texts/languages.ts';
 export type DocumentMaker = (writer: Writer, theme: Theme) => Document;
 
 /** Every document that a job is written up in, by its short name. */
-export const documentMakers = { sheet: sheetDocument } as const satisfies Readonly<
+export const documentMakers = { sheet: sheetDocument, build: buildDocument } as const satisfies Readonly<
   Record<string, DocumentMaker>
 >;
 

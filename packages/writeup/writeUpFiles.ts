@@ -55,11 +55,15 @@ const onePaper = (
   { paper }: FilesAsked,
 ): readonly WriteUpFile[] => {
   const printed = writeUpDocument(source, { name, theme: 'print' });
-  return [{ path: `${name}.pdf`, content: toPdf(printed, paper) }, ...drawingFiles(printed.drawings)];
+  const drawings = Object.entries(printed.drawings).map(([key, content]) => ({
+    path: `drawings/${key}.svg`,
+    content,
+  }));
+  return [{ path: `${name}.pdf`, content: toPdf(printed, paper) }, ...drawings];
 };
 
 /** Documents that come on the workshop's own paper alone. */
-const onOnePaper: readonly DocumentName[] = [];
+const onOnePaper: readonly DocumentName[] = ['build'];
 
 /** Every file of a job's write-up. The same job gives the same bytes, whenever it is made. */
 export const writeUpFiles = (source: WriteUpSource, asked: FilesAsked): readonly WriteUpFile[] => [

@@ -105,7 +105,7 @@ export const volumesOf = (chambers: readonly Chamber[], packing: Packing): Map<s
 };
 
 /** Media are bought by the tenth of a litre, m³ (common practice, no source). */
-const SOLD_BY_M3 = 1e-4;
+export const SOLD_BY_M3 = 1e-4;
 
 /** What has to be bought beyond what is in the filter. */
 export const purchasesFor = (

@@ -7,7 +7,8 @@ export interface DrawingBlock {
   readonly caption: string;
   /** What it shows, in words, for who does not see it. */
   readonly alternative: string;
-  readonly width: 'full' | 'half';
+  /** `true`: as large on paper as the drawing says, so that its scale holds. */
+  readonly width: 'full' | 'half' | 'true';
 }
 
 /** A figure that stands for itself: what it is of, and the figure in metric and in US units. */

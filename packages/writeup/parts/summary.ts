@@ -2,10 +2,10 @@ import type { Assessment } from '@fettle/engine/assessment/assessment.ts';
 import { familyById } from '@fettle/engine/families/families.ts';
 import type { Fact } from '@fettle/engine/wording/said.ts';
 import type { Block, KeyFigure } from '../content/document.ts';
-import type { AssessedState } from '../source.ts';
 import { changeCost } from './changes.ts';
 import { findingText } from './findings.ts';
 import { computedFlow, duration, feed, flow, money, share, volume } from './quantities.ts';
+import { timedFlow } from './timed.ts';
 import { faultsOf, lastState, paragraph, tense, type Writer } from './writer.ts';
 
 /** What the filter is called. */
@@ -15,12 +15,6 @@ export const filterName = ({ source, language }: Writer): string => {
 };
 
 export const familyName = (id: string): string => familyById(id)?.name ?? id;
-
-/** The flow that was timed in a state, the surest of several. */
-const timedFlow = (state: AssessedState, of: 'as-found' | 'as-left') =>
-  state.model.tests
-    .flatMap((test) => (test.kind === 'timed-volume' && test.state === of ? [test] : []))
-    .toSorted((one, other) => one.doubtM3PerS - other.doubtM3PerS)[0];
 
 const foundSentence = (writer: Writer): string => {
   const { found } = writer.source;

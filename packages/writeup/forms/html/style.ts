@@ -35,7 +35,8 @@ thead th,tfoot th,tfoot td{font-weight:600}
 thead th{border-bottom:2px solid var(--drawn-ink)}
 .right{text-align:end}
 figure.half svg{max-width:26rem!important}
-figure svg{display:block;width:100%;height:auto}
+figure svg{display:block;height:auto}
+figure:not(.true) svg{width:100%}
 .caution{display:flex;gap:.8rem;border:2px solid var(--drawn-fault);padding:.6rem .8rem}
 .mark{flex:none;width:1.6rem;height:1.6rem;fill:var(--drawn-fault)}
 .blanks{list-style:none;padding:0}

@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { NodeCompiler, PdfStandard } from '@myriaddreamin/typst-ts-node-compiler';
-import type { Document } from '../../content/document.ts';
+import type { Document, DrawingBlock } from '../../content/document.ts';
 import { fontFiles } from '../fonts.ts';
 import { template } from './template.ts';
 
@@ -24,6 +24,25 @@ const complaint = (result: ReturnType<NodeCompiler['compile']>): string => {
   return error === null ? 'no document' : JSON.stringify(error.shortDiagnostics);
 };
 
+/** Width of the text on the narrower paper, and the most height that a drawing takes of a page, mm. */
+const textWidth = 174;
+const tallest: Readonly<Record<DrawingBlock['width'], number>> = { full: 175, half: 140, true: 250 };
+
+/** How wide each drawing is set, mm, by its block: its own width where its scale must hold, else what fits. */
+const widthsOf = ({ blocks, drawings }: Document): Readonly<Record<string, number>> =>
+  Object.fromEntries(
+    blocks.flatMap((block) => {
+      if (block.kind !== 'drawing') return [];
+      const svg = drawings[block.drawing] ?? '';
+      const [width, height] = ['width', 'height'].map((name) =>
+        Number(new RegExp(`^<svg[^>]*? ${name}="([\\d.]+)mm"`).exec(svg)?.[1] ?? 100),
+      ) as [number, number];
+      const share = block.width === 'half' ? 0.52 * textWidth : textWidth;
+      const fitting = Math.min(share, (tallest[block.width] * width) / height);
+      return [[block.id, block.width === 'true' ? width : fitting]];
+    }),
+  );
+
 /**
  * A document as a tagged PDF (PDF/UA-1), its drawings as vectors. The same document gives the same bytes, whenever.
  *
@@ -31,7 +50,7 @@ const complaint = (result: ReturnType<NodeCompiler['compile']>): string => {
  */
 export const toPdf = (document: Document, paper: Paper): Uint8Array => {
   const typst = typesetter();
-  const data = JSON.stringify({ ...document, paper: papers[paper] });
+  const data = JSON.stringify({ ...document, paper: papers[paper], widths: widthsOf(document) });
   const result = typst.compile({ mainFileContent: template, inputs: { data } });
   if (result.result === null) throw new Error(`the typesetter refused ${document.id}: ${complaint(result)}`);
   const bytes = typst.pdf(result.result, { pdfStandard: PdfStandard.UA_1, creationTimestamp: 0 });

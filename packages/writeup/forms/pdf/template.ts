@@ -86,16 +86,19 @@ export const template = `
   else if kind == "figures" { block(width: 100%, breakable: false, draw-figures(item)) }
   else if kind == "table" { draw-table(item) }
   else if kind == "drawing" {
-    let width = if item.width == "half" { 52% } else { 100% }
     figure(
-      image(bytes(data.drawings.at(item.drawing)), format: "svg", width: width, alt: item.alternative),
+      image(bytes(data.drawings.at(item.drawing)), format: "svg", width: data.widths.at(item.id) * 1mm, alt: item.alternative),
       caption: item.caption,
     )
   }
   else if kind == "blanks" {
-    for label in item.labels {
-      block(width: 100%, above: 1.6em, grid(columns: (auto, 1fr), gutter: 4mm, align: bottom, label, line(length: 100%, stroke: 0.5pt)))
-    }
+    let blank(label) = grid(columns: (auto, 1fr), gutter: 3mm, align: bottom, label, line(length: 100%, stroke: 0.5pt))
+    block(width: 100%, breakable: false, above: 2em, below: 1.6em, grid(
+      columns: if item.labels.len() < 3 { (1fr,) } else { (1fr, 1fr) },
+      column-gutter: 9mm,
+      row-gutter: 6.5mm,
+      ..item.labels.map(blank),
+    ))
   }
   else if kind == "page-break" { pagebreak(weak: true) }
 }

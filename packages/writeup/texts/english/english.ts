@@ -1,4 +1,5 @@
 import type { Language } from '@fettle/engine/wording/language.ts';
+import { buildSentences } from './build.ts';
 import { cautionSentences } from './cautions.ts';
 import { figureSentences } from './figures.ts';
 import { sheetSentences } from './sheet.ts';
@@ -8,7 +9,7 @@ export const english: Language = {
   code: 'en',
   itself: 'English',
   direction: 'ltr',
-  sentences: { ...sheetSentences, ...figureSentences, ...cautionSentences },
+  sentences: { ...sheetSentences, ...figureSentences, ...cautionSentences, ...buildSentences },
   names: {},
   marks: {
     decimal: '.',

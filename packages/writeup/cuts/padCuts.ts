@@ -1,0 +1,114 @@
+import type { Chamber } from '@fettle/engine/families/layout.ts';
+import { chambersInWaterOrder, inWaterOrder } from '@fettle/engine/families/waterOrder.ts';
+import type { Medium } from '@fettle/engine/model/medium.ts';
+import type { AssessedState } from '../source.ts';
+import type { CutFrom, PadCut } from './cut.ts';
+
+/** Foam is cut this much longer and wider than its chamber, so that it holds itself against the walls, m
+ * (3 mm to 5 mm; common practice, no source). */
+export const FOAM_OVERSIZE_M = 0.004;
+
+/** Pieces that differ by less than this are the same piece to a knife, m (common practice, no source). */
+const ALIKE_M = 0.001;
+
+/** The outline that a chamber gives a piece, m: across it, and the other way. */
+export const clearOutline = ({
+  flow,
+  areaM2,
+  box,
+}: Chamber): { readonly acrossM: number; readonly otherM: number } => {
+  if (flow === 'up' || flow === 'down') return { acrossM: box.width, otherM: areaM2 / box.width };
+  return { acrossM: areaM2 / box.height, otherM: box.height };
+};
+
+/** Foam is cut larger than its chamber; in a slot not upwards, where it would stand above the outlet. */
+const withOversize = (chamber: Chamber, { form }: Medium) => {
+  const { acrossM, otherM } = clearOutline(chamber);
+  const over = form === 'foam' ? FOAM_OVERSIZE_M : 0;
+  const upright = chamber.flow === 'up' || chamber.flow === 'down';
+  return { acrossM: acrossM + over, otherM: otherM + (upright ? over : 0) };
+};
+
+/** A piece that lies in a filter. */
+interface Piece {
+  readonly chamber: Chamber;
+  readonly medium: Medium;
+  readonly depthM: number;
+}
+
+/** Foam, pads and floss, as the water meets them. */
+const piecesOf = ({ model, assessment }: AssessedState): readonly Piece[] =>
+  chambersInWaterOrder(assessment.layout).flatMap((chamber) =>
+    inWaterOrder(chamber, model.packing[chamber.id] ?? []).flatMap(({ medium: id, depthM }) => {
+      const medium = model.media[id]!;
+      return medium.form === 'foam' || medium.form === 'fibre' ? [{ chamber, medium, depthM }] : [];
+    }),
+  );
+
+const alike = (one: Piece, other: Piece): boolean => {
+  const [first, second] = [clearOutline(one.chamber), clearOutline(other.chamber)];
+  return (
+    one.medium.id === other.medium.id &&
+    Math.abs(first.acrossM - second.acrossM) < ALIKE_M &&
+    Math.abs(first.otherM - second.otherM) < ALIKE_M &&
+    Math.abs(one.depthM - other.depthM) < ALIKE_M
+  );
+};
+
+/** The pieces of a re-pack that are not in the filter already with that size. */
+const newPieces = (found: AssessedState, after: AssessedState): readonly Piece[] => {
+  const left = [...piecesOf(found)];
+  return piecesOf(after).filter((piece) => {
+    const at = left.findIndex((one) => alike(one, piece));
+    if (at < 0) return true;
+    left.splice(at, 1);
+    return false;
+  });
+};
+
+/** Cuts of one size from one medium are one line of the list. */
+const gathered = (cuts: readonly PadCut[]): readonly PadCut[] => {
+  const lines: PadCut[] = [];
+  for (const cut of cuts) {
+    const at = lines.findIndex(
+      (one) =>
+        one.medium.id === cut.medium.id &&
+        Math.abs(one.acrossM - cut.acrossM) < ALIKE_M / 10 &&
+        Math.abs(one.otherM - cut.otherM) < ALIKE_M / 10 &&
+        Math.abs(one.thicknessM - cut.thicknessM) < ALIKE_M / 10,
+    );
+    const line = lines[at];
+    if (line === undefined) lines.push(cut);
+    else
+      lines[at] = { ...line, count: line.count + cut.count, chambers: [...line.chambers, ...cut.chambers] };
+  }
+  return lines;
+};
+
+/**
+ * Pieces of foam, pad and floss that a re-pack needs cut, each with the outline of its chamber and as thick as its
+ * bed: without those that lie in the filter already with that size.
+ *
+ * @param bought media of which some is bought, by id
+ */
+export const padCuts = (
+  found: AssessedState,
+  after: AssessedState,
+  bought: ReadonlySet<string>,
+): readonly PadCut[] => {
+  const there = new Set(piecesOf(found).map(({ medium }) => medium.id));
+  const fromOf = (medium: string): CutFrom =>
+    bought.has(medium) ? (there.has(medium) ? 'both' : 'bought') : 'there';
+  return gathered(
+    newPieces(found, after).map(({ chamber, medium, depthM }) => ({
+      kind: 'pad',
+      medium,
+      ...withOversize(chamber, medium),
+      chamber: clearOutline(chamber),
+      thicknessM: depthM,
+      from: fromOf(medium.id),
+      count: 1,
+      chambers: [chamber.label],
+    })),
+  );
+};

@@ -1,0 +1,90 @@
+import { describe, expect, it } from 'vitest';
+import type { Block } from '../content/document.ts';
+import { toPdf } from '../forms/pdf/pdf.ts';
+import { demoDocument, demoNames, demoSource, sourceOf } from '../testing/sources.ts';
+import { writeUpDocument } from '../writeUp.ts';
+
+const build = (source: Parameters<typeof writeUpDocument>[0]) =>
+  writeUpDocument(source, { name: 'build', theme: 'print' });
+
+const placeOf = (blocks: readonly Block[], id: string): number =>
+  blocks.findIndex((block) => block.id === id);
+
+describe('the build sheet', () => {
+  it.each(demoNames)('%s: numbers its steps through from the first to the last', (name) => {
+    for (const state of ['found', 'planned', 'left'] as const) {
+      const { blocks } = build(demoSource(name, state));
+      let next = 1;
+      for (const block of blocks)
+        if (block.kind === 'steps') {
+          expect(block.first).toBe(next);
+          next += block.items.length;
+        }
+      expect(next).toBeGreaterThan(10);
+    }
+  });
+
+  it('puts each caution before the step where its danger is', () => {
+    const { blocks } = build(demoSource('tall-drum', 'planned'));
+    for (const [caution, steps] of [
+      ['caution-blade', 'build-cut-1'],
+      ['caution-mains', 'build-before-steps'],
+      ['caution-siphon', 'build-open-steps'],
+      ['caution-all-at-once', 'build-pack-steps'],
+      ['caution-seal', 'build-close-steps'],
+    ] as const) {
+      expect(placeOf(blocks, caution), caution).toBeGreaterThan(-1);
+      expect(placeOf(blocks, caution), caution).toBeLessThan(placeOf(blocks, steps));
+    }
+  });
+
+  it('says in one sentence that nothing is planned, and still has cleaning and tests', () => {
+    const { blocks } = build(demoSource('tall-drum'));
+    expect(blocks[0]).toMatchObject({
+      id: 'build-lead',
+      text: expect.stringContaining('No re-pack is planned'),
+    });
+    expect(placeOf(blocks, 'cuts')).toBe(-1);
+    expect(placeOf(blocks, 'build-leak-steps')).toBeGreaterThan(-1);
+  });
+
+  it('packs the lowest basket first', () => {
+    const { blocks } = build(demoSource('everything-wrong', 'planned'));
+    const steps = blocks.flatMap((block) =>
+      block.id === 'build-pack-steps' && 'items' in block ? block.items : [],
+    );
+    const packed = steps.flatMap((step) => /^Pack (basket \d)/.exec(step)?.[1] ?? []);
+    expect(packed).toEqual(['basket 1', 'basket 2', 'basket 3', 'basket 4']);
+  });
+
+  it('stays within 2 s and 2 MB with forty drawings', () => {
+    const document = build(demoSource('tall-drum', 'planned'));
+    const cut = document.blocks.find(({ id }) => id === 'build-cut-1')!;
+    const names = Array.from({ length: 40 }, (_, at) => `more-${at}`);
+    const drawn = document.drawings['cut-1']!;
+    const drawings = Object.fromEntries(
+      names.map((name) => [name, drawn.replaceAll('Cut 1', `Cut ${name}`)]),
+    );
+    const blocks = names.map((name) => ({ ...cut, id: name, drawing: name }) as Block);
+    toPdf(document, 'a4');
+    const start = performance.now();
+    const pdf = toPdf(
+      {
+        ...document,
+        blocks: [...document.blocks, ...blocks],
+        drawings: { ...document.drawings, ...drawings },
+      },
+      'a4',
+    );
+    expect(performance.now() - start).toBeLessThan(2000);
+    expect(pdf.byteLength).toBeLessThan(2e6);
+  });
+
+  it('is set with a name of 200 letters, and with one that is written from right to left', () => {
+    const document = demoDocument('corner-box');
+    for (const name of ['A'.repeat(200), 'מסנן פינה של הסלון', 'مرشح الزاوية']) {
+      const source = sourceOf({ ...document, filter: { ...document.filter, name } });
+      expect(toPdf(build(source), 'letter').byteLength).toBeGreaterThan(1000);
+    }
+  });
+});

@@ -1,0 +1,11 @@
+import type { Chamber, Layout } from '@fettle/engine/families/layout.ts';
+
+/** Whether the beds of a chamber lie on each other; else they stand beside each other. */
+export const isUpright = ({ flow }: Chamber): boolean => flow === 'up' || flow === 'down';
+
+/**
+ * The chambers in the order in which hands fill them: a stack from its lowest, the left stack first, slots from the
+ * pump's side.
+ */
+export const inHandOrder = ({ chambers }: Layout): readonly Chamber[] =>
+  chambers.toSorted((one, other) => one.box.x - other.box.x || one.box.y - other.box.y);

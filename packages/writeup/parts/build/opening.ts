@@ -1,0 +1,57 @@
+import { handlingKind } from '@fettle/engine/planning/handling.ts';
+import { permit } from '@fettle/job/toModel/alterations.ts';
+import { cautionBlocks } from '../cautions.ts';
+import { madeAlterations } from '../changes.ts';
+import { flow, length, power, volume } from '../quantities.ts';
+import { timedFlow } from '../timed.ts';
+import type { Writer } from '../writer.ts';
+import type { Stage } from './stage.ts';
+
+/** Before anything is touched: photographs, and the flow as found, without which nothing can be compared. */
+export const beforeStage = (writer: Writer): Stage => {
+  const { found } = writer.source;
+  const timed = timedFlow(found, 'as-found');
+  const watts = found.model.tests.find((test) => test.kind === 'power');
+  return {
+    id: 'build-before',
+    before: cautionBlocks(writer, 'build', ['mains', 'cable']),
+    steps: [
+      writer.say('step.photograph'),
+      timed === undefined
+        ? writer.say('step.flow.time')
+        : writer.say('step.flow.on-record', {
+            flow: flow(timed.flowM3PerS, timed.doubtM3PerS),
+            vessel: volume(timed.filling?.volumeM3 ?? 0),
+          }),
+      watts?.kind === 'power'
+        ? writer.say('step.watts.on-record', { power: power(watts.powerW, watts.doubtW) })
+        : writer.say('step.watts.read'),
+    ],
+  };
+};
+
+export const openStage = (writer: Writer): Stage => {
+  const kind = handlingKind(writer.source.found);
+  const isClosed = kind === 'canister';
+  return {
+    id: 'build-open',
+    before: cautionBlocks(writer, 'build', ['siphon', 'weight', 'skin']),
+    steps: [
+      writer.say(`step.open.${kind}`),
+      writer.say('step.unpack'),
+      writer.say('step.clean.housing'),
+      writer.say(isClosed ? 'step.clean.hoses' : 'step.clean.intake'),
+      writer.say('step.clean.media'),
+    ],
+  };
+};
+
+/** What is done to the hardware; nothing where nothing is altered. */
+export const alterStage = (writer: Writer): Stage => ({
+  id: 'build-alter',
+  steps: madeAlterations(writer.source)
+    .map(permit)
+    .map(({ id, settings }) =>
+      writer.say(`step.alter.${id}`, { size: length(settings.boreM ?? settings.lengthM ?? 0) }),
+    ),
+});

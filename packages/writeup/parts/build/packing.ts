@@ -1,0 +1,108 @@
+import { packingRowDrawing } from '@fettle/drawing/packingRowDrawing.ts';
+import { placedBeds } from '@fettle/drawing/placedBeds.ts';
+import { sectionDrawing } from '@fettle/drawing/sectionDrawing.ts';
+import type { Theme } from '@fettle/drawing/tokens.ts';
+import type { Chamber } from '@fettle/engine/families/layout.ts';
+import type { Block } from '../../content/document.ts';
+import { cutList } from '../../cuts/cutList.ts';
+import { cautionBlocks } from '../cautions.ts';
+import { changeCost } from '../changes.ts';
+import { length, mass, volume } from '../quantities.ts';
+import { lastState, tense, type Writer } from '../writer.ts';
+import { inHandOrder, isUpright } from './handOrder.ts';
+import type { Stage } from './stage.ts';
+
+const packedOf = (writer: Writer) => {
+  const { model, assessment } = lastState(writer.source);
+  return { layout: assessment.layout, packing: model.packing, media: model.media };
+};
+
+/** The layers of a chamber as hands lay them: from the bottom, or from the pump's side. */
+const layersOf = (writer: Writer, chamber: Chamber): readonly string[] => {
+  const { model } = lastState(writer.source);
+  const placed = placedBeds(packedOf(writer));
+  const listed = model.packing[chamber.id] ?? [];
+  return (isUpright(chamber) ? listed.toReversed() : listed).map((bed) => {
+    const medium = model.media[bed.medium]!;
+    const volumeM3 = bed.depthM * chamber.areaM2;
+    const isPoured = medium.form !== 'foam' && medium.form !== 'fibre';
+    return writer.say(isPoured ? 'layer.poured' : 'layer.cut', {
+      tag: placed.find((one) => one.bed === bed)?.tag ?? '',
+      depth: length(bed.depthM, 2),
+      medium: { name: medium.name },
+      ...(isPoured
+        ? { volume: volume(volumeM3), mass: mass(volumeM3 * medium.bulkDensityKgPerM3.value) }
+        : {}),
+    });
+  });
+};
+
+const chamberStep = (writer: Writer, chamber: Chamber): string => {
+  const layers = layersOf(writer, chamber);
+  const label = { name: chamber.label };
+  if (layers.length === 0) return writer.say('step.pack.empty', { chamber: label });
+  return writer.say(`step.pack.${isUpright(chamber) ? 'upright' : 'slot'}`, {
+    chamber: label,
+    layers: layers.join('; '),
+  });
+};
+
+const readyingSteps = (writer: Writer): readonly string[] => [
+  ...(cutList(writer.source).length > 0 ? [writer.say('step.cut')] : []),
+  ...(changeCost(writer.source).purchases.length > 0 ? [writer.say('step.rinse-new')] : []),
+];
+
+/** Steps that are counted before the first chamber is packed. */
+const rowSays = (writer: Writer): string => writer.say('drawing.build-row');
+
+const drawingBlock = (writer: Writer, name: 'build-section' | 'build-row'): Block => {
+  const isRow = name === 'build-row';
+  const caption = isRow ? rowSays(writer) : writer.say(`drawing.build-section.${tense(writer.source)}`);
+  const steps = inHandOrder(packedOf(writer).layout).map((chamber) => chamberStep(writer, chamber));
+  return {
+    kind: 'drawing',
+    id: name,
+    drawing: name,
+    caption,
+    alternative: isRow ? steps.join(' ') : `${caption} ${steps.join(' ')}`,
+    width: isRow ? 'full' : 'half',
+  };
+};
+
+/** Chambers one after another, with the packed filter and a small picture of each step. */
+export const packStage = (writer: Writer): Stage => ({
+  id: 'build-pack',
+  before: [...cautionBlocks(writer, 'build', ['all-at-once']), drawingBlock(writer, 'build-section')],
+  steps: [
+    ...readyingSteps(writer),
+    ...inHandOrder(packedOf(writer).layout).map((chamber) => chamberStep(writer, chamber)),
+    ...(changeCost(writer.source).purchases.length > 0 ? [writer.say('step.keep-third')] : []),
+  ],
+  after: [drawingBlock(writer, 'build-row')],
+});
+
+/** The filter as it is packed, and being packed. `before`: steps that come before this stage. */
+export const packDrawings = (
+  writer: Writer,
+  theme: Theme,
+  before: number,
+): Readonly<Record<string, string>> => {
+  const packed = packedOf(writer);
+  const { assessment } = lastState(writer.source);
+  const first = before + readyingSteps(writer).length + 1;
+  const stages = inHandOrder(packed.layout).map((chamber, at) => ({
+    chamber: chamber.id,
+    says: writer.say('drawing.step', { number: first + at }),
+  }));
+  const steps = inHandOrder(packed.layout).map((chamber) => chamberStep(writer, chamber));
+  return {
+    'build-section': sectionDrawing({ ...packed, assessment, units: 'metric', theme }),
+    'build-row': packingRowDrawing({
+      ...packed,
+      stages,
+      title: rowSays(writer),
+      says: steps.join(' '),
+      theme,
+    }),
+  };
+};

@@ -1,0 +1,102 @@
+import { powerW } from '@fettle/engine/assessment/cost.ts';
+import { handlingKind } from '@fettle/engine/planning/handling.ts';
+import type { Block } from '../../content/document.ts';
+import { cautionBlocks } from '../cautions.ts';
+import { computedFlow, duration, flow, power, volume } from '../quantities.ts';
+import { timedFlow } from '../timed.ts';
+import { lastState, paragraph, type Writer } from '../writer.ts';
+import type { Stage } from './stage.ts';
+
+export const closeStage = (writer: Writer): Stage => ({
+  id: 'build-close',
+  before: cautionBlocks(writer, 'build', ['seal', 'overflow']),
+  steps: [writer.say(`step.close.${handlingKind(writer.source.found)}`)],
+});
+
+const blanks = (id: string, labels: readonly string[]): Block => ({ kind: 'blanks', id, labels });
+
+/** On dry paper, at the height of installation; what works under water has none. */
+export const leakStage = (writer: Writer): Stage => {
+  const kind = handlingKind(writer.source.found);
+  if (kind === 'submerged')
+    return {
+      id: 'build-leak',
+      before: paragraph('build-no-leak', [writer.say('build.leak.none')]),
+      steps: [],
+    };
+  const isClosed = kind === 'canister';
+  return {
+    id: 'build-leak',
+    steps: [
+      writer.say(isClosed ? 'step.leak.stand' : 'step.leak.hang'),
+      writer.say('step.leak.run'),
+      ...(isClosed ? [writer.say('step.leak.night')] : []),
+      writer.say('step.leak.fails'),
+    ],
+    after: [
+      blanks('build-leak-blanks', [
+        writer.say('blank.leak-run'),
+        ...(isClosed ? [writer.say('blank.leak-night')] : []),
+      ]),
+    ],
+  };
+};
+
+/** The vessel of the bench tests: the one as left, else the one as found. */
+const vesselOf = ({ source }: Writer): number | undefined =>
+  (timedFlow(lastState(source), 'as-left') ?? timedFlow(source.found, 'as-found'))?.filling?.volumeM3;
+
+const flowSteps = (writer: Writer): readonly string[] => {
+  const vesselM3 = vesselOf(writer);
+  const left = timedFlow(lastState(writer.source), 'as-left');
+  const clean = lastState(writer.source).assessment.dutyPoint.flowM3PerS;
+  const expected =
+    vesselM3 === undefined || clean <= 0
+      ? []
+      : [
+          writer.say('step.check.expected', {
+            flow: computedFlow(clean),
+            vessel: volume(vesselM3),
+            time: duration(vesselM3 / clean),
+          }),
+        ];
+  return [
+    writer.say(vesselM3 === undefined ? 'step.check.flow.new' : 'step.check.flow'),
+    ...(left === undefined
+      ? expected
+      : [writer.say('step.check.flow.left', { flow: flow(left.flowM3PerS, left.doubtM3PerS) })]),
+  ];
+};
+
+const runBlanks = (writer: Writer): Block => {
+  const vesselM3 = vesselOf(writer);
+  const runs = [1, 2, 3].map((number) =>
+    vesselM3 === undefined
+      ? writer.say('blank.run.plain', { number })
+      : writer.say('blank.run', { number, vessel: volume(vesselM3) }),
+  );
+  const others = ['watts', 'noise', 'tested-by'].map((name) => writer.say(`blank.${name}`));
+  return blanks('build-run-blanks', [...runs, ...others]);
+};
+
+/** Running again: the same tests as before, with what is expected of them. */
+export const runStage = (writer: Writer): Stage => ({
+  id: 'build-run',
+  before: cautionBlocks(writer, 'build', ['siphon-break']),
+  steps: [
+    writer.say(`step.start.${handlingKind(writer.source.found)}`),
+    ...flowSteps(writer),
+    writer.say('step.check.watts', {
+      power: { ...power(powerW(writer.source.found.model)), digits: 2 },
+    }),
+    writer.say('step.check.noise'),
+    writer.say('step.check.surface'),
+  ],
+  after: [runBlanks(writer)],
+});
+
+export const hygieneStage = (writer: Writer): Stage => ({
+  id: 'build-hygiene',
+  before: cautionBlocks(writer, 'build', ['disinfect']),
+  steps: [],
+});

@@ -1,0 +1,77 @@
+import { SOLD_BY_M3, volumesOf } from '@fettle/engine/planning/candidates.ts';
+import type { JobDocument } from '@fettle/job/schema/job.ts';
+import type { Block } from '../../content/document.ts';
+import { changeCost } from '../changes.ts';
+import { length, money, volume } from '../quantities.ts';
+import { heading, lastState, paragraph, type Writer } from '../writer.ts';
+
+/** Whether a job states the price of a medium itself. */
+const statesMedium = ({ money: own, shelf, media }: JobDocument, id: string): boolean =>
+  own?.media?.[id] !== undefined ||
+  (shelf ?? []).some((item) => typeof item === 'object' && item.medium === id && item.price !== undefined) ||
+  media?.[id]?.price !== undefined;
+
+const priceText = (writer: Writer, price: number, isStated: boolean): string => {
+  const text = writer.fact(money(price, changeCost(writer.source).currency));
+  return isStated ? text : writer.say('build.price.placeholder', { price: text });
+};
+
+const mediaRows = (writer: Writer): readonly (readonly string[])[] => {
+  const { found, after, document } = writer.source;
+  if (after === undefined) return [];
+  const held = volumesOf(found.assessment.layout.chambers, found.model.packing);
+  const wanted = volumesOf(after.assessment.layout.chambers, after.model.packing);
+  return changeCost(writer.source).purchases.map(({ medium, volumeM3, price }) => [
+    writer.name(after.model.media[medium]!.name),
+    writer.fact(volume((wanted.get(medium) ?? 0) - (held.get(medium) ?? 0))),
+    writer.fact(volume(volumeM3)),
+    priceText(writer, price, statesMedium(document, medium)),
+  ]);
+};
+
+/** A part by its name, and how much of it: hoses by length, all else by the piece. */
+const partRows = (writer: Writer): readonly (readonly string[])[] =>
+  changeCost(writer.source).parts.map(({ part, count, price }) => {
+    const { filter } = lastState(writer.source).model;
+    const bore = filter.intake?.boreM ?? filter.outlet?.boreM ?? 0;
+    const name = writer.say(`part.${part}`, { bore: length(bore) });
+    const amount = part === 'hose-per-metre' ? writer.fact(length(count)) : writer.fact(count);
+    const isStated = writer.source.document.money?.parts?.[part] !== undefined;
+    return [name, amount, amount, priceText(writer, count * price, isStated)];
+  });
+
+/** What is bought for the change, each with how much of it is needed, how much is sold, and its price. */
+export const toGetPart = (writer: Writer): readonly Block[] => {
+  const { total, currency, purchases } = changeCost(writer.source);
+  const rows = [...mediaRows(writer), ...partRows(writer)];
+  if (rows.length === 0)
+    return [
+      heading(writer, 'build-parts'),
+      ...paragraph('build-nothing-to-get', [writer.say('build.parts.none')]),
+    ];
+  const isAssumed = rows.some((row) => row.at(-1)!.endsWith('*'));
+  return [
+    heading(writer, 'build-parts'),
+    {
+      kind: 'table',
+      id: 'parts-to-get',
+      caption: writer.say('table.parts-to-get'),
+      columns: [
+        { head: writer.say('column.what'), align: 'left', share: 2.4 },
+        { head: writer.say('column.needed'), align: 'right', share: 1.2 },
+        { head: writer.say('column.to-get'), align: 'right', share: 1.2 },
+        { head: writer.say('column.price'), align: 'right' },
+      ],
+      rows,
+      foot: [writer.say('media.total'), '', '', writer.fact(money(total, currency))],
+    },
+    ...paragraph(
+      'build-parts-notes',
+      [
+        purchases.length === 0 ? '' : writer.say('build.parts.sold', { step: volume(SOLD_BY_M3) }),
+        isAssumed ? writer.say('build.parts.placeholder') : '',
+      ],
+      'soft',
+    ),
+  ];
+};

@@ -1,0 +1,20 @@
+import { handlingKind } from '@fettle/engine/planning/handling.ts';
+import type { Block } from '../../content/document.ts';
+import { cutList } from '../../cuts/cutList.ts';
+import { heading, type Writer } from '../writer.ts';
+
+/** What is laid out before the work begins. */
+export const toolsPart = (writer: Writer): readonly Block[] => {
+  const { source } = writer;
+  const isClosed = handlingKind(source.found) === 'canister';
+  const tools = [
+    'measuring',
+    'buckets',
+    'brushes',
+    'paper',
+    ...(isClosed ? ['grease'] : []),
+    ...(cutList(source).length > 0 ? ['knife'] : []),
+  ];
+  const items = tools.map((tool) => writer.say(`tool.${tool}`));
+  return [heading(writer, 'build-tools'), { kind: 'list', id: 'build-tools-list', items }];
+};

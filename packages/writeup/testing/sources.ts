@@ -1,0 +1,105 @@
+import { readFileSync } from 'node:fs';
+import { resolve } from 'node:path';
+import { assess } from '@fettle/engine/assessment/assess.ts';
+import { findingsOf } from '@fettle/engine/assessment/findings/find.ts';
+import { compareTests } from '@fettle/engine/assessment/findings/measured.ts';
+import type { Model } from '@fettle/engine/model/model.ts';
+import { readDocument, readJob } from '@fettle/job/read.ts';
+import type { JobDocument } from '@fettle/job/schema/job.ts';
+import { stateModel } from '@fettle/job/toModel/stateModel.ts';
+import type { AssessedState, WriteUpSource } from '../source.ts';
+
+const demo = resolve(import.meta.dirname, '../../../demo');
+
+/** The jobs that come with the program, by their file names. */
+export const demoNames = [
+  'tall-drum',
+  'two-halves',
+  'back-hanger',
+  'corner-box',
+  'everything-wrong',
+] as const;
+
+export type DemoName = (typeof demoNames)[number];
+
+const assessed = (model: Model): AssessedState => {
+  const assessment = assess(model);
+  return {
+    model,
+    assessment,
+    findings: findingsOf(model, assessment),
+    claims: [],
+    comparisons: compareTests(model, assessment),
+  };
+};
+
+/** A document as a write-up's source; throws where it does not read. */
+export const sourceOf = (document: unknown): WriteUpSource => {
+  const read = readDocument(document);
+  if (!read.ok) throw new Error(read.problems.map(({ says }) => says).join(' '));
+  const found = assessed(read.model);
+  for (const state of ['as-left', 'planned'] as const) {
+    const later = stateModel(read.document, state)?.model;
+    if (later !== undefined) return { document: read.document, found, after: { ...assessed(later), state } };
+  }
+  return { document: read.document, found };
+};
+
+export const demoDocument = (name: DemoName): JobDocument => {
+  const read = readJob(readFileSync(resolve(demo, `${name}.yaml`)));
+  if (!read.ok) throw new Error(`the demo ${name} does not read`);
+  return read.document;
+};
+
+/** Re-packs of the demos, made up for tests: foam cut anew, gaps sealed, hoses shortened, slots covered. */
+const repacks: Readonly<Record<DemoName, NonNullable<JobDocument['planned']>>> = {
+  'tall-drum': {
+    packing: {
+      'basket-1': [
+        { medium: 'foam-20ppi', depth: '25 mm' },
+        { medium: 'foam-10ppi', depth: '30 mm' },
+      ],
+      'basket-2': [{ medium: 'ceramic-rings-15mm', depth: '55 mm' }],
+      'basket-3': [{ medium: 'foam-30ppi', depth: '50 mm' }],
+    },
+    made: ['seal-gaps', { change: 'shorten-hose', length: '1.1 m' }],
+  },
+  'two-halves': {
+    packing: {
+      'left-1': [{ medium: 'ceramic-rings-15mm', depth: '80 mm' }],
+      'left-2': [{ medium: 'floss-loose', depth: '20 mm' }],
+      'right-1': [{ medium: 'foam-10ppi', depth: '40 mm' }],
+      'right-2': [{ medium: 'foam-30ppi', depth: '60 mm' }],
+    },
+    made: ['seal-gaps'],
+  },
+  'back-hanger': {
+    packing: {
+      'slot-1': [{ medium: 'foam-20ppi', depth: '20 mm' }],
+      'slot-2': [{ medium: 'foam-30ppi', depth: '20 mm' }],
+    },
+  },
+  'corner-box': {
+    packing: {
+      'chamber-1': [{ medium: 'foam-20ppi', depth: '42 mm' }],
+      'chamber-2': [{ medium: 'foam-30ppi', depth: '42 mm' }],
+    },
+    made: ['close-upper-slots'],
+  },
+  'everything-wrong': {
+    packing: {
+      'basket-1': [{ medium: 'foam-10ppi', depth: '50 mm' }],
+      'basket-2': [{ medium: 'foam-20ppi', depth: '50 mm' }],
+      'basket-3': [{ medium: 'floss-packed', depth: '25 mm' }],
+      'basket-4': [{ medium: 'sintered-glass-rings-15mm', depth: '45 mm' }],
+    },
+    made: [{ change: 'hose-bore', bore: '16 mm' }],
+  },
+};
+
+/** A demo as it comes, with a re-pack planned, or with one built. */
+export const demoSource = (name: DemoName, state: 'found' | 'planned' | 'left' = 'found'): WriteUpSource => {
+  const document = demoDocument(name);
+  if (state === 'found') return sourceOf(document);
+  return sourceOf({ ...document, [state === 'planned' ? 'planned' : 'asLeft']: repacks[name] });
+};

@@ -1,0 +1,166 @@
+/** Sentences of the build sheet: what is got and cut, and every step from opening to running again. */
+export const buildSentences: Readonly<Record<string, string>> = {
+  'build.title': '{filter}: build sheet',
+  'build.subtitle.found': '{family}, as it was found',
+  'build.subtitle.planned': '{family}, as planned',
+  'build.subtitle.left': '{family}, as left',
+  'build.description':
+    'What to get, what to cut, and every step from opening {filter} to its running again, for the bench.',
+  'build.lead.found':
+    'No re-pack is planned in this job, so nothing is bought, cut or packed anew: this sheet is for opening, cleaning, putting back as it was, and testing.',
+  'build.lead.planned':
+    'What to get, what to cut, and every step from opening the filter to its running again.',
+  'build.lead.left': 'As it was built: what was got and cut, and the steps by which it is built so again.',
+
+  'heading.build-parts': 'Parts to get',
+  'table.parts-to-get': 'Media and parts',
+  'build.parts.none': 'Nothing has to be bought: what is in the filter is enough.',
+  'build.parts.sold':
+    'Media are counted in tenths of a litre ({step}), as they are sold (common practice, no source).',
+  'build.parts.placeholder': 'A price with * is not stated in the job and stands in for one.',
+  'build.price.placeholder': '{price} *',
+  'part.seal-strip': 'strip of food-grade silicone sheet or closed-cell foam',
+  'part.slot-cover': 'cover for the slots past the media',
+  'part.hose-per-metre': 'hose of {bore} bore',
+  'column.needed': 'needed',
+  'column.to-get': 'to get',
+
+  'heading.build-tools': 'At hand',
+  'tool.measuring': 'Marked vessel, watch that shows seconds, ruler, plug meter.',
+  'tool.buckets': 'Two buckets that nothing but this owner’s filter gets; tank water in one, for the media.',
+  'tool.brushes': 'Bottle brush, hose brush, soft cloths; no soap.',
+  'tool.paper': 'Tray, dry newspaper.',
+  'tool.grease': 'Silicone grease for the seal.',
+  'tool.knife': 'Sharp knife, board, square, cut-resistant glove.',
+
+  'heading.build-cuts': 'Cut list',
+  'table.cuts': 'What is cut',
+  'column.piece': 'piece',
+  'column.outline': 'outline',
+  'column.thickness': 'thickness',
+  'column.count': 'count',
+  'column.for': 'for',
+  'cut.sides': '{across} × {other}',
+  'cut.strip': 'strip',
+  'cut.strip.fills': 'fills a gap of {gap}',
+  'cut.hose.intake': 'intake hose',
+  'cut.hose.outlet': 'outlet hose',
+  'cut.hose.bore': 'bore {bore}',
+  'cut.from.bought': '{what}, new',
+  'cut.from.there': '{what}, from what is in it',
+  'cut.from.both': '{what}, new or from what is in it',
+  'build.cuts.foam':
+    'Foam is cut {over} larger than its chamber each way, so that it holds itself against the walls (3 mm to 5 mm; common practice, no source); the dashed line is the chamber.',
+  'build.cuts.slot':
+    'In a slot it is cut wider, not higher: above the outlet edge the water would go round it.',
+  'build.cuts.fibre': 'Pads and floss are cut to the chamber’s own outline.',
+  'build.cuts.strip':
+    'Strips are as long as the gap that they close, {width} wide and a little thicker than the gap (common practice, no source).',
+  'build.cuts.measure':
+    'Measure the chamber before the first cut: every size follows from what was measured.',
+  'cut.title.one': 'Cut {number}: {what}',
+  'cut.title.many': 'Cut {number}: {what}, {count} pieces',
+  'cut.says': '{what}, {outline}.',
+  'cut.says.thick': '{what}, {outline}, {thickness} thick.',
+  'cut.caption': 'For {places}.',
+  'cut.caption.hose': 'Ends square and clean.',
+  'drawing.scale': 'Scale {ratio}',
+  'drawing.ruler': 'on paper 5 cm above, 2 in below',
+
+  'heading.build-before': 'Before it is opened',
+  'step.photograph':
+    'Photograph how it stands: hoses, taps, cable, and later every layer as it comes out, a ruler beside it; no people, no address.',
+  'step.flow.on-record':
+    'The flow as found is on record: {flow}, timed with {vessel}. Keep that vessel and that height of the outlet for the tests below.',
+  'step.flow.time':
+    'Time the flow as found, before anything is cleaned: a marked vessel at the height of the outlet, three runs of at least 15 s (common practice, no source).',
+  'step.watts.on-record': 'The watts at the plug are on record: {power}.',
+  'step.watts.read': 'Read the watts at the plug after ten minutes of running.',
+
+  'heading.build-open': 'Open and clean',
+  'step.open.canister':
+    'Pull the plugs, close the taps, part the hoses with their ends held above the surface of the tank, and carry the filter to a tray.',
+  'step.open.hanging':
+    'Pull the plugs, let the box run empty, lift it off the rim with both hands, and put it on a tray.',
+  'step.open.submerged':
+    'Pull the plugs and put a bag or bowl under the filter before it leaves the water, so that the dirt stays in it.',
+  'step.unpack':
+    'Lift the media out in order and note the place of each; keep all that bacteria live on wet, in tank water, out of the sun.',
+  'step.clean.housing':
+    'Wipe the housing, the seats of the media, the rotor, its shaft and its well; look for wear, cracks and grit. The motor stays closed.',
+  'step.clean.hoses': 'Brush hoses, taps and strainer through.',
+  'step.clean.intake': 'Brush intake and strainer through.',
+  'step.clean.media':
+    'Rinse in tank water what stays: foam is pressed out, biological media are only swished.',
+
+  'heading.build-alter': 'Alter',
+  'step.alter.turn-head':
+    'Turn the head by half a turn, only where ring, clips, ports and priming tube fit both ways; mark intake and outlet anew.',
+  'step.alter.move-trays': 'Put the trays in their new places, as they are packed below.',
+  'step.alter.seal-gaps':
+    'Lay the strips into the gaps beside the media so that they can be taken out again; leave every relief that belongs to the design free.',
+  'step.alter.close-upper-slots':
+    'Cover the slots past the media; below, at least three times the area of the pump’s own inlet stays open (common practice, no source).',
+  'step.alter.hose-bore':
+    'Fit hose of {size} bore with barbs and clips of that bore, only where the ports take them.',
+  'step.alter.shorten-hose': 'Cut each hose that is longer to {size}, ends square and clean.',
+  'step.alter.lower-outlet':
+    'Bring the outlet under the surface; keep a small hole just below the water line that breaks the siphon.',
+
+  'heading.build-pack': 'Pack',
+  'drawing.build-section.found': 'As it was packed, and is packed again: a section with the water in it.',
+  'drawing.build-section.planned': 'As it is to be packed: a section with the water in it.',
+  'drawing.build-section.left': 'As it is packed: a section with the water in it.',
+  'drawing.build-row': 'Step by step: what is packed at a step is hatched, what lies there already is plain.',
+  'drawing.step': 'step {number}',
+  'step.cut': 'Cut the pieces of the cut list and try each in its place, dry.',
+  'step.rinse-new': 'Rinse what is new until the water runs clear.',
+  'step.pack.upright': 'Pack {chamber}, from the bottom: {layers}.',
+  'step.pack.slot': 'Pack {chamber}, from the side of the pump: {layers}.',
+  'step.pack.empty': 'Leave {chamber} empty.',
+  'layer.cut': '{tag}, {depth} of {medium}',
+  'layer.poured': '{tag}, {depth} of {medium}, which is {volume}, {mass} dry',
+  'step.keep-third':
+    'Keep at least a third of the media that bacteria live on as they are for four weeks, in the filter or in a bag in the tank (common practice, no source).',
+
+  'heading.build-close': 'Close',
+  'step.close.canister':
+    'Put the head on, close the clips evenly and by hand, and look along the ring for a pinched place.',
+  'step.close.hanging': 'See that no medium stands above the outlet edge and that the overflow lip is free.',
+  'step.close.submerged': 'Close the box; see that no medium stands in the slots of the inlet.',
+
+  'heading.build-leak': 'Leak test',
+  'build.leak.none':
+    'It works under water: there is nothing to leak. Look at the cable and the housing instead.',
+  'step.leak.stand':
+    'Wipe the filter dry, stand it on dry paper on the bench, and fill it with the water standing as high above it as where it is installed.',
+  'step.leak.hang': 'Hang it level on a bucket or a spare tank with dry paper under it, and fill the box.',
+  'step.leak.run':
+    'Let it run so for 30 minutes (common practice, no source); feel along every joint and look at the paper.',
+  'step.leak.night': 'Where a seal was worked on, let it stand full overnight on fresh paper.',
+  'step.leak.fails': 'Any damp fails: open it, find the place, and begin the test anew.',
+  'blank.leak-run': '30 minutes running: from, to, paper dry',
+  'blank.leak-night': 'Overnight: from, to, paper dry',
+
+  'heading.build-run': 'Run and check',
+  'step.start.canister':
+    'Fill it, tip it until the air is out, and start it behind a residual-current device.',
+  'step.start.hanging':
+    'Hang it level and fill the box with tank water before it starts behind a residual-current device; it must never run dry.',
+  'step.start.submerged':
+    'Let the air out under water before it starts behind a residual-current device; it must never run dry.',
+  'step.check.flow': 'Time the flow with the same vessel at the same height as before: three runs.',
+  'step.check.flow.new': 'Time the flow with a marked vessel at the height of the outlet: three runs.',
+  'step.check.flow.left': 'As left it was timed at {flow}; time it again after any work on it.',
+  'step.check.expected': 'Clean, {flow} is expected, which is computed: {vessel} fills in about {time}.',
+  'step.check.watts': 'Read the watts at the plug after ten minutes; {power} is what it drew or should draw.',
+  'step.check.noise': 'Listen: what still rattles after half an hour is air, grit or a worn shaft.',
+  'step.check.surface': 'Look after a day: taps, hose ends, paper under the filter, level of the tank.',
+  'blank.run': 'Run {number}, time for {vessel}',
+  'blank.run.plain': 'Run {number}, volume and time',
+  'blank.watts': 'Watts at the plug',
+  'blank.noise': 'Noise',
+  'blank.tested-by': 'Tested by, day',
+
+  'heading.build-hygiene': 'Between the filters of two owners',
+};
