@@ -11,7 +11,7 @@ import { type DataOptions, dataFolder } from './dataFolder.ts';
 export const mainDemo = 'tall-drum';
 
 /** The demo jobs beside it. */
-const otherDemos = ['two-halves', 'back-hanger', 'corner-box', 'everything-wrong'] as const;
+const otherDemos = ['two-halves', 'back-hanger', 'corner-box', 'everything-wrong', 'handed-back'] as const;
 
 /** A demo job, beside the bundled program or in the repository. */
 export const demoNamed = (name: string): { readonly document: JobDocument; readonly model: Model } => {

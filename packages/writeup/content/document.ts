@@ -46,6 +46,8 @@ export type Block =
   | {
       readonly kind: 'paragraph';
       readonly id: string;
+      /** Said before the text, in bold: what it is about. */
+      readonly label?: string;
       readonly text: string;
       readonly tone?: 'lead' | 'soft';
     }

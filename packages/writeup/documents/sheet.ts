@@ -13,7 +13,7 @@ import { volume } from '../parts/quantities.ts';
 import { familyName, figuresPart, filterName, summaryPart } from '../parts/summary.ts';
 import { waterPathDrawing, waterPathPart } from '../parts/waterPath.ts';
 import { workingsPart } from '../parts/workings.ts';
-import { lastState, type Writer } from '../parts/writer.ts';
+import { heading, lastState, type Writer } from '../parts/writer.ts';
 import { documentOf } from './frame.ts';
 
 /** The owner's sheet and the published article: what was found, what was changed, what it does now. */
@@ -38,7 +38,7 @@ export const sheetDocument = (writer: Writer, theme: Theme): Document => {
       ...carriesPart(writer),
       ...costsPart(writer),
       ...claimsPart(writer),
-      { kind: 'heading', id: 'cautions', level: 2, text: writer.say('heading.cautions') },
+      heading(writer, 'cautions'),
       ...cautionBlocks(writer, 'care'),
       ...mediaCautions(writer),
       ...forbiddenPart(writer),

@@ -22,7 +22,7 @@ const blockText = (block: Block): string => {
     case 'heading':
       return `${depth(block.level)} ${plain(block.text)}`;
     case 'paragraph':
-      return line(block.text);
+      return block.label === undefined ? line(block.text) : `**${plain(block.label)}** ${plain(block.text)}`;
     case 'list':
       return block.items.map((item) => `- ${plain(item)}`).join('\n');
     case 'steps':

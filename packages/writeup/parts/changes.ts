@@ -48,7 +48,7 @@ const bedsText = (writer: Writer, { model, assessment }: AssessedState, chamberI
   return beds
     .map((bed) =>
       writer.say('bed.of-depth', {
-        depth: length(bed.depthM, 2),
+        depth: length(bed.depthM),
         medium: { name: model.media[bed.medium]!.name },
       }),
     )
@@ -128,7 +128,7 @@ export const changesPart = (writer: Writer): readonly Block[] => {
   const form = tense(writer.source);
   const items = alterationItems(writer);
   return [
-    { kind: 'heading', id: 'changes', level: 2, text: writer.say(`heading.changes.${form}`) },
+    { kind: 'heading', id: 'heading-changes', level: 2, text: writer.say(`heading.changes.${form}`) },
     ...paragraph('changes-why', [writer.say(`changes.why.${form}`), ...changeSentences(writer)]),
     ...(items.length === 0 ? [] : [{ kind: 'list', id: 'alterations', items } as const]),
     packingTable(writer),

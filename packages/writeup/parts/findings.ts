@@ -1,7 +1,7 @@
 import type { Finding } from '@fettle/engine/assessment/assessment.ts';
 import type { Block } from '../content/document.ts';
 import type { AssessedState } from '../source.ts';
-import { computedFlow, duration, feed } from './quantities.ts';
+import { comparedFlow, duration, feed } from './quantities.ts';
 import { faultsOf, heading, paragraph, placeIn, type Writer } from './writer.ts';
 
 /** What a finding says, in the language. */
@@ -18,7 +18,7 @@ const effectCells = (writer: Writer, { effect }: Finding): readonly string[] => 
       ? writer.say('effect.same', { value: before })
       : writer.say('effect.from-to', { before, after });
   return [
-    from(writer.fact(computedFlow(flow.beforeM3PerS)), writer.fact(computedFlow(flow.afterM3PerS))),
+    from(writer.fact(comparedFlow(flow.beforeM3PerS)), writer.fact(comparedFlow(flow.afterM3PerS))),
     from(writer.fact(feed(fed.beforeKgPerS)), writer.fact(feed(fed.afterKgPerS))),
     from(
       writer.fact(duration(cleaningInterval.beforeS, cleaningInterval.beforeBeyond)),
@@ -31,15 +31,16 @@ const faultBlocks = (writer: Writer, finding: Finding, number: number): readonly
   const { found } = writer.source;
   const place = placeIn(writer, found, finding.place);
   const id = `finding-${finding.id}${number}`;
-  return paragraph(id, [
-    writer.say('finding.numbered', {
-      number,
-      severity: writer.say(`severity.${finding.severity}`),
-      place,
-    }),
+  const label = writer.say('finding.numbered', {
+    number,
+    severity: writer.say(`severity.${finding.severity}`),
+    place,
+  });
+  const text = [
     findingText(writer, found, finding),
     writer.say('finding.cure', { cure: cureText(writer, found, finding) }),
-  ]);
+  ].join(' ');
+  return [{ kind: 'paragraph', id, label, text }];
 };
 
 const effectTable = (writer: Writer, faults: readonly Finding[]): readonly Block[] => {

@@ -1,3 +1,4 @@
+import { COMPUTED_DOUBT } from '@fettle/engine/assessment/findings/measured.ts';
 import type { Doubt } from '@fettle/engine/model/figure.ts';
 import type { Printable } from '@fettle/engine/quantities/printQuantity.ts';
 import type { Fact } from '@fettle/engine/wording/said.ts';
@@ -10,14 +11,17 @@ export const flow = (value: number, doubtM3PerS?: number): Printable => ({
   ...withDoubt(doubtM3PerS),
 });
 
-/** A computed flow is good to two figures. */
-export const computedFlow = (value: number): Printable => ({ value, dimension: 'flow', digits: 2 });
+/** A computed flow with the doubt that it is taken to have until ranges are computed. */
+export const computedFlow = (value: number): Printable => flow(value, COMPUTED_DOUBT * value);
+
+/** A computed flow beside another of the same filter: what both have wrong alike does not part them. */
+export const comparedFlow = (value: number): Printable => ({ value, dimension: 'flow' });
 
 export const length = (value: number, digits = 3): Printable => ({ value, dimension: 'length', digits });
 
 export const volume = (value: number, digits = 2): Printable => ({ value, dimension: 'volume', digits });
 
-export const mass = (value: number): Printable => ({ value, dimension: 'mass', digits: 2 });
+export const mass = (value: number): Printable => ({ value, dimension: 'mass', digits: 3 });
 
 export const power = (value: number, doubtW?: number): Printable => ({
   value,

@@ -38,7 +38,7 @@ export const tense = ({ after }: WriteUpSource): 'found' | 'planned' | 'left' =>
 
 export const heading = (writer: Writer, id: string, level: 1 | 2 | 3 = 2): Block => ({
   kind: 'heading',
-  id,
+  id: `heading-${id}`,
   level,
   text: writer.say(`heading.${id}`),
 });

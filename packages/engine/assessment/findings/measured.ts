@@ -20,8 +20,8 @@ export interface Comparison {
 
 type Compared = Omit<Comparison, 'used'>;
 
-/** Until ranges are computed, a computed figure is taken to be this far off (from memory). */
-const COMPUTED_DOUBT = 0.15;
+/** Until ranges are computed, a computed flow is taken to be this far off, as a share of it (from memory). */
+export const COMPUTED_DOUBT = 0.15;
 
 const emptied = (model: Model): Model => ({ ...model, packing: {} });
 

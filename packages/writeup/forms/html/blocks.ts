@@ -1,5 +1,5 @@
 import type { Block, Danger, Document, KeyFigure } from '../../content/document.ts';
-import { escaped, tag } from './markup.ts';
+import { tag, text } from './markup.ts';
 
 type Of<Kind extends Block['kind']> = Extract<Block, { kind: Kind }>;
 
@@ -24,13 +24,13 @@ const keyFigure = ({ label, metric, us, note }: KeyFigure): string =>
   tag(
     'div',
     { class: 'figure' },
-    tag('dt', {}, escaped(label)),
+    tag('dt', {}, text(label)),
     tag(
       'dd',
       {},
-      tag('strong', {}, escaped(metric)),
-      us === undefined ? '' : tag('span', { class: 'us' }, escaped(us)),
-      note === undefined ? '' : tag('span', { class: 'note' }, escaped(note)),
+      tag('strong', {}, text(metric)),
+      us === undefined ? '' : tag('span', { class: 'us' }, text(us)),
+      note === undefined ? '' : tag('span', { class: 'note' }, text(note)),
     ),
   );
 
@@ -40,20 +40,18 @@ const table = ({ id, caption, columns, rows, foot }: Of<'table'>): string => {
     row
       .map((cell, at) =>
         at === 0 && cell !== ''
-          ? tag('th', { scope: 'row', class: align(at) }, escaped(cell))
-          : tag('td', { class: align(at) }, escaped(cell)),
+          ? tag('th', { scope: 'row', class: align(at) }, text(cell))
+          : tag('td', { class: align(at) }, text(cell)),
       )
       .join('');
-  const head = columns.map((column, at) =>
-    tag('th', { scope: 'col', class: align(at) }, escaped(column.head)),
-  );
+  const head = columns.map((column, at) => tag('th', { scope: 'col', class: align(at) }, text(column.head)));
   return tag(
     'div',
     { class: 'scrolls', role: 'region', 'aria-labelledby': `${id}-caption`, tabindex: 0 },
     tag(
       'table',
       { id },
-      tag('caption', { id: `${id}-caption` }, escaped(caption)),
+      tag('caption', { id: `${id}-caption` }, text(caption)),
       tag('thead', {}, tag('tr', {}, ...head)),
       tag('tbody', {}, ...rows.map((row) => tag('tr', {}, cells(row)))),
       foot === undefined ? '' : tag('tfoot', {}, tag('tr', {}, cells(foot))),
@@ -65,18 +63,23 @@ const steps = ({ id, first, items }: Of<'steps'>): string =>
   tag(
     'ol',
     { id, start: first === 1 ? undefined : first },
-    ...items.map((item) => tag('li', {}, escaped(item))),
+    ...items.map((item) => tag('li', {}, text(item))),
   );
 
 /** One block as markup; drawings are put in whole. */
 export const blockMarkup = (block: Block, { drawings }: Pick<Document, 'drawings'>): string => {
   switch (block.kind) {
     case 'heading':
-      return tag(`h${block.level}`, { id: block.id }, escaped(block.text));
+      return tag(`h${block.level}`, { id: block.id }, text(block.text));
     case 'paragraph':
-      return tag('p', { id: block.id, class: block.tone }, escaped(block.text));
+      return tag(
+        'p',
+        { id: block.id, class: block.tone },
+        block.label === undefined ? '' : `${tag('strong', {}, text(block.label))} `,
+        text(block.text),
+      );
     case 'list':
-      return tag('ul', { id: block.id }, ...block.items.map((item) => tag('li', {}, escaped(item))));
+      return tag('ul', { id: block.id }, ...block.items.map((item) => tag('li', {}, text(item))));
     case 'steps':
       return steps(block);
     case 'caution':
@@ -84,7 +87,7 @@ export const blockMarkup = (block: Block, { drawings }: Pick<Document, 'drawings
         'p',
         { id: block.id, class: 'caution' },
         mark(block.danger),
-        tag('span', {}, escaped(block.text)),
+        tag('span', {}, text(block.text)),
       );
     case 'figures':
       return tag('dl', { id: block.id, class: 'figures' }, ...block.figures.map(keyFigure));
@@ -95,13 +98,13 @@ export const blockMarkup = (block: Block, { drawings }: Pick<Document, 'drawings
         'figure',
         { id: block.id, class: block.width },
         drawings[block.drawing] ?? '',
-        tag('figcaption', {}, escaped(block.caption)),
+        tag('figcaption', {}, text(block.caption)),
       );
     case 'blanks':
       return tag(
         'ul',
         { id: block.id, class: 'blanks' },
-        ...block.labels.map((label) => tag('li', {}, escaped(label))),
+        ...block.labels.map((label) => tag('li', {}, text(label))),
       );
     case 'page-break':
       return '<hr class="page-break">';

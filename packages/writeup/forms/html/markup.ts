@@ -1,11 +1,8 @@
-/** Text as markup. */
-export const escaped = (text: string): string =>
-  text
-    .replace(/&/g, '&amp;')
-    .replace(/</g, '&lt;')
-    .replace(/>/g, '&gt;')
-    .replace(/"/g, '&quot;')
-    .replace(/'/g, '&#39;');
+import { escapeXml as escaped } from '@fettle/drawing/svg.ts';
+import { joined } from '../joints.ts';
+
+/** Text as markup, its figures held together. */
+export const text = (plain: string): string => escaped(joined(plain));
 
 /** An element; attributes without a value are left out, content is markup. */
 export const tag = (

@@ -1,6 +1,7 @@
+import { escapeXml as escaped } from '@fettle/drawing/svg.ts';
 import type { Document } from '../../content/document.ts';
 import { blockMarkup } from './blocks.ts';
-import { escaped, tag } from './markup.ts';
+import { tag, text } from './markup.ts';
 import { style } from './style.ts';
 
 /** What a page knows beside its document. */
@@ -47,9 +48,9 @@ export const toPage = (document: Document, facts: PageFacts = {}): string => {
   const main = tag(
     'main',
     {},
-    tag('header', {}, tag('h1', {}, escaped(title)), tag('p', { class: 'subtitle' }, escaped(subtitle))),
+    tag('header', {}, tag('h1', {}, text(title)), tag('p', { class: 'subtitle' }, text(subtitle))),
     ...blocks.map((block) => `\n${blockMarkup(block, document)}`),
-    `\n${tag('footer', {}, escaped(foot))}`,
+    `\n${tag('footer', {}, text(foot))}`,
   );
   return `<!doctype html>
 <html lang="${language}" dir="${direction}">

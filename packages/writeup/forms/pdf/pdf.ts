@@ -2,6 +2,7 @@ import { readFileSync } from 'node:fs';
 import { NodeCompiler, PdfStandard } from '@myriaddreamin/typst-ts-node-compiler';
 import type { Document, DrawingBlock } from '../../content/document.ts';
 import { fontFiles } from '../fonts.ts';
+import { joinedThroughout } from '../joints.ts';
 import { template } from './template.ts';
 
 /** Sizes of paper that a workshop has. */
@@ -50,7 +51,13 @@ const widthsOf = ({ blocks, drawings }: Document): Readonly<Record<string, numbe
  */
 export const toPdf = (document: Document, paper: Paper): Uint8Array => {
   const typst = typesetter();
-  const data = JSON.stringify({ ...document, paper: papers[paper], widths: widthsOf(document) });
+  const { drawings, ...said } = document;
+  const data = JSON.stringify({
+    ...joinedThroughout(said),
+    drawings,
+    paper: papers[paper],
+    widths: widthsOf(document),
+  });
   const result = typst.compile({ mainFileContent: template, inputs: { data } });
   if (result.result === null) throw new Error(`the typesetter refused ${document.id}: ${complaint(result)}`);
   const bytes = typst.pdf(result.result, { pdfStandard: PdfStandard.UA_1, creationTimestamp: 0 });

@@ -23,12 +23,12 @@ export const template = `
 #show heading: set block(sticky: true)
 #show heading.where(level: 2): it => block(width: 100%, above: 1.9em, below: 0.85em, sticky: true, stroke: (top: 1.2pt), inset: (top: 0.55em), text(13pt, weight: 700, it.body))
 #show heading.where(level: 3): it => block(above: 1.4em, below: 0.7em, sticky: true, text(10.5pt, weight: 600, it.body))
+#show figure: set align(start)
 #show figure.caption: set align(start)
 #show figure.caption: set text(9pt, fill: soft)
 #show figure.where(kind: table): set figure.caption(position: top)
 #show figure.where(kind: table): set figure(numbering: none, supplement: none, gap: 0.5em)
 #show figure.where(kind: image): set figure(numbering: none, supplement: none)
-#show figure.where(kind: table): set block(breakable: true)
 
 #let marks = (
   mains: polygon(fill: black, (60%, 0%), (10%, 58%), (46%, 58%), (38%, 100%), (92%, 38%), (54%, 38%)),
@@ -37,30 +37,34 @@ export const template = `
 
 #let cell(content, bold: false) = if bold { text(weight: 600, content) } else { content }
 
-#let draw-table(block) = figure(
+#let draw-table(made) = {
+  // A short table stays whole: its caption must not be left behind at the foot of a page.
+  show figure: set block(breakable: made.rows.len() > 12)
+  figure(
   kind: table,
-  caption: text(weight: 600, fill: black, block.caption),
+  caption: text(weight: 600, fill: black, made.caption),
   {
     set text(8.4pt)
     set par(leading: 0.5em)
     table(
-      columns: block.columns.map(c => c.at("share", default: 1) * 1fr),
-      align: block.columns.map(c => if c.align == "right" { end + top } else { start + top }),
+      columns: made.columns.map(c => c.at("share", default: 1) * 1fr),
+      align: made.columns.map(c => if c.align == "right" { end + top } else { start + top }),
       inset: (x: 3pt, y: 3.6pt),
       stroke: (x, y) => (bottom: if y == 0 { 0.9pt } else { hair }),
-      table.header(..block.columns.map(c => cell(c.head, bold: true))),
-      ..block.rows.flatten(),
-      ..if "foot" in block { (table.footer(repeat: false, ..block.foot.map(c => cell(c, bold: true))),) } else { () },
+      table.header(..made.columns.map(c => cell(c.head, bold: true))),
+      ..made.rows.flatten(),
+      ..if "foot" in made { (table.footer(repeat: false, ..made.foot.map(c => cell(c, bold: true))),) } else { () },
     )
   },
 )
+}
 
-#let draw-figures(block) = grid(
-  columns: (1fr,) * calc.min(4, block.figures.len()),
+#let draw-figures(made) = grid(
+  columns: (1fr,) * calc.min(4, made.figures.len()),
   gutter: 0pt,
   stroke: hair,
   inset: 7pt,
-  ..block.figures.map(one => [
+  ..made.figures.map(one => [
     #set par(leading: 0.45em, spacing: 0.55em)
     #text(15pt, weight: 700, one.metric) \\
     #if "us" in one [#text(9pt, fill: soft, one.us) \\ ]
@@ -74,14 +78,15 @@ export const template = `
   if kind == "heading" { heading(level: item.level, item.text) }
   else if kind == "paragraph" {
     let tone = item.at("tone", default: "")
-    if tone == "lead" { par(text(11pt, item.text)) }
-    else if tone == "soft" { par(text(8.6pt, fill: soft, item.text)) }
-    else { par(item.text) }
+    let label = if "label" in item { strong(item.label) + [ ] } else { [] }
+    if tone == "lead" { par(text(11pt, label + item.text)) }
+    else if tone == "soft" { par(text(8.6pt, fill: soft, label + item.text)) }
+    else { par(label + item.text) }
   }
   else if kind == "list" { list(..item.items) }
   else if kind == "steps" { enum(start: item.first, ..item.items) }
   else if kind == "caution" {
-    block(width: 100%, breakable: false, stroke: 1pt, inset: 6pt, grid(columns: (auto, 1fr), gutter: 7pt, mark(item.danger), item.text))
+    block(width: 100%, breakable: false, above: 0.6em, below: 0.6em, stroke: 1pt, inset: 6pt, grid(columns: (auto, 1fr), gutter: 7pt, mark(item.danger), item.text))
   }
   else if kind == "figures" { block(width: 100%, breakable: false, draw-figures(item)) }
   else if kind == "table" { draw-table(item) }

@@ -39,7 +39,7 @@ export const figureSentences: Readonly<Record<string, string>> = {
   'bound.none': 'by nothing',
   'table.serves': 'Tank that it serves, {day} after every bed was cleaned',
   'stock.light': 'light: half the feed of a normal stock',
-  'stock.normal': 'normal: 0.8 g of dry feed a day for each 100 L (26 US gal)',
+  'stock.normal': 'normal: 0.8 g/d of dry feed for each 100 L (26.4 US gal)',
   'stock.heavy': 'heavy: twice the feed of a normal stock',
   'cleaning.bed-flow':
     'It wants cleaning after about {interval}, when the bed that clogs first lets a third less water through; the flow at the tank is then {flow} of clean.',

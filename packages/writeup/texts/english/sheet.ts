@@ -1,7 +1,7 @@
 /** Sentences of the sheet: what was found, what was done, what it does now. */
 export const sheetSentences: Readonly<Record<string, string>> = {
-  'sheet.title': '{filter}: what was found and what it does now',
-  'sheet.subtitle': '{family}, for a tank of {volume}',
+  'sheet.title': '{filter}',
+  'sheet.subtitle': 'What was found and what it does now: {family}, for a tank of {volume}.',
   'sheet.description': '{filter}, opened, followed, measured and re-packed: figures in metric and US units.',
   'sheet.foot': '{filter}{number}. Model edition {edition}.',
   'sheet.number': ', job {number}',
@@ -33,7 +33,7 @@ export const sheetSentences: Readonly<Record<string, string>> = {
   'figure.before': 'as found {before}',
   'figure.as-before': 'as it was found',
   'doubt.computed':
-    'Computed figures hang on what was measured and assumed; their ranges are not computed yet, so they are rounded to two figures. Measured figures carry their doubt: 95 of 100 such ranges hold the true value.',
+    'Figures after ± are doubts: 95 of 100 such ranges hold the true value. Computed flows are taken to be good to 15 % (from memory); the ranges of the other computed figures are not computed yet, so they are rounded to two figures.',
   'doubt.interval': 'That time is good to a factor of three either way.',
   'doubt.carries':
     'The range of this figure is not computed yet: take it as a guide, and let tests of ammonia and nitrite decide.',
