@@ -27,7 +27,7 @@ const complaint = (result: ReturnType<NodeCompiler['compile']>): string => {
 
 /** Width of the text on the narrower paper, and the most height that a drawing takes of a page, mm. */
 const textWidth = 174;
-const tallest: Readonly<Record<DrawingBlock['width'], number>> = { full: 175, half: 140, true: 250 };
+const tallest: Readonly<Record<DrawingBlock['width'], number>> = { full: 160, half: 140, true: 250 };
 
 /** How wide each drawing is set, mm, by its block: its own width where its scale must hold, else what fits. */
 const widthsOf = ({ blocks, drawings }: Document): Readonly<Record<string, number>> =>
