@@ -67,7 +67,9 @@ describe('help', () => {
           .map((word) => (word === 'job.yaml' && command === 'new' ? path('new.yaml') : word))
           .map((word) => (word === 'job.yaml' || word === '-' ? file : word))
           .map((word) => (/\.(?:svg|jpg|yaml)$/.test(word) && word !== file ? path(word) : word))
-          .map((word) => (['everything', 'two-jobs', 'pictures'].includes(word) ? path(word) : word))
+          .map((word) =>
+            ['everything', 'two-jobs', 'pictures', 'written-up', 'sheets'].includes(word) ? path(word) : word,
+          )
           .map((word) => (word.startsWith('backups/') ? join(data, 'backups', backup) : word));
         const extra = command === 'plan' ? ['--cap', '20'] : [];
         const inRecords = out.includes('--data') ? ['--data', data] : [];

@@ -3,6 +3,7 @@ import type { Assessment, Finding } from '@fettle/engine/assessment/assessment.t
 import { powerW } from '@fettle/engine/assessment/cost.ts';
 import { findingsOf } from '@fettle/engine/assessment/findings/find.ts';
 import { type Comparison, compareTests } from '@fettle/engine/assessment/findings/measured.ts';
+import { saysAndCure } from '@fettle/engine/assessment/findings/rule.ts';
 import { holdClaims } from '@fettle/engine/claims/holdClaims.ts';
 import type { Holding } from '@fettle/engine/claims/holding.ts';
 import { readClaims } from '@fettle/engine/claims/readClaims.ts';
@@ -10,6 +11,8 @@ import { bestShutoffTest } from '@fettle/engine/model/benchTests.ts';
 import type { Model } from '@fettle/engine/model/model.ts';
 import { statedShutoffHead } from '@fettle/engine/model/pump.ts';
 import type { System } from '@fettle/engine/quantities/displayUnits.ts';
+import { engineEnglish } from '@fettle/engine/wording/english/english.ts';
+import { word } from '@fettle/engine/wording/word.ts';
 
 /** One job with everything that was found out about it. */
 export interface AssessedJob {
@@ -59,13 +62,19 @@ export const holdClaimsOf = (model: Model, assessment: Assessment): readonly Hol
 const claimFindings = (claims: readonly Holding[]): Finding[] =>
   claims
     .filter((claim) => claim.verdict === 'contradicts-itself')
-    .map((claim) => ({
-      id: 'claim-contradicts-itself',
-      severity: 'note',
-      place: 'claims',
-      says: `The maker's “${claim.says}” contradicts itself: ${claim.detail}`,
-      cure: 'Ask the maker which one is meant; go by what was measured or computed here.',
-    }));
+    .map((claim) => {
+      const sayings = saysAndCure('claim-contradicts-itself', { claim: claim.says, detail: claim.said });
+      const wording = { language: engineEnglish, units: 'both' } as const;
+      return {
+        id: 'claim-contradicts-itself',
+        severity: 'note',
+        place: 'claims',
+        said: sayings.says,
+        cureSaid: sayings.cure,
+        says: word(sayings.says, wording),
+        cure: word(sayings.cure, wording),
+      };
+    });
 
 /** Assesses a job: figures, findings, claims, bench tests beside what was computed. */
 export const assessJob = (model: Model, options: AssessJobOptions = {}): AssessedJob => {

@@ -1,5 +1,6 @@
 import type { Layout } from '../families/layout.ts';
 import type { Stage, Substance } from '../model/medium.ts';
+import type { Said } from '../wording/said.ts';
 
 /** Where a part of the pump's head goes. */
 export interface HeadShare {
@@ -59,17 +60,6 @@ export type BindingLimit =
   | 'nitrite'
   | 'ammonia-toxicity'
   | 'none';
-
-/** A limit as people say it, after “bound”. */
-export const BOUND_BY: Readonly<Record<BindingLimit, string>> = {
-  area: 'by the area open to bacteria',
-  flow: 'by the flow',
-  oxygen: 'by the oxygen left in the water',
-  alkalinity: 'by the water’s pH and alkalinity',
-  nitrite: 'by nitrite, the second step of the bacteria',
-  'ammonia-toxicity': 'by un-ionized ammonia, at this pH',
-  none: 'by nothing',
-};
 
 /** A chemical bed on the day of the comparison. */
 export interface ChemicalState {
@@ -139,6 +129,8 @@ export interface Cost {
 export interface Warning {
   readonly code: string;
   readonly place: string;
+  readonly said: Said;
+  /** The same in English. */
   readonly says: string;
 }
 
@@ -193,11 +185,14 @@ export interface Finding {
   readonly severity: 'grave' | 'marked' | 'slight' | 'note' | 'strength';
   /** Chamber, bed, hose or measurement that it points at. */
   readonly place: string;
-  /** One sentence with its evidence. */
+  /** One sentence with its evidence, and what cures it, before they are put into a language. */
+  readonly said: Said;
+  readonly cureSaid: Said;
+  /** The same in English, in the units asked for. */
   readonly says: string;
+  readonly cure: string;
   /** Difference between the filter with only this cured and as it is; absent where there is no cure to compute. */
   readonly effect?: Effect;
-  readonly cure: string;
 }
 
 /** What a change does, on the day on which packings are compared. */

@@ -4,11 +4,20 @@ import {
   bedResistanceEisfeldSchnitzlein2001Range,
 } from '../laws/hydraulics/beds.ts';
 import { pHFactorRange, temperatureFactorRange } from '../laws/life/nitrification.ts';
+import { engineEnglish } from '../wording/english/english.ts';
+import { quantity } from '../wording/facts.ts';
+import { type Fact, said } from '../wording/said.ts';
+import { word } from '../wording/word.ts';
 import type { BedState, Warning } from './assessment.ts';
 import type { Compiled } from './compiled.ts';
 
 const FEWEST_PIECES_ACROSS = 10;
 const LEAST_AFFINITY_SPEED = 1 / 3;
+
+const warning = (code: string, place: string, facts: Readonly<Record<string, Fact>> = {}): Warning => {
+  const saying = said(`warning.${code}`, facts);
+  return { code, place, said: saying, says: word(saying, { language: engineEnglish, units: 'metric' }) };
+};
 
 const outside = (
   value: number,
@@ -17,34 +26,28 @@ const outside = (
 
 const temperature = (compiled: Compiled): Warning[] => {
   if (!outside(compiled.model.tank.temperatureK, temperatureFactorRange.temperatureK)) return [];
-  const says =
-    'The bacteria were measured between 6 and 30 °C; colder is drawn out, and warmer their rates fall where the models let them rise.';
-  return [{ code: 'temperature-outside-kinetics', place: 'tank', says }];
+  const { least, most } = temperatureFactorRange.temperatureK;
+  return [
+    warning('temperature-outside-kinetics', 'tank', {
+      least: { ...quantity(least, 'temperature'), digits: 2 },
+      most: { ...quantity(most, 'temperature'), digits: 2 },
+    }),
+  ];
 };
 
 const acidity = (compiled: Compiled): Warning[] => {
-  if (!outside(compiled.model.tank.pH, { least: 6.7, most: pHFactorRange.pH.most })) return [];
-  const says =
-    'What pH leaves of the bacteria was measured from 6.7 to 8.5; below, the line is drawn out to nothing at 6.1, above it is taken as full.';
-  return [{ code: 'pH-outside-kinetics', place: 'tank', says }];
+  const { most } = pHFactorRange.pH;
+  if (!outside(compiled.model.tank.pH, { least: 6.7, most })) return [];
+  return [warning('pH-outside-kinetics', 'tank', { least: 6.7, most, nothing: 6.1 })];
 };
 
 const unfed = (compiled: Compiled): Warning[] => {
   if (compiled.model.tank.feedKgPerS > 0) return [];
-  const says = 'The tank is not fed, so no dirt is made: what the filter carries is that of clean media.';
-  return [{ code: 'no-feed-no-dirt', place: 'tank', says }];
+  return [warning('no-feed-no-dirt', 'tank')];
 };
 
 const saltWater = (compiled: Compiled): Warning[] =>
-  compiled.model.tank.salinity <= 1
-    ? []
-    : [
-        {
-          code: 'kinetics-are-fresh-water',
-          place: 'tank',
-          says: 'The rates of the bacteria were measured in fresh water; salted tanks ripen more slowly and may carry less.',
-        },
-      ];
+  compiled.model.tank.salinity <= 1 ? [] : [warning('kinetics-are-fresh-water', 'tank')];
 
 /** Grains have the wall in their law; foam is cut to fit and floss fills what it is put into. */
 const thinAcross = (compiled: Compiled): Warning[] =>
@@ -52,8 +55,8 @@ const thinAcross = (compiled: Compiled): Warning[] =>
     const chamber = compiled.layout.chambers.find(({ id }) => id === bed.chamber)!;
     const across = chamber.widthM / bed.pieceM;
     if (bed.medium.resistance.law !== 'hollow' || across >= FEWEST_PIECES_ACROSS) return [];
-    const says = `The chamber is only ${Number(across.toPrecision(2))} pieces of ${bed.medium.name} wide: more water runs along its walls than is computed.`;
-    return [{ code: 'few-pieces-across', place: bed.id, says }];
+    const evidence = { pieces: Number(across.toPrecision(2)), medium: { name: bed.medium.name } };
+    return [warning('few-pieces-across', bed.id, evidence)];
   });
 
 const lawRange = (law: 'grains' | 'hollow') =>
@@ -68,8 +71,7 @@ const bedLaws = (compiled: Compiled, cleanFlowM3PerS: number): Warning[] =>
     const range = lawRange(law);
     if (!outside(bed.voidage, range.voidage) && (!('reynolds' in range) || Re <= range.reynolds.most))
       return [];
-    const says = `The bed of ${bed.medium.name} lies outside what its law of resistance was measured for, in voidage or speed.`;
-    return [{ code: 'bed-outside-law', place: bed.id, says }];
+    return [warning('bed-outside-law', bed.id, { medium: { name: bed.medium.name } })];
   });
 
 const deepDirt = (compiled: Compiled, beds: readonly BedState[]): Warning[] =>
@@ -77,23 +79,20 @@ const deepDirt = (compiled: Compiled, beds: readonly BedState[]): Warning[] =>
     const bed = compiled.beds.find(({ id }) => id === state.id)!;
     const depositFraction = state.dirtFraction * bed.voidage;
     if (depositFraction <= resistanceRatioMaysHunt2005Range.depositFraction.most) return [];
-    const says = `The ${bed.medium.name} holds more dirt than the law of clogging was measured for; it is clogged, but its resistance is a guess.`;
-    return [{ code: 'dirt-outside-law', place: bed.id, says }];
+    return [warning('dirt-outside-law', bed.id, { medium: { name: bed.medium.name } })];
   });
 
 const slowPump = (compiled: Compiled): Warning[] => {
   const { pump } = compiled.model.filter;
   if (pump.speedRatio >= LEAST_AFFINITY_SPEED) return [];
-  const says = 'Below a third of its speed a pump departs from the affinity laws that are used here.';
-  return [{ code: 'pump-speed-outside-affinity', place: 'pump', says }];
+  return [warning('pump-speed-outside-affinity', 'pump')];
 };
 
 const beyondCurve = (compiled: Compiled, cleanFlowM3PerS: number): Warning[] => {
   const { curve, speedRatio } = compiled.model.filter.pump;
   const last = curve.kind === 'points' ? curve.points.at(-1)!.flowM3PerS : curve.freeFlowM3PerS;
   if (cleanFlowM3PerS <= last * speedRatio) return [];
-  const says = 'The flow lies beyond the last point of the pump’s curve, which is drawn out straight there.';
-  return [{ code: 'flow-beyond-pump-curve', place: 'pump', says }];
+  return [warning('flow-beyond-pump-curve', 'pump')];
 };
 
 /**

@@ -1,6 +1,6 @@
-import type { Dimension } from '../quantities/dimensions.ts';
-import { printBoth } from '../quantities/printQuantity.ts';
-import type { Computed, Holding } from './holding.ts';
+import { quantity as fact, number } from '../wording/facts.ts';
+import { type Said, said } from '../wording/said.ts';
+import { type Computed, type Holding, holding, type Told } from './holding.ts';
 import type { Claim, ClaimedQuantity } from './readClaims.ts';
 
 /**
@@ -15,18 +15,12 @@ export const claimTolerance = 0.1;
  */
 export const mostUsableAreaPerM = 3000;
 
-type Told = Pick<Holding, 'verdict' | 'detail' | 'ratio'>;
-
-function print(value: number, dimension: Dimension): string {
-  return printBoth({ value, dimension });
-}
-
 /** Ours against the claim: met within the tolerance, or not. */
-function compare(ours: number, claimed: number, sentence: (share: string) => string): Told {
-  if (claimed === 0) return { verdict: 'not-checked', detail: 'Nothing can be held against a claim of 0.' };
+function compare(ours: number, claimed: number, sentence: (share: Said) => Said): Told {
+  if (claimed === 0) return { verdict: 'not-checked', said: said('claim.zero') };
   const ratio = ours / claimed;
   const verdict = Math.abs(ratio - 1) <= claimTolerance + 1e-9 ? 'agrees' : 'differs-from-ours';
-  return { verdict, detail: sentence(`${ratio.toPrecision(3)} of the claim`), ratio };
+  return { verdict, said: sentence(said('claim.share', { ratio: number(ratio) })), ratio };
 }
 
 /** A figure claimed, as one number or a range. */
@@ -37,19 +31,16 @@ interface Claimed {
 
 function holdFlow(claimed: number, { flowM3PerS, ratedFlowM3PerS }: Computed): Told | undefined {
   if (flowM3PerS !== undefined) {
-    const rated =
+    const ours = fact(flowM3PerS, 'flow');
+    return compare(flowM3PerS, claimed, (share) =>
       ratedFlowM3PerS === undefined
-        ? ''
-        : ` The pump alone, at no head, gives ${print(ratedFlowM3PerS, 'flow')}.`;
-    return compare(
-      flowM3PerS,
-      claimed,
-      (share) => `At the tank it is ${print(flowM3PerS, 'flow')}, ${share}.${rated}`,
+        ? said('claim.flow', { ours, share })
+        : said('claim.flow-and-rated', { ours, share, rated: fact(ratedFlowM3PerS, 'flow') }),
     );
   }
   if (ratedFlowM3PerS === undefined) return undefined;
-  const ours = print(ratedFlowM3PerS, 'flow');
-  return compare(ratedFlowM3PerS, claimed, (share) => `The pump alone, at no head, gives ${ours}, ${share}.`);
+  const ours = fact(ratedFlowM3PerS, 'flow');
+  return compare(ratedFlowM3PerS, claimed, (share) => said('claim.pump-flow', { ours, share }));
 }
 
 /** Two statements of one flow in different units differ by their rounding, which is half a per cent at most. */
@@ -58,67 +49,65 @@ const sameStatement = 0.005;
 /** A statement about the pump alone is held against the pump alone; what the head leaves of it is told beside. */
 function holdPumpFlow(claimed: number, computed: Computed): Told | undefined {
   const { flowM3PerS, ratedFlowM3PerS, ratedFlowMeasured } = computed;
-  const share = claimed > 0 && flowM3PerS !== undefined ? (flowM3PerS / claimed).toPrecision(3) : undefined;
-  const atTank =
-    share === undefined || flowM3PerS === undefined
-      ? ''
-      : ` At the tank, after the head of hoses, lift and media, it is ${print(flowM3PerS, 'flow')}, ${share} of that.`;
+  const atTank = (detail: Said): Said =>
+    claimed > 0 && flowM3PerS !== undefined
+      ? said('claim.at-the-tank', {
+          detail,
+          flow: fact(flowM3PerS, 'flow'),
+          ratio: number(flowM3PerS / claimed),
+        })
+      : detail;
   if (ratedFlowM3PerS === undefined) {
-    if (atTank === '') return undefined;
-    return { verdict: 'not-checked', detail: `The pump alone was not measured.${atTank}` };
+    if (!(claimed > 0) || flowM3PerS === undefined) return undefined;
+    return { verdict: 'not-checked', said: atTank(said('claim.pump-not-measured')) };
   }
   const same = claimed > 0 && Math.abs(ratedFlowM3PerS / claimed - 1) <= sameStatement;
-  if (same && ratedFlowMeasured !== true) {
-    const detail = `This is the statement that the job takes as the pump's rated flow, so it cannot be held against that.${atTank}`;
-    return { verdict: 'not-checked', detail };
-  }
-  const ours = print(ratedFlowM3PerS, 'flow');
-  return compare(
-    ratedFlowM3PerS,
-    claimed,
-    (part) => `The pump alone, at no head, gives ${ours}, ${part}.${atTank}`,
-  );
+  if (same && ratedFlowMeasured !== true)
+    return { verdict: 'not-checked', said: atTank(said('claim.is-the-rating')) };
+  const ours = fact(ratedFlowM3PerS, 'flow');
+  return compare(ratedFlowM3PerS, claimed, (share) => atTank(said('claim.pump-flow', { ours, share })));
 }
 
 function holdTank({ value, from }: Claimed, { servedM3 }: Computed): Told | undefined {
   if (!servedM3) return undefined;
-  const [light, normal, heavy] = [servedM3.light, servedM3.normal, servedM3.heavy].map((each) =>
-    print(each, 'volume'),
-  );
-  const others = `; at a light one ${light}, at a heavy one ${heavy}.`;
-  const said = (share: string) => `At a normal stock it serves ${normal}, ${share}${others}`;
-  if (from !== undefined) return holdTankRange({ ours: servedM3.normal, from, to: value }, said);
-  const told = compare(servedM3.normal, value, said);
+  const served = {
+    light: fact(servedM3.light, 'volume'),
+    normal: fact(servedM3.normal, 'volume'),
+    heavy: fact(servedM3.heavy, 'volume'),
+  };
+  const sentence = (share: Said): Said => said('claim.tank', { ...served, share });
+  if (from !== undefined) return holdTankRange({ ours: servedM3.normal, from, to: value }, sentence);
+  const told = compare(servedM3.normal, value, sentence);
   // Serving more than is claimed keeps the claim.
   return servedM3.normal >= value && value > 0 ? { ...told, verdict: 'agrees' } : told;
 }
 
 function holdTankRange(
   { ours, from, to }: { readonly ours: number; readonly from: number; readonly to: number },
-  said: (where: string) => string,
+  sentence: (where: Said) => Said,
 ): Told {
   const ratio = ours / to;
   if (ours > to) {
     return {
       verdict: 'agrees',
-      detail: said(`above the range, ${ratio.toPrecision(3)} of its upper end`),
+      said: sentence(said('claim.above-range', { ratio: number(ratio) })),
       ratio,
     };
   }
   if (ours >= from) {
-    const part = Math.round((100 * (ours - from)) / (to - from));
-    return { verdict: 'agrees', detail: said(`inside the range, ${part} % of the way up`), ratio };
+    const percent = Math.round((100 * (ours - from)) / (to - from));
+    return { verdict: 'agrees', said: sentence(said('claim.inside-range', { percent })), ratio };
   }
   const below = compare(ours, from, () =>
-    said(`below the range, ${(ours / from).toPrecision(3)} of its lower end`),
+    sentence(said('claim.below-range', { ratio: number(ours / from) })),
   );
   return { ...below, ratio };
 }
 
 function holdPower(claimed: number, { powerW, powerMeasured }: Computed): Told | undefined {
   if (powerW === undefined) return undefined;
-  const how = powerMeasured === true ? 'Measured at the plug it is' : 'We reckon with';
-  return compare(powerW, claimed, (share) => `${how} ${print(powerW, 'power')}, ${share}.`);
+  const code = powerMeasured === true ? 'claim.power-measured' : 'claim.power';
+  return compare(powerW, claimed, (share) => said(code, { ours: fact(powerW, 'power'), share }));
 }
 
 function areaPerVolume(quantity: ClaimedQuantity, mediaVolumeM3: number | undefined): number | undefined {
@@ -127,25 +116,18 @@ function areaPerVolume(quantity: ClaimedQuantity, mediaVolumeM3: number | undefi
   return shared ? quantity.value / mediaVolumeM3 : undefined;
 }
 
-const gasAdsorption =
-  'Such an area is found by gas adsorption and lies in pores that are too fine for bacteria to enter; ' +
-  'they live on the outer surface.';
-
 function holdSurface(quantity: ClaimedQuantity, { mediaVolumeM3 }: Computed): Told | undefined {
   if (quantity.dimension === 'area-per-mass')
-    return {
-      verdict: 'not-checked',
-      detail: `An area per mass is not an area in the filter. ${gasAdsorption}`,
-    };
+    return { verdict: 'not-checked', said: said('claim.area-per-mass') };
   const claimed = areaPerVolume(quantity, mediaVolumeM3);
   if (claimed === undefined) return undefined;
-  if (claimed <= mostUsableAreaPerM) {
-    const detail = 'It is within what the outer surface of a medium can offer (3 m2/L).';
-    return { verdict: 'not-checked', detail };
-  }
-  const times = (claimed / mostUsableAreaPerM).toPrecision(2);
-  const detail = `It is ${Number(times)} times the 3 m2/L that bacteria can use at most. ${gasAdsorption}`;
-  return { verdict: 'differs-from-ours', detail, ratio: mostUsableAreaPerM / claimed };
+  if (claimed <= mostUsableAreaPerM) return { verdict: 'not-checked', said: said('claim.area-usable') };
+  const times = Number((claimed / mostUsableAreaPerM).toPrecision(2));
+  return {
+    verdict: 'differs-from-ours',
+    said: said('claim.area-by-gas', { times }),
+    ratio: mostUsableAreaPerM / claimed,
+  };
 }
 
 function holdQuantity(
@@ -167,18 +149,14 @@ function holdQuantity(
     case 'head':
       return shutoffHeadM === undefined
         ? undefined
-        : compare(
-            shutoffHeadM,
-            value,
-            (share) => `Its flow stops at ${print(shutoffHeadM, 'length')}, ${share}.`,
+        : compare(shutoffHeadM, value, (share) =>
+            said('claim.head', { ours: fact(shutoffHeadM, 'length'), share }),
           );
     case 'media-volume':
       return mediaVolumeM3 === undefined
         ? undefined
-        : compare(
-            mediaVolumeM3,
-            value,
-            (share) => `It holds ${print(mediaVolumeM3, 'volume')} of media, ${share}.`,
+        : compare(mediaVolumeM3, value, (share) =>
+            said('claim.media', { ours: fact(mediaVolumeM3, 'volume'), share }),
           );
     case 'weight':
     case 'unknown':
@@ -195,12 +173,17 @@ function holdEither(quantity: ClaimedQuantity, computed: Computed): Told | undef
   const [first] = meanings;
   if (first === undefined) return undefined;
   const alike = meanings.every(({ told }) => told.verdict === first.told.verdict);
-  const each = meanings.map(
-    ({ meaning, told }) =>
-      `In ${meaning.unit} it says ${print(meaning.value, quantity.dimension)}: ${told.detail}`,
+  const all = meanings.map(({ meaning, told }) =>
+    said('claim.meaning', {
+      unit: meaning.unit,
+      claimed: fact(meaning.value, quantity.dimension),
+      detail: told.said,
+    }),
   );
-  const detail = `"${quantity.text}" does not say which unit is meant. ${each.join(' ')}`;
-  return { verdict: alike ? first.told.verdict : 'not-checked', detail };
+  return {
+    verdict: alike ? first.told.verdict : 'not-checked',
+    said: said('claim.either', { text: quantity.text, meanings: { all, by: ' ' } }),
+  };
 }
 
 /**
@@ -220,6 +203,6 @@ export function holdAgainstOurs(claim: Claim, computed: Computed): readonly Hold
       value === undefined
         ? holdEither(quantity, computed)
         : holdQuantity(quantity, { value, ...(from === undefined ? {} : { from }) }, computed);
-    return told ? [{ says: claim.says, subject: quantity.subject, ...told }] : [];
+    return told ? [holding({ says: claim.says, subject: quantity.subject }, told)] : [];
   });
 }

@@ -1,16 +1,16 @@
+import { said } from '../wording/said.ts';
 import { holdAgainstOurs } from './againstOurs.ts';
-import type { Computed, Holding } from './holding.ts';
+import { type Computed, type Holding, holding } from './holding.ts';
 import { holdAgainstEarlier, holdPairs } from './pairs.ts';
 import type { Claim } from './readClaims.ts';
 
 function notChecked(claim: Claim): Holding {
-  const { says, subject, quantities } = claim;
-  const asks = quantities.find((each) => each.asks !== undefined)?.asks;
-  const nothing =
-    quantities.length === 0
-      ? 'No quantity was found in it.'
-      : 'There is nothing measured or computed to hold it against.';
-  return { says, subject, verdict: 'not-checked', detail: asks ?? nothing };
+  const { quantities } = claim;
+  const asked = quantities.find((each) => each.asks !== undefined);
+  const nothing = said(quantities.length === 0 ? 'claim.no-quantity' : 'claim.nothing-to-hold');
+  const held = holding(claim, { verdict: 'not-checked', said: asked?.asksSaid ?? nothing });
+  // The reader of quantities asks more exactly, in English alone.
+  return asked?.asks === undefined ? held : { ...held, detail: asked.asks };
 }
 
 /**

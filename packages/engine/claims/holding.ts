@@ -1,3 +1,6 @@
+import { engineEnglish } from '../wording/english/english.ts';
+import type { Said } from '../wording/said.ts';
+import { word } from '../wording/word.ts';
 import type { Subject } from './subjects.ts';
 
 /** How a maker's statement stands. */
@@ -9,10 +12,24 @@ export interface Holding {
   readonly says: string;
   readonly subject: Subject;
   readonly verdict: Verdict;
+  /** Why, before it is put into a language. */
+  readonly said: Said;
+  /** The same in English, in both systems of units. */
   readonly detail: string;
   /** First of the pair over second, or ours over the claim; of a range over its upper end. */
   readonly ratio?: number;
 }
+
+/** A verdict with why, before it is put into words. */
+export type Told = Omit<Holding, 'says' | 'subject' | 'detail'>;
+
+/** A statement's entry, from what is told of it. */
+export const holding = (of: Pick<Holding, 'says' | 'subject'>, told: Told): Holding => ({
+  says: of.says,
+  subject: of.subject,
+  ...told,
+  detail: word(told.said, { language: engineEnglish, units: 'both' }),
+});
 
 /** What was measured or computed, in SI; what is not known is left out. */
 export interface Computed {

@@ -1,51 +1,53 @@
 import type { PairCheck } from '../quantities/checkPair.ts';
 import { checkPair } from '../quantities/checkPair.ts';
-import type { PairSlip } from '../quantities/pairSlips.ts';
-import type { Holding } from './holding.ts';
+import { number } from '../wording/facts.ts';
+import { type Said, said } from '../wording/said.ts';
+import { type Holding, holding, type Told } from './holding.ts';
 import type { Claim, ClaimedQuantity } from './readClaims.ts';
-
-const explanations: Readonly<Record<PairSlip, string>> = {
-  'imperial-gallon': 'The number fits the imperial gallon.',
-  'us-gallon': 'The number fits the US gallon.',
-  'swapped-digits': 'Two digits seem to have changed places.',
-  'factor-ten': 'A digit or a nought seems to have been lost or added.',
-  'factor-sixty': 'Minutes and hours seem to have been exchanged.',
-  'not-converted': 'The number was not converted at all.',
-  'rounded-factor': 'They are half a per cent apart or less, as a rounded factor leaves them.',
-  'digit-slip': 'One digit seems to be wrong.',
-  unrelated: 'No single slip explains it.',
-};
 
 interface Pair {
   readonly first: ClaimedQuantity;
   readonly second: ClaimedQuantity;
-  /** Names of the two in the sentence. */
-  readonly names: readonly [string, string];
+  /** Whether the first was said in an earlier statement. */
+  readonly before?: boolean;
 }
 
-function describe(check: PairCheck, pair: Pair): Pick<Holding, 'verdict' | 'detail' | 'ratio'> {
+const namesOf = ({
+  first,
+  second,
+  before = false,
+}: Pair): { readonly first: Said; readonly second: Said } => ({
+  first: said(before ? 'claim.quoted-before' : 'claim.quoted', { text: first.text }),
+  second: said('claim.quoted', { text: second.text }),
+});
+
+function describe(check: PairCheck, pair: Pair): Told {
+  const names = namesOf(pair);
   const { ratio } = check;
-  const both = pair.names.join(' and ');
-  if (check.agrees) return { verdict: 'agrees', detail: `${both} are the same within rounding.`, ratio };
-  if (check.fits !== undefined)
-    return {
-      verdict: 'not-checked',
-      detail: `${both} fit if ${check.fits} is meant; the statement does not say so.`,
-      ratio,
-    };
+  if (check.agrees) return { verdict: 'agrees', said: said('claim.pair.same', names), ratio };
+  if (check.fits !== undefined) {
+    const meant = { all: check.fits.split(' and ') };
+    return { verdict: 'not-checked', said: said('claim.pair.fits', { ...names, meant }), ratio };
+  }
   // In one unit nothing was converted, so there is no slip of conversion to explain.
   const converted = pair.first.unit !== pair.second.unit && check.likely !== 'same';
-  const slip = converted ? ` ${explanations[check.likely]}` : '';
-  const detail = `${both} are not the same: the first is ${ratio.toPrecision(3)} of the second.${slip}`;
-  return { verdict: 'contradicts-itself', detail, ratio };
+  const facts = { ...names, ratio: number(ratio) };
+  return {
+    verdict: 'contradicts-itself',
+    said: converted
+      ? said('claim.pair.differs-by', { ...facts, slip: said(`slip.${check.likely}`) })
+      : said('claim.pair.differs', facts),
+    ratio,
+  };
 }
 
 function holdPair(claim: Claim, first: ClaimedQuantity, second: ClaimedQuantity): Holding {
-  const { says } = claim;
-  const names = [`"${first.text}"`, `"${second.text}"`] as const;
+  const of = { says: claim.says, subject: first.subject };
   const check = checkPair(first.text, second.text);
-  if (!check.ok) return { says, subject: first.subject, verdict: 'not-checked', detail: check.says };
-  return { says, subject: first.subject, ...describe(check, { first, second, names }) };
+  if (check.ok) return holding(of, describe(check, { first, second }));
+  const unclear = said('claim.pair.unclear', namesOf({ first, second }));
+  // What is wrong with the pair is said more exactly, in English alone.
+  return { ...holding(of, { verdict: 'not-checked', said: unclear }), detail: check.says };
 }
 
 /** Holds the quantities that a statement gives twice against each other. */
@@ -72,8 +74,7 @@ export function holdAgainstEarlier(claim: Claim, earlier: readonly Claim[]): rea
     if (theirs.of !== undefined && mine.of !== undefined && theirs.of !== mine.of) return [];
     const check = checkPair(theirs.text, mine.text);
     if (!check.ok) return [];
-    const names = [`"${theirs.text}" (said before)`, `"${mine.text}"`] as const;
-    const told = describe(check, { first: theirs, second: mine, names });
-    return [{ says: claim.says, subject: mine.subject, ...told }];
+    const told = describe(check, { first: theirs, second: mine, before: true });
+    return [holding({ says: claim.says, subject: mine.subject }, told)];
   });
 }

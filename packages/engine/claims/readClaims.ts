@@ -1,8 +1,10 @@
 import type { Dimension } from '../quantities/dimensions.ts';
 import { numberAtStart } from '../quantities/numberText.ts';
+import type { QuantityProblemCode } from '../quantities/problem.ts';
 import { readQuantity } from '../quantities/readQuantity.ts';
 import type { Unit } from '../quantities/units.ts';
 import { readUnit, unitFits } from '../quantities/units.ts';
+import { type Said, said } from '../wording/said.ts';
 import type { Subject } from './subjects.ts';
 import { claimedDimensions, conditionsOf, flowOf, guessSubject } from './subjects.ts';
 
@@ -34,8 +36,9 @@ export interface ClaimedQuantity {
   readonly either?: readonly Meaning[];
   /** Whose flow a flow is, where the words say so. */
   readonly of?: 'pump' | 'filter';
-  /** What must be asked where the text may mean two. */
+  /** What must be asked where the text may mean two, in English; and the same more shortly, for any language. */
   readonly asks?: string;
+  readonly asksSaid?: Said;
 }
 
 /** One statement of a maker, verbatim, with what was found in it. */
@@ -121,6 +124,12 @@ function meaningIn(unit: string, { lower, number, dimension }: Ends): Meaning | 
   return { unit, value, ...(from !== undefined && from < value ? { from } : {}) };
 }
 
+/** What is said of a quantity that cannot be read, by the code of what is wrong with it. */
+const askCodes: Partial<Record<QuantityProblemCode, string>> = {
+  'ambiguous-unit': 'claim.unit-unclear',
+  'ambiguous-number': 'claim.number-unclear',
+};
+
 /** Quantity whose number starts at a place of a statement. */
 function quantityAt(statement: string, start: number): Found | undefined {
   const number = numberAtStart(statement.slice(start));
@@ -139,7 +148,8 @@ function quantityAt(statement: string, start: number): Found | undefined {
     return { ...base, value: reading.value, ...(from === undefined ? {} : { from }) };
   }
   const either = (found.alternatives ?? []).flatMap((unit) => meaningIn(unit, ends) ?? []);
-  return { ...base, asks: reading.says, ...(either.length > 1 ? { either } : {}) };
+  const asksSaid = said(askCodes[reading.code] ?? 'claim.unclear', { text });
+  return { ...base, asks: reading.says, asksSaid, ...(either.length > 1 ? { either } : {}) };
 }
 
 /** Makes one range of two quantities in one unit with "to" between them: "60 L to 130 L". */

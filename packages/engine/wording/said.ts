@@ -14,9 +14,18 @@ export type Fact =
       /** True where it is longer than what was looked at: a year. */
       readonly beyond?: boolean;
     }
+  | {
+      /** A time in days, or in hours below one day, as tables print it. */
+      readonly spanS: number;
+      readonly beyond?: boolean;
+    }
   | { readonly name: string }
   | Said
-  | { readonly all: readonly Fact[] };
+  | {
+      readonly all: readonly Fact[];
+      /** What stands between them; commas, and the language's word for “and” before the last, where absent. */
+      readonly by?: ' ' | ', ' | '; ';
+    };
 
 /** A sentence, or a part of one, before it is put into a language: what is said, and the facts in it. */
 export interface Said {

@@ -59,6 +59,19 @@ describe('a sentence in a language', () => {
     expect(word(said('lasts', { time: { durationS } }), both)).toBe(says);
   });
 
+  it.each([
+    [{ spanS: 12.34 * 3600 }, '12 Stunden'],
+    [{ spanS: 1.5 * 86_400 }, '1,5 Tage'],
+    [{ spanS: 900 * 86_400 }, '900 Tage'],
+    [{ spanS: 900 * 86_400, beyond: true }, 'mehr als ein Jahr'],
+  ])('says the span %j in days or hours as %s', (time, says) => {
+    expect(word(said('lasts', { time }), both)).toBe(says);
+  });
+
+  it('puts between several things what is asked for', () => {
+    expect(word(said('lasts', { time: { all: ['a', { name: 'foam' }], by: '; ' } }), both)).toBe('a; Schaum');
+  });
+
   it('throws on a sentence that it has not, and on a hole that nothing fills', () => {
     expect(() => word(said('nothing'), both)).toThrow('no sentence “nothing”');
     expect(() => word(said('flow', { place: 'here' }), both)).toThrow('nothing for {flow} of “flow”');

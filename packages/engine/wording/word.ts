@@ -47,6 +47,20 @@ export const wordDuration = (
   return `${asWritten(String(count), language)} ${count === 1 ? one : many}`;
 };
 
+/** A time in days or hours, `1.5 days`, to two figures. */
+export const wordSpan = (
+  { spanS, beyond = false }: { readonly spanS: number; readonly beyond?: boolean },
+  language: Language,
+): string => {
+  if (beyond) return language.marks.beyond;
+  const [name, sizeS] = spanS < 86_400 ? (['hour', 3600] as const) : (['day', 86_400] as const);
+  const count = Number((spanS / sizeS).toPrecision(2));
+  const shown =
+    Math.abs(count) >= 1000 ? count.toLocaleString(language.code) : asWritten(String(count), language);
+  const [one, many] = language.marks.times[name];
+  return `${shown} ${count === 1 ? one : many}`;
+};
+
 /** Several things in a row: `a`, `a and b`, `a, b and c`. */
 export const wordList = (words: readonly string[], { marks }: Language): string =>
   words.length < 2 ? words.join('') : `${words.slice(0, -1).join(', ')} ${marks.and} ${words.at(-1)}`;
@@ -58,12 +72,11 @@ export const wordFact = (fact: Fact, wording: Wording): string => {
   if ('code' in fact) return word(fact, wording);
   if ('dimension' in fact) return wordQuantity(fact, wording);
   if ('share' in fact) return asWritten(printShare(fact.share), wording.language);
+  if ('spanS' in fact) return wordSpan(fact, wording.language);
   if ('durationS' in fact) return wordDuration(fact, wording);
   if ('name' in fact) return nameIn(wording.language, fact.name);
-  return wordList(
-    fact.all.map((one) => wordFact(one, wording)),
-    wording.language,
-  );
+  const words = fact.all.map((one) => wordFact(one, wording));
+  return fact.by === undefined ? wordList(words, wording.language) : words.join(fact.by);
 };
 
 /**

@@ -1,5 +1,6 @@
 import { printShare } from '@fettle/drawing/lengths.ts';
-import { type Assessment, BOUND_BY } from '@fettle/engine/assessment/assessment.ts';
+import type { Assessment } from '@fettle/engine/assessment/assessment.ts';
+import { boundBy } from '@fettle/engine/assessment/boundBy.ts';
 import { stages } from '@fettle/engine/model/medium.ts';
 import type { System } from '@fettle/engine/quantities/displayUnits.ts';
 import { printQuantity } from '@fettle/engine/quantities/printQuantity.ts';
@@ -44,7 +45,7 @@ const further = (system: System): readonly Row[] => [
   })),
   {
     name: 'What binds the feed',
-    print: ({ carries }) => BOUND_BY[carries.day.bindingLimit].replace(/^by /, ''),
+    print: ({ carries }) => boundBy(carries.day.bindingLimit).replace(/^by /, ''),
   },
   {
     name: 'Oxygen in the water that leaves it, at that feed',

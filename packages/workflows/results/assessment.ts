@@ -283,10 +283,10 @@ export const toAssessmentResult = (
     cost: toCost(assessment),
     tests: toTests(job),
     claims: toClaims(job.claims),
-    findings: job.findings.map(({ effect, ...finding }) => ({
+    findings: job.findings.map(({ effect, said: _, cureSaid: __, ...finding }) => ({
       ...finding,
       ...(effect ? { effect: toEffect(effect) } : {}),
     })),
-    warnings: assessment.warnings.map((warning) => ({ ...warning })),
+    warnings: assessment.warnings.map(({ said: _, ...warning }) => warning),
   };
 };

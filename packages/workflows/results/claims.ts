@@ -16,7 +16,7 @@ export const claimSchema = z.strictObject({
 export const claimsSchema = z.strictObject({ claims: z.array(claimSchema) });
 
 export const toClaims = (held: readonly Holding[]): z.infer<typeof claimSchema>[] =>
-  held.map(({ ratio, ...claim }) => ({
+  held.map(({ ratio, said: _, ...claim }) => ({
     ...claim,
     ...(ratio === undefined ? {} : { ratio: figure(ratio, '1') }),
   }));

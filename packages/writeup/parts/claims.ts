@@ -3,7 +3,7 @@ import type { Block } from '../content/document.ts';
 import { heading, lastState, type Writer } from './writer.ts';
 
 /** What is said of a claim, in the language. */
-export const claimText = (_writer: Writer, { detail }: Holding): string => detail;
+const claimText = (writer: Writer, { said }: Holding): string => writer.fact(said);
 
 /** The maker's claims, verbatim, held against themselves and against what was measured or computed. */
 export const claimsPart = (writer: Writer): readonly Block[] => {

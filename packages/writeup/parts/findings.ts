@@ -1,14 +1,13 @@
 import type { Finding } from '@fettle/engine/assessment/assessment.ts';
 import type { Block } from '../content/document.ts';
-import type { AssessedState } from '../source.ts';
 import { comparedFlow, duration, feed } from './quantities.ts';
 import { faultsOf, heading, paragraph, placeIn, type Writer } from './writer.ts';
 
 /** What a finding says, in the language. */
-export const findingText = (_writer: Writer, _state: AssessedState, { says }: Finding): string => says;
+export const findingText = (writer: Writer, { said }: Finding): string => writer.fact(said);
 
 /** What cures it, in the language. */
-export const cureText = (_writer: Writer, _state: AssessedState, { cure }: Finding): string => cure;
+const cureText = (writer: Writer, { cureSaid }: Finding): string => writer.fact(cureSaid);
 
 const effectCells = (writer: Writer, { effect }: Finding): readonly string[] => {
   if (effect === undefined) return ['–', '–', '–'];
@@ -37,8 +36,8 @@ const faultBlocks = (writer: Writer, finding: Finding, number: number): readonly
     place,
   });
   const text = [
-    findingText(writer, found, finding),
-    writer.say('finding.cure', { cure: cureText(writer, found, finding) }),
+    findingText(writer, finding),
+    writer.say('finding.cure', { cure: cureText(writer, finding) }),
   ].join(' ');
   return [{ kind: 'paragraph', id, label, text }];
 };
@@ -70,7 +69,7 @@ export const findingsPart = (writer: Writer): readonly Block[] => {
   const { found } = writer.source;
   const faults = faultsOf(found);
   const strengths = found.findings.filter(({ severity }) => severity === 'strength');
-  const items = strengths.map((finding) => findingText(writer, found, finding));
+  const items = strengths.map((finding) => findingText(writer, finding));
   return [
     heading(writer, 'findings'),
     ...(faults.length === 0 ? paragraph('no-findings', [writer.say('findings.none')]) : []),

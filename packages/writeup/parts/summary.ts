@@ -25,7 +25,7 @@ const foundSentence = (writer: Writer): string => {
     family: { name: familyName(writer.source.document.filter.family) },
     ...(timed === undefined ? {} : { flow: flow(timed.flowM3PerS, timed.doubtM3PerS) }),
     count: faults.length,
-    ...(faults[0] === undefined ? {} : { worst: findingText(writer, found, faults[0]).replace(/\.$/, '') }),
+    ...(faults[0] === undefined ? {} : { worst: findingText(writer, faults[0]).replace(/\.$/, '') }),
   };
   const how = timed === undefined ? 'computed' : 'timed';
   const many = faults.length === 0 ? 'none' : faults.length === 1 ? 'one' : 'many';

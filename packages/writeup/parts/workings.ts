@@ -156,8 +156,8 @@ const mediaCosts = (writer: Writer): readonly Block[] => {
 
 const warningList = (writer: Writer): readonly Block[] => {
   const state = lastState(writer.source);
-  const items = state.assessment.warnings.map(({ place, says }) =>
-    writer.say('warning.at', { place: placeIn(writer, state, place), says }),
+  const items = state.assessment.warnings.map(({ place, said }) =>
+    writer.say('warning.at', { place: placeIn(writer, state, place), says: said }),
   );
   return items.length === 0
     ? []

@@ -1,5 +1,5 @@
 import type { Finding } from '@fettle/engine/assessment/assessment.ts';
-import { placeName } from '@fettle/engine/assessment/placeName.ts';
+import { placeSaid } from '@fettle/engine/assessment/placeName.ts';
 import { type Language, nameIn } from '@fettle/engine/wording/language.ts';
 import { type Fact, type Said, said } from '@fettle/engine/wording/said.ts';
 import { type Wording, word, wordFact } from '@fettle/engine/wording/word.ts';
@@ -58,15 +58,8 @@ export const paragraph = (
 export const sayings = (all: readonly Said[]): Fact => ({ all });
 
 /** A place for people, in the language. */
-export const placeIn = (writer: Writer, { model, assessment }: AssessedState, place: string): string => {
-  const bed = assessment.beds.find(({ id }) => id === place);
-  if (bed === undefined) return writer.name(placeName(model, assessment, place));
-  const chamber = assessment.layout.chambers.find(({ id }) => id === bed.chamber);
-  return writer.say('bed-in-chamber', {
-    medium: { name: model.media[bed.medium]!.name },
-    chamber: { name: chamber?.label ?? bed.chamber },
-  });
-};
+export const placeIn = (writer: Writer, { model, assessment }: AssessedState, place: string): string =>
+  writer.fact(placeSaid(model, assessment, place));
 
 /** The faults, worst first: what is wrong beyond a note. */
 export const faultsOf = ({ findings }: AssessedState): readonly Finding[] =>

@@ -1,6 +1,7 @@
 import { withMeasurement } from '../../model/changes.ts';
 import { chamberGap, sealedGap, withSealedChambers } from '../../packing/seal.ts';
-import { type FindingContext, type FindingRule, percent, type Sighting } from './rule.ts';
+import { quantity } from '../../wording/facts.ts';
+import { type FindingContext, type FindingRule, type Sighting, saysAndCure } from './rule.ts';
 
 /** Share of the water past a bed from which it is worth a finding (our own choice). */
 const WORTH_TELLING = 0.05;
@@ -18,10 +19,13 @@ export const bypassPastBed: FindingRule = {
       const share = shareOf(context, `gap:${chamber.id}`);
       const filled = assessment.beds.some((bed) => bed.chamber === chamber.id);
       if (!filled || share < WORTH_TELLING) return [];
-      const gap = context.print(chamberGap(model, chamber), 'length');
-      const says = `${percent(share)} of the water runs through the ${gap} gap beside ${chamber.label} and misses its media.`;
-      const cure = 'Close the gap with a thin removable strip of silicone sheet or closed-cell foam.';
-      return [{ place: chamber.id, says, cure, cured: withSealedChambers(model, [chamber]) }];
+      const evidence = {
+        share: { share },
+        gap: quantity(chamberGap(model, chamber), 'length'),
+        chamber: { name: chamber.label },
+      };
+      const cured = withSealedChambers(model, [chamber]);
+      return [{ place: chamber.id, ...saysAndCure('bypass-past-bed', evidence), cured }];
     });
   },
 };
@@ -33,13 +37,10 @@ export const partitionLeaks: FindingRule = {
     return context.assessment.layout.leaks.flatMap((leak) => {
       const share = shareOf(context, leak.id);
       if (share < WORTH_TELLING) return [];
-      const says = `${percent(share)} of the water takes the ${leak.label} and meets no media at all.`;
-      const cure = 'Seal the edge of the partition with a removable strip.';
       return [
         {
           place: leak.id,
-          says,
-          cure,
+          ...saysAndCure('partition-leaks', { share: { share }, way: { name: leak.label } }),
           cured: withMeasurement(context.model, leak.measurement, sealedGap(leak.thicknessM)),
         },
       ];
@@ -54,15 +55,16 @@ export const openingPastMedia: FindingRule = {
     return context.assessment.layout.openings.flatMap((opening) => {
       const share = shareOf(context, opening.id);
       if (!opening.bypass || share < WORTH_TELLING) return [];
-      const says = `${percent(share)} of the water enters through the ${opening.label} and meets no media.`;
-      const cure =
-        'Cover these slots, as long as three times the area of the pump’s own inlet stays open (common practice, no source).';
+      const evidence = { share: { share }, way: { name: opening.label } };
       const { closedBy } = opening;
       const cured = closedBy === undefined ? {} : { cured: withMeasurement(context.model, closedBy, 0) };
-      return [{ place: opening.id, says, cure, ...cured }];
+      return [{ place: opening.id, ...saysAndCure('opening-past-media', evidence), ...cured }];
     });
   },
 };
+
+/** A smaller share than this is printed as less than it, which reads badly behind “at most”. */
+const LEAST_PRINTED = 0.001;
 
 /** Hardly any water goes past the media. */
 export const littleBypass: FindingRule = {
@@ -71,14 +73,8 @@ export const littleBypass: FindingRule = {
     const held = Object.entries(assessment.bypass).filter(([, share]) => share < 1);
     const worst = held.toSorted((a, b) => b[1] - a[1])[0];
     if (!worst || worst[1] > 0.02 || assessment.dutyPoint.flowM3PerS <= 0) return [];
-    const says = `At most ${percent(worst[1])} of the water misses a stage that is packed.`;
-    return [
-      {
-        place: assessment.beds[0]?.id ?? 'packing',
-        says,
-        cure: 'Keep the seals as they are.',
-        severity: 'strength',
-      },
-    ];
+    const evidence = { share: { share: Math.max(worst[1], LEAST_PRINTED) } };
+    const place = assessment.beds[0]?.id ?? 'packing';
+    return [{ place, ...saysAndCure('little-bypass', evidence), severity: 'strength' }];
   },
 };

@@ -1,5 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { BenchTest, Model } from '../../model/model.ts';
+import { engineEnglish } from '../../wording/english/english.ts';
+import { word } from '../../wording/word.ts';
 import { assess } from '../assess.ts';
 import type { Finding } from '../assessment.ts';
 import { effectBetween, netGain } from '../effect.ts';
@@ -162,6 +164,17 @@ describe('findings', () => {
     const says = findings(kinked).find(({ id }) => id === 'hose-kinked')!.says;
     expect(Number(/cost ([\d.]+) cm of head/.exec(says)?.[1])).toBeCloseTo(100 * head, 1);
     expect(says).not.toContain('velocity');
+  });
+
+  it('are coded, so that another wording says them in both systems of units', () => {
+    const long = outlet({ lengthM: 4 });
+    const { said, cureSaid, says } = findingsOf(long, assess(long)).find(({ id }) => id === 'hose-too-long')!;
+    const both = { language: engineEnglish, units: 'both' } as const;
+    expect(word(said, both)).toMatch(
+      /^The outlet hose, 4\.00 m \(13\.1 ft\) of 16\.0 mm \(0\.630 in\) bore, /,
+    );
+    expect(word(cureSaid, both)).toContain('1.00 m (3.28 ft)');
+    expect(word(said, { language: engineEnglish, units: 'metric' })).toBe(says);
   });
 
   it('print in the system of units asked for', () => {

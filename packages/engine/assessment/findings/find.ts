@@ -1,11 +1,12 @@
 import type { Model } from '../../model/model.ts';
 import type { System } from '../../quantities/displayUnits.ts';
-import { printQuantity } from '../../quantities/printQuantity.ts';
+import { engineEnglish } from '../../wording/english/english.ts';
+import { said } from '../../wording/said.ts';
+import { type Wording, word } from '../../wording/word.ts';
 import type { AssessOptions } from '../assess.ts';
 import { assess } from '../assess.ts';
 import type { Assessment, Finding } from '../assessment.ts';
 import { effectBetween } from '../effect.ts';
-import { placeName } from '../placeName.ts';
 import { bypassPastBed, littleBypass, openingPastMedia, partitionLeaks } from './bypass.ts';
 import {
   barbsTooNarrow,
@@ -76,37 +77,41 @@ export const findingRules: readonly FindingRule[] = [
   littleBypass,
 ];
 
-const RANK: Record<Finding['severity'], number> = { grave: 0, marked: 1, slight: 2, note: 3, strength: 4 };
-
-const toFinding = (
-  id: string,
-  sighting: Sighting,
-  asItIs: { readonly assessment: Assessment; readonly options: AssessOptions },
-): Finding => {
-  const { assessment, options } = asItIs;
-  const { place, says, cure } = sighting;
-  const effect = sighting.cured ? effectBetween(assessment, assess(sighting.cured, options)) : undefined;
-  const severity = sighting.severity ?? (effect ? severityOf(effect) : 'note');
-  if (effect === undefined) return { id, severity, place, says, cure };
-  return { id, severity, place, says, cure: `${cure}${weighing(effect)}`, effect };
-};
-
 /** How findings are to be written. */
 export interface FindingOptions extends AssessOptions {
   readonly system?: System;
 }
 
+const RANK: Record<Finding['severity'], number> = { grave: 0, marked: 1, slight: 2, note: 3, strength: 4 };
+
+const toFinding = (
+  id: string,
+  sighting: Sighting,
+  asItIs: { readonly assessment: Assessment; readonly options: FindingOptions },
+): Finding => {
+  const { assessment, options } = asItIs;
+  const { place, says, cure } = sighting;
+  const effect = sighting.cured ? effectBetween(assessment, assess(sighting.cured, options)) : undefined;
+  const severity = sighting.severity ?? (effect ? severityOf(effect) : 'note');
+  const weighed = effect === undefined ? [] : weighing(effect);
+  const cureSaid =
+    weighed.length === 0 ? cure : said('weighed.cure', { cure, weighed: { all: weighed, by: ' ' } });
+  const wording: Wording = { language: engineEnglish, units: options.system ?? 'metric' };
+  return {
+    id,
+    severity,
+    place,
+    said: says,
+    cureSaid,
+    says: word(says, wording),
+    cure: word(cureSaid, wording),
+    ...(effect === undefined ? {} : { effect }),
+  };
+};
+
 /** All findings about an assessed job, worst first. */
 export const findingsOf = (model: Model, assessment: Assessment, options: FindingOptions = {}): Finding[] => {
-  const system = options.system ?? 'metric';
-  const context: FindingContext = {
-    model,
-    assessment,
-    // No time here is known to more than two figures.
-    print: (value, dimension) =>
-      printQuantity({ value, dimension, system, ...(dimension === 'time' ? { digits: 2 } : {}) }),
-    name: (place) => placeName(model, assessment, place),
-  };
+  const context: FindingContext = { model, assessment };
   return findingRules
     .flatMap((rule) =>
       rule.look(context).map((sighting) => toFinding(rule.id, sighting, { assessment, options })),

@@ -1,6 +1,8 @@
 import { velocityHead, velocityInBore } from '../../laws/hydraulics/jet.ts';
 import type { HoseRun, Model } from '../../model/model.ts';
-import { type FindingContext, type FindingRule, percent, type Sighting } from './rule.ts';
+import { quantity } from '../../wording/facts.ts';
+import { said } from '../../wording/said.ts';
+import { type FindingContext, type FindingRule, type Sighting, saysAndCure } from './rule.ts';
 
 /** Limits from which a hose, a kink or a barb is worth a word (our own choice). */
 const SHORT_HOSE_M = 1;
@@ -28,9 +30,19 @@ export const hoseTooLong: FindingRule = {
       const run = context.model.filter[side];
       const share = headShare(context, `${side}-hose`);
       if (!run || run.lengthM < 1.5 * SHORT_HOSE_M || share < LONG_HOSE_SHARE) return [];
-      const says = `The ${side} hose, ${context.print(run.lengthM, 'length')} of ${context.print(run.boreM, 'length')} bore, takes ${percent(share)} of the pump's head.`;
-      const cure = `Shorten it; shown here for ${context.print(SHORT_HOSE_M, 'length')}.`;
-      return [{ place: side, says, cure, cured: withRun(context.model, side, { lengthM: SHORT_HOSE_M }) }];
+      const evidence = {
+        hose: said(`hose.${side}`),
+        length: quantity(run.lengthM, 'length'),
+        bore: quantity(run.boreM, 'length'),
+        share: { share },
+      };
+      return [
+        {
+          place: side,
+          ...saysAndCure('hose-too-long', evidence, { length: quantity(SHORT_HOSE_M, 'length') }),
+          cured: withRun(context.model, side, { lengthM: SHORT_HOSE_M }),
+        },
+      ];
     });
   },
 };
@@ -46,10 +58,9 @@ export const hoseKinked: FindingRule = {
     return SIDES.flatMap((side) => {
       const run = context.model.filter[side];
       if (!run || run.extraK < KINK_K) return [];
-      const head = context.print(headOfKinks(context, run), 'length');
-      const says = `Kinks or coils in the ${side} hose cost ${head} of head at the clean flow.`;
+      const evidence = { hose: said(`hose.${side}`), head: quantity(headOfKinks(context, run), 'length') };
       const cured = withRun(context.model, side, { extraK: 0 });
-      return [{ place: side, says, cure: 'Lay the hose in wide bends without kinks.', cured }];
+      return [{ place: side, ...saysAndCure('hose-kinked', evidence), cured }];
     });
   },
 };
@@ -62,9 +73,14 @@ export const barbsTooNarrow: FindingRule = {
       const run = context.model.filter[side];
       const share = headShare(context, 'barbs', side);
       if (!run || share < BARB_SHARE || run.barbBoreM > 0.95 * run.boreM) return [];
-      const says = `The ${side} barbs, ${context.print(run.barbBoreM, 'length')} bore in a ${context.print(run.boreM, 'length')} hose, take ${percent(share)} of the pump's head.`;
-      const cure = 'Fit barbs with a bore as wide as the hose where the ports allow it.';
-      return [{ place: side, says, cure, cured: withRun(context.model, side, { barbBoreM: run.boreM }) }];
+      const evidence = {
+        barbs: said(`barbs.${side}`),
+        bore: quantity(run.barbBoreM, 'length'),
+        hose: quantity(run.boreM, 'length'),
+        share: { share },
+      };
+      const cured = withRun(context.model, side, { barbBoreM: run.boreM });
+      return [{ place: side, ...saysAndCure('barbs-too-narrow', evidence), cured }];
     });
   },
 };
@@ -75,13 +91,12 @@ export const outletLift: FindingRule = {
   look(context): readonly Sighting[] {
     const { filter } = context.model;
     if (filter.outletLiftM <= 0 || context.assessment.dutyPoint.flowM3PerS <= 0) return [];
-    const share = headShare(context, 'lift');
-    const lift = context.print(filter.outletLiftM, 'length');
-    const says = `The outlet stands ${lift} above the surface: water is really lifted there, which takes ${percent(share)} of the pump's head.`;
+    const evidence = {
+      lift: quantity(filter.outletLiftM, 'length'),
+      share: { share: headShare(context, 'lift') },
+    };
     const cured = { ...context.model, filter: { ...filter, outletLiftM: 0 } };
-    return [
-      { place: 'outlet', says, cure: 'Bring the outlet under the surface; keep the siphon break.', cured },
-    ];
+    return [{ place: 'outlet', ...saysAndCure('outlet-lift', evidence), cured }];
   },
 };
 
@@ -91,18 +106,9 @@ export const pumpCannotLift: FindingRule = {
   look(context): readonly Sighting[] {
     const { assessment, model } = context;
     if (assessment.dutyPoint.flowM3PerS > 0) return [];
-    const head = context.print(assessment.dutyPoint.headM, 'length');
-    const says = `No water flows: the pump's ${head} of head does not reach the outlet.`;
+    const evidence = { head: quantity(assessment.dutyPoint.headM, 'length') };
     const cured = { ...model, filter: { ...model.filter, outletLiftM: 0 } };
-    return [
-      {
-        place: 'pump',
-        says,
-        cure: 'Lower the outlet or fit a pump with more head.',
-        cured,
-        severity: 'grave',
-      },
-    ];
+    return [{ place: 'pump', ...saysAndCure('pump-cannot-lift', evidence), cured, severity: 'grave' }];
   },
 };
 
@@ -116,12 +122,16 @@ export const openingNarrow: FindingRule = {
     return context.assessment.layout.openings.flatMap((opening) => {
       if (opening.bypass || opening.areaM2 >= hoseArea) return [];
       const share = headShare(context, 'openings', opening.id);
-      const says = `The ${opening.label} is ${context.print(opening.areaM2, 'area')}, narrower than the hose's ${context.print(hoseArea, 'area')}, and takes ${percent(share)} of the pump's head.`;
+      const evidence = {
+        way: { name: opening.label },
+        area: quantity(opening.areaM2, 'area'),
+        hose: quantity(hoseArea, 'area'),
+        share: { share },
+      };
       return [
         {
           place: opening.id,
-          says,
-          cure: 'Clear or widen it where no pressure wall or seal is cut.',
+          ...saysAndCure('opening-narrower-than-hose', evidence),
           severity: share > 0.1 ? 'marked' : 'note',
         },
       ];
@@ -138,30 +148,12 @@ export const flowForTank: FindingRule = {
   id: 'flow-for-tank',
   look(context): readonly Sighting[] {
     const perHour = context.assessment.turnoverPerS * 3600;
-    const figure = Number(perHour.toPrecision(2));
+    const evidence = { times: Number(perHour.toPrecision(2)) };
     if (perHour <= 0) return [];
-    if (perHour < TURNOVER_LEAST) {
-      const says = `The tank's water goes through ${figure} times an hour, less than once (common practice, no source).`;
-      return [
-        {
-          place: 'pump',
-          says,
-          cure: 'A larger pump or a second filter; more media do not help here.',
-          severity: 'marked',
-        },
-      ];
-    }
-    if (perHour > TURNOVER_MOST) {
-      const says = `The tank's water goes through ${figure} times an hour: strong current for still-water fish (common practice, no source).`;
-      return [
-        {
-          place: 'pump',
-          says,
-          cure: 'Spread the outlet over a spray bar or turn it to the glass; throttle only the outlet.',
-          severity: 'note',
-        },
-      ];
-    }
-    return [];
+    if (perHour < TURNOVER_LEAST)
+      return [{ place: 'pump', ...saysAndCure('flow-small', evidence), severity: 'marked' }];
+    return perHour > TURNOVER_MOST
+      ? [{ place: 'pump', ...saysAndCure('flow-large', evidence), severity: 'note' }]
+      : [];
   },
 };

@@ -1,9 +1,11 @@
 import { bestPowerTest, bestShutoffTest } from '../../model/benchTests.ts';
 import type { BenchTest, Model } from '../../model/model.ts';
 import { statedShutoffHead } from '../../model/pump.ts';
+import { quantity } from '../../wording/facts.ts';
+import { said } from '../../wording/said.ts';
 import { assess } from '../assess.ts';
 import type { Assessment } from '../assessment.ts';
-import { type FindingRule, percent, type Sighting } from './rule.ts';
+import type { FindingRule, Sighting } from './rule.ts';
 
 /** A bench test beside what the models say. */
 export interface Comparison {
@@ -112,12 +114,20 @@ export const measuredDiffers: FindingRule = {
       ({ test, measured, computed, verdict }) => {
         if (verdict !== 'differs' || computed === undefined) return [];
         const dimension = testDimensions[test.kind];
-        const off =
-          computed > 0 ? `: ${percent(Math.abs(measured / computed - 1))} apart, more` : ', further apart';
-        const says = `The ${test.kind} test (${test.state}) gave ${context.print(measured, dimension)}, the models say ${context.print(computed, dimension)}${off} than their doubts.`;
-        const cure =
-          'Repeat the test; then look for what the description leaves out: film in the hose, a worn impeller, a gap not measured.';
-        return [{ place: test.id, says, cure, severity: 'marked' as const }];
+        const evidence = {
+          test: { name: test.kind },
+          state: { name: test.state },
+          measured: quantity(measured, dimension),
+          computed: quantity(computed, dimension),
+        };
+        const says =
+          computed > 0
+            ? said('fault.measured-differs', {
+                ...evidence,
+                share: { share: Math.abs(measured / computed - 1) },
+              })
+            : said('fault.measured-differs.from-none', evidence);
+        return [{ place: test.id, says, cure: said('cure.measured-differs'), severity: 'marked' as const }];
       },
     );
   },

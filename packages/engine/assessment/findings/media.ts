@@ -1,13 +1,17 @@
 import type { Medium } from '../../model/medium.ts';
 import type { Bed, Model } from '../../model/model.ts';
+import { quantity } from '../../wording/facts.ts';
+import { said } from '../../wording/said.ts';
 import { pieceOf } from '../hydraulics/bed.ts';
-import { type FindingContext, type FindingRule, percent, type Sighting } from './rule.ts';
+import { type FindingContext, type FindingRule, type Sighting, saysAndCure } from './rule.ts';
 
 const DAY_S = 86_400;
 /** Layers of cells or pieces below which one loose spot opens a hole (common practice, no source). */
 const FEWEST_LAYERS = { foam: 5, grains: 5, hollow: 2, fibre: 0 } as const;
 
 const mediumOf = (context: FindingContext, id: string): Medium => context.model.media[id]!;
+
+const nameOf = ({ name }: Medium) => ({ name });
 
 const changeBed = (model: Model, id: string, change: Partial<Bed>): Model => ({
   ...model,
@@ -39,14 +43,19 @@ export const bedTooShallow: FindingRule = {
       const fewest = FEWEST_LAYERS[medium.resistance.law];
       if (layers >= fewest) return [];
       const cleanSpeed = assessment.dutyPoint.flowM3PerS / chamberArea(context, bed.chamber);
-      const says = `The bed of ${medium.name} is ${context.print(bed.depthM, 'length')} deep at up to ${context.print(cleanSpeed, 'velocity')}, only ${Number(layers.toPrecision(2))} times the size of its pieces or cells.`;
+      const says = said('fault.bed-too-shallow', {
+        medium: nameOf(medium),
+        depth: quantity(bed.depthM, 'length'),
+        speed: quantity(cleanSpeed, 'velocity'),
+        layers: Number(layers.toPrecision(2)),
+      });
       const depthM = 2 * fewest * pieceOf(medium);
       if (depthM > bed.depthM + roomIn(context, bed.chamber)) {
-        const cure = 'There is no room to make it deeper: give it a chamber of its own, or leave it out.';
+        const cure = said('cure.bed-too-shallow.no-room');
         return [{ place: bed.id, says, cure, severity: 'note' }];
       }
-      const cured = changeBed(model, bed.id, { depthM });
-      return [{ place: bed.id, says, cure: `Make it ${context.print(depthM, 'length')} deep.`, cured }];
+      const cure = said('cure.bed-too-shallow', { depth: quantity(depthM, 'length') });
+      return [{ place: bed.id, says, cure, cured: changeBed(model, bed.id, { depthM }) }];
     });
   },
 };
@@ -58,11 +67,11 @@ export const deadChamber: FindingRule = {
     const { assessment } = context;
     return assessment.layout.chambers.flatMap((chamber) => {
       if (assessment.beds.some((bed) => bed.chamber === chamber.id)) return [];
-      const volume = context.print(chamber.areaM2 * chamber.depthM, 'volume');
-      const says = `The ${volume} of ${chamber.label} hold no media.`;
-      return [
-        { place: chamber.id, says, cure: 'Use the room, or leave it empty on purpose.', severity: 'slight' },
-      ];
+      const evidence = {
+        volume: quantity(chamber.areaM2 * chamber.depthM, 'volume'),
+        chamber: { name: chamber.label },
+      };
+      return [{ place: chamber.id, ...saysAndCure('dead-chamber', evidence), severity: 'slight' }];
     });
   },
 };
@@ -84,20 +93,13 @@ export const replacedOften: FindingRule = {
       const medium = mediumOf(context, bed.medium);
       if (medium.care !== 'replace' || !cleaning.cleanedEachTime.includes(bed.id)) return [];
       const line = assessment.cost.media.find((one) => one.medium === bed.medium);
-      const often = context.print(cleaning.timeS, 'time');
-      const cost = line
-        ? `, which costs about ${Math.round(line.perYear)} ${assessment.cost.currency} a year`
-        : '';
-      const says = `The bed of ${medium.name} clogs and has to be replaced about every ${often}${cost}.`;
+      const evidence = { medium: nameOf(medium), often: quantity(cleaning.timeS, 'time') };
+      const { currency } = assessment.cost;
+      const says = line
+        ? said('fault.replaced-often.at-cost', { ...evidence, cost: Math.round(line.perYear), currency })
+        : said('fault.replaced-often', evidence);
       const cured = model.media[WASHABLE] ? { cured: changeBed(model, bed.id, { medium: WASHABLE }) } : {};
-      return [
-        {
-          place: bed.id,
-          says,
-          cure: 'Use washable foam in its place, or put coarser media ahead of it.',
-          ...cured,
-        },
-      ];
+      return [{ place: bed.id, says, cure: said('cure.replaced-often'), ...cured }];
     });
   },
 };
@@ -115,19 +117,15 @@ export const mediaUnsuited: FindingRule = {
       const medium = mediumOf(context, bed.medium);
       const substance = medium.removes?.substance;
       if (substance === 'ammonium' && tank.salinity > SALTED) {
-        const says = `A bed of ${medium.name} holds no ammonium in salted water and gives back what it has taken.`;
-        return [{ place: bed.id, says, cure: 'Take it out.', severity: 'marked' }];
+        const evidence = { medium: nameOf(medium) };
+        return [{ place: bed.id, ...saysAndCure('ammonium-in-salt-water', evidence), severity: 'marked' }];
       }
       if (substance === 'hardness' && tank.alkalinityKgPerM3 > HARD_WATER_KG_PER_M3) {
-        const says = `A bed of ${medium.name} hardly moves water of ${context.print(tank.alkalinityKgPerM3, 'alkalinity')}.`;
-        return [
-          {
-            place: bed.id,
-            says,
-            cure: 'Take it out, or soften the water first.',
-            severity: 'slight',
-          },
-        ];
+        const evidence = {
+          medium: nameOf(medium),
+          alkalinity: quantity(tank.alkalinityKgPerM3, 'alkalinity'),
+        };
+        return [{ place: bed.id, ...saysAndCure('softener-in-hard-water', evidence), severity: 'slight' }];
       }
       return [];
     });
@@ -143,15 +141,13 @@ export const fullEarly: FindingRule = {
       const medium = mediumOf(context, state.medium);
       const due = medium.lifeS?.value ?? Number.POSITIVE_INFINITY;
       if (lastsS > 0.5 * due) return [];
-      const says = `The bed of ${medium.name} is full after ${context.print(lastsS, 'time')} and due only after ${context.print(due, 'time')}; dirt leaves ${percent(openFraction)} of it open.`;
-      return [
-        {
-          place: bed,
-          says,
-          cure: 'Use more of it, or replace it sooner, behind the other media.',
-          severity: 'slight',
-        },
-      ];
+      const evidence = {
+        medium: nameOf(medium),
+        lasts: quantity(lastsS, 'time'),
+        due: quantity(due, 'time'),
+        share: { share: openFraction },
+      };
+      return [{ place: bed, ...saysAndCure('full-before-replaced', evidence), severity: 'slight' }];
     });
   },
 };
@@ -165,8 +161,7 @@ export const stageMissing: FindingRule = {
     );
     return missing.map((stage) => ({
       place: 'packing',
-      says: `There is no ${stage} medium in the filter.`,
-      cure: `Add a ${stage} medium.`,
+      ...saysAndCure(`no-${stage}`),
       severity: stage === 'biological' ? 'marked' : 'slight',
     }));
   },
@@ -185,15 +180,12 @@ export const dirtInBiology: FindingRule = {
     return beds.flatMap((bed): Sighting[] => {
       const share = all > 0 ? bed.dirtKg / all : 0;
       if (bed.stage !== 'biological' || share < MUCH_DIRT || bed.carbonFactor > LITTLE_LEFT) return [];
-      const says = `The bed of ${mediumOf(context, bed.medium).name} holds ${percent(share)} of the caught dirt, and organic carbon leaves its bacteria ${percent(bed.carbonFactor)} of their rate.`;
-      return [
-        {
-          place: bed.id,
-          says,
-          cure: 'Catch more ahead of it: a finer or deeper mechanical bed.',
-          severity: 'slight',
-        },
-      ];
+      const evidence = {
+        medium: nameOf(mediumOf(context, bed.medium)),
+        dirt: { share },
+        rate: { share: bed.carbonFactor },
+      };
+      return [{ place: bed.id, ...saysAndCure('dirt-in-biological-bed', evidence), severity: 'slight' }];
     });
   },
 };

@@ -9,7 +9,8 @@ import {
   mechanicalFirst,
   stageBefore,
 } from '../../packing/order.ts';
-import { type FindingContext, type FindingRule, percent, type Sighting } from './rule.ts';
+import { type Fact, type Said, said } from '../../wording/said.ts';
+import { type FindingContext, type FindingRule, type Sighting, saysAndCure } from './rule.ts';
 
 const portionsOf = ({ model, assessment }: FindingContext): Portion[] =>
   portionsInWaterOrder(assessment.layout.chambers, model.packing);
@@ -20,14 +21,15 @@ const reordered = (context: FindingContext, order: readonly Portion[]): { readon
   return packing ? { cured: { ...context.model, packing } } : {};
 };
 
-const nameOf = (context: FindingContext, portion: Portion): string =>
-  context.model.media[portion.medium]!.name;
+const nameOf = (context: FindingContext, portion: Portion) => ({
+  name: context.model.media[portion.medium]!.name,
+});
 
-/** Share of all the dirt in the filter that lies in a bed on the day on which packings are compared, as a sentence. */
-const dirtIn = ({ assessment }: FindingContext, portion: Portion): string => {
+/** A fault with the share of all the dirt in the filter that lies in its bed on the day on which packings are compared. */
+const withDirt = (fault: Said, { assessment }: FindingContext, portion: Portion): Said => {
   const all = assessment.beds.reduce((sum, bed) => sum + bed.dirtKg, 0);
   const bed = assessment.beds.find(({ id }) => id === portion.id);
-  return bed && all > 0 ? ` Of the dirt in the filter ${percent(bed.dirtKg / all)} lies in it.` : '';
+  return bed && all > 0 ? said('fault.dirt-in-it', { fault, share: { share: bed.dirtKg / all } }) : fault;
 };
 
 /** Water meets a biological bed before a mechanical one. */
@@ -38,9 +40,10 @@ export const biologicalBeforeMechanical: FindingRule = {
     const { media } = context.model;
     const found = stageBefore(portions, media, { early: 'biological', late: 'mechanical' });
     if (!found) return [];
-    const says = `Water meets the ${nameOf(context, found.early)} before the ${nameOf(context, found.late)}, so the biological bed takes dirt that a mechanical one should hold.${dirtIn(context, found.early)}`;
-    const cure = 'Put the mechanical media first in the way of the water.';
-    return [{ place: found.early.id, says, cure, ...reordered(context, mechanicalFirst(portions, media)) }];
+    const evidence = { early: nameOf(context, found.early), late: nameOf(context, found.late) };
+    const { says, cure } = saysAndCure('biological-before-mechanical', evidence);
+    const cured = reordered(context, mechanicalFirst(portions, media));
+    return [{ place: found.early.id, says: withDirt(says, context, found.early), cure, ...cured }];
   },
 };
 
@@ -52,9 +55,10 @@ export const finerBeforeCoarser: FindingRule = {
     const { media } = context.model;
     const found = fineBeforeCoarse(portions, media);
     if (!found) return [];
-    const says = `Water meets the fine ${nameOf(context, found.fine)} before the coarser ${nameOf(context, found.coarse)}.${dirtIn(context, found.fine)}`;
-    const cure = 'Let the water go through the coarser medium first.';
-    return [{ place: found.fine.id, says, cure, ...reordered(context, coarseFirst(portions, media)) }];
+    const evidence = { fine: nameOf(context, found.fine), coarse: nameOf(context, found.coarse) };
+    const { says, cure } = saysAndCure('fine-before-coarse', evidence);
+    const cured = reordered(context, coarseFirst(portions, media));
+    return [{ place: found.fine.id, says: withDirt(says, context, found.fine), cure, ...cured }];
   },
 };
 
@@ -68,12 +72,12 @@ export const chemicalBeforeBiological: FindingRule = {
     if (!found) return [];
     const removes = media[found.early.medium]!.removes?.substance;
     const taken = context.assessment.chemical.find(({ bed }) => bed === found.early.id)?.takenFraction ?? 0;
-    const why =
+    const evidence = { early: nameOf(context, found.early), late: nameOf(context, found.late) };
+    const says =
       removes === 'ammonium'
-        ? `while fresh it takes ${percent(taken)} of the ammonium that the bacteria live on, and gives the load back to them when it is full`
-        : 'dirt closes it before its capacity is used';
-    const says = `Water meets the ${nameOf(context, found.early)} before the ${nameOf(context, found.late)}: ${why}.`;
-    const cure = 'Put chemical media behind the biological ones.';
+        ? said('fault.ammonium-before-biological', { ...evidence, share: { share: taken } })
+        : said('fault.chemical-before-biological', evidence);
+    const cure = said('cure.chemical-before-biological');
     return [{ place: found.early.id, says, cure, ...reordered(context, chemicalLast(portions, media)) }];
   },
 };
@@ -87,8 +91,11 @@ export const orderFollowsTheWater: FindingRule = {
     const stagesHeld = new Set(portions.map((portion) => media[portion.medium]!.stage));
     if (stagesHeld.size < 2) return [];
     if (!followsTrade(portions, media)) return [];
-    const held = stages.filter((stage) => stagesHeld.has(stage)).join(', then ');
-    const says = `The water meets ${held} media, coarse before fine.`;
-    return [{ place: portions[0]!.id, says, cure: 'Keep the order.', severity: 'strength' }];
+    const order = stages
+      .filter((stage) => stagesHeld.has(stage))
+      .map((name): Fact => ({ name }))
+      .reduceRight((next, first) => said('stages.then', { first, next }));
+    const place = portions[0]!.id;
+    return [{ place, ...saysAndCure('order-follows-the-water', { order }), severity: 'strength' }];
   },
 };

@@ -1,23 +1,19 @@
 import type { Model } from '../../model/model.ts';
-import type { Dimension } from '../../quantities/dimensions.ts';
+import { type Fact, type Said, said } from '../../wording/said.ts';
 import type { Assessment, Finding } from '../assessment.ts';
 
 /** What a rule may look at. */
 export interface FindingContext {
   readonly model: Model;
   readonly assessment: Assessment;
-  /** Prints an SI value for people, in the system of units asked for. */
-  print(value: number, dimension: Dimension): string;
-  /** A place by its id, for people. */
-  name(place: string): string;
 }
 
 /** One fault seen in one place. */
 export interface Sighting {
   readonly place: string;
   /** One sentence with the evidence in numbers. */
-  readonly says: string;
-  readonly cure: string;
+  readonly says: Said;
+  readonly cure: Said;
   /** The same job with only this fault cured; absent where no computation can cure it. */
   readonly cured?: Model;
   /** Severity where no effect decides it. */
@@ -30,5 +26,12 @@ export interface FindingRule {
   look(context: FindingContext): readonly Sighting[];
 }
 
-/** A share for people, as `12 %`. */
-export const percent = (share: number): string => `${Number((100 * share).toPrecision(2))} %`;
+/** What a fault says, and what cures it, where both have one code. */
+export const saysAndCure = (
+  code: string,
+  facts: Readonly<Record<string, Fact>> = {},
+  ofCure: Readonly<Record<string, Fact>> = {},
+): { readonly says: Said; readonly cure: Said } => ({
+  says: said(`fault.${code}`, facts),
+  cure: said(`cure.${code}`, ofCure),
+});

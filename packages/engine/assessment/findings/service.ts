@@ -1,11 +1,15 @@
-import { printDay, printSpan } from '../../quantities/printShort.ts';
-import { BOUND_BY } from '../assessment.ts';
-import { intervalEnd } from '../intervalEnd.ts';
-import { type FindingRule, percent, type Sighting } from './rule.ts';
+import { quantity } from '../../wording/facts.ts';
+import { said } from '../../wording/said.ts';
+import { intervalEndSaid } from '../intervalEnd.ts';
+import { type FindingRule, type Sighting, saysAndCure } from './rule.ts';
 
 /** Oxygen behind the filter, kg/m³, and days until it clogs, that are worth a word (our own choice). */
 const OXYGEN_LOW = 4e-3;
-const SOON_S = 21 * 86_400;
+const DAY_S = 86_400;
+const SOON_S = 21 * DAY_S;
+
+/** The day on which packings are compared, counted from the cleaning. */
+const dayNumber = (timeS: number): number => Number((timeS / DAY_S).toPrecision(3));
 
 /** The tank is fed more than the filter carries. */
 export const fedTooMuch: FindingRule = {
@@ -14,13 +18,14 @@ export const fedTooMuch: FindingRule = {
     const { carries } = context.assessment;
     const { feedKgPerS } = context.model.tank;
     if (feedKgPerS <= carries.day.feedKgPerS) return [];
-    const fed = context.print(feedKgPerS, 'mass-rate');
-    const carried = context.print(carries.day.feedKgPerS, 'mass-rate');
-    const says = `The tank is fed ${fed}; the filter alone carries ${carried} on ${printDay(carries.day.dayS)} after cleaning (bound ${BOUND_BY[carries.day.bindingLimit]}).`;
-    const cure =
-      'Feed less, re-pack for more, or leave the rest to walls, plants and water changes and test for ammonia and nitrite.';
-    const short = carries.day.feedKgPerS / feedKgPerS;
-    return [{ place: 'tank', says, cure, severity: short < 0.5 ? 'grave' : 'marked' }];
+    const evidence = {
+      fed: quantity(feedKgPerS, 'mass-rate'),
+      carried: quantity(carries.day.feedKgPerS, 'mass-rate'),
+      day: dayNumber(carries.day.dayS),
+      bound: said(`bound.${carries.day.bindingLimit}`),
+    };
+    const severity = carries.day.feedKgPerS / feedKgPerS < 0.5 ? 'grave' : 'marked';
+    return [{ place: 'tank', ...saysAndCure('fed-more-than-carried', evidence), severity }];
   },
 };
 
@@ -30,15 +35,11 @@ export const oxygenStarved: FindingRule = {
   look(context): readonly Sighting[] {
     const { day } = context.assessment.carries;
     if (context.assessment.dutyPoint.flowM3PerS <= 0 || day.outletOxygenKgPerM3 > OXYGEN_LOW) return [];
-    const says = `Water leaves the filter with ${context.print(day.outletOxygenKgPerM3, 'concentration')} of oxygen on ${printDay(day.dayS)} after cleaning.`;
-    return [
-      {
-        place: 'outlet',
-        says,
-        cure: 'Clean sooner, raise the flow, or let the outlet break the surface.',
-        severity: 'marked',
-      },
-    ];
+    const evidence = {
+      oxygen: quantity(day.outletOxygenKgPerM3, 'concentration'),
+      day: dayNumber(day.dayS),
+    };
+    return [{ place: 'outlet', ...saysAndCure('oxygen-starved-outlet', evidence), severity: 'marked' }];
   },
 };
 
@@ -49,10 +50,9 @@ export const clogsSoon: FindingRule = {
     const { model, assessment } = context;
     const { cleaning } = assessment;
     if (cleaning.beyond || cleaning.timeS > SOON_S) return [];
-    const says = `After ${printSpan(cleaning.timeS)} ${intervalEnd(model, assessment)}.`;
-    const cure =
-      'More area or a coarser medium where the dirt is caught; a pre-filter that is easy to reach.';
-    return [{ place: cleaning.place ?? 'packing', says, cure, severity: 'marked' }];
+    const evidence = { interval: { spanS: cleaning.timeS }, end: intervalEndSaid(model, assessment) };
+    const place = cleaning.place ?? 'packing';
+    return [{ place, ...saysAndCure('clogs-soon', evidence), severity: 'marked' }];
   },
 };
 
@@ -64,15 +64,8 @@ export const overflowOpen: FindingRule = {
     return layout.weirs.flatMap((weir) => {
       const flow = wayFlowM3PerS[weir.id] ?? 0;
       if (weir.purpose !== 'overflow' || flow <= 0.001 * dutyPoint.flowM3PerS) return [];
-      const says = `${percent(flow / dutyPoint.flowM3PerS)} of the water goes over the ${weir.label} even with clean media.`;
-      return [
-        {
-          place: weir.id,
-          says,
-          cure: 'Use a coarser or thinner medium ahead; never block the overflow.',
-          severity: 'marked' as const,
-        },
-      ];
+      const evidence = { share: { share: flow / dutyPoint.flowM3PerS }, way: { name: weir.label } };
+      return [{ place: weir.id, ...saysAndCure('overflow-open', evidence), severity: 'marked' as const }];
     });
   },
 };
@@ -87,10 +80,9 @@ export const alkalinityRunsDown: FindingRule = {
       Math.min(1, tank.feedKgPerS / Math.max(context.assessment.carries.day.feedKgPerS, 1e-30));
     const brought = tank.volumeM3 * tank.waterChangePerS * tank.alkalinityKgPerM3;
     if (used <= brought) return [];
-    const perWeek = (rate: number): string => context.print(rate * 7 * 86_400, 'mass');
-    const says = `At the present feed, nitrification uses ${perWeek(used)} of alkalinity (as CaCO3) a week and water changes bring at most ${perWeek(brought)}.`;
-    const cure = 'Test alkalinity weekly; change more water or buffer it before the pH falls.';
-    return [{ place: 'tank', says, cure, severity: 'slight' }];
+    const perWeek = (rate: number) => quantity(rate * 7 * DAY_S, 'mass');
+    const evidence = { used: perWeek(used), brought: perWeek(brought) };
+    return [{ place: 'tank', ...saysAndCure('alkalinity-runs-down', evidence), severity: 'slight' }];
   },
 };
 
@@ -103,9 +95,6 @@ export const waterTooAcid: FindingRule = {
   look(context): readonly Sighting[] {
     const { pH } = context.model.tank;
     if (pH > PH_LOW) return [];
-    const says = `At pH ${pH} the bacteria work at half of their rate or less, whatever the media.`;
-    const cure =
-      'Test alkalinity; raise it slowly if the animals are not of soft, acid water, which has its own slow bacteria.';
-    return [{ place: 'tank', says, cure, severity: 'marked' }];
+    return [{ place: 'tank', ...saysAndCure('water-too-acid', { pH }), severity: 'marked' }];
   },
 };

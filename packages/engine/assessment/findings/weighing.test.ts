@@ -1,4 +1,6 @@
 import { describe, expect, it } from 'vitest';
+import { engineEnglish } from '../../wording/english/english.ts';
+import { word } from '../../wording/word.ts';
 import type { Effect } from '../assessment.ts';
 import { severityOf, weighing } from './weighing.ts';
 
@@ -17,12 +19,17 @@ const effect = (change: { feed?: number; flow?: number; interval?: number }): Ef
   },
 });
 
+const weighed = (of: Effect): string =>
+  weighing(of)
+    .map((one) => word(one, { language: engineEnglish, units: 'metric' }))
+    .join(' ');
+
 describe('a cure that gives something up', () => {
   const trade = effect({ feed: 0.83, flow: 1.02, interval: 17 / 3 });
 
   it('says what is gained and what is given up', () => {
-    expect(weighing(trade)).toBe(
-      ' Gained: 2 % more flow, cleaning after 17 days in place of 3 days. Given up: 17 % less feed carried. Weigh which of the two this tank needs more.',
+    expect(weighed(trade)).toBe(
+      'Gained: 2 % more flow, cleaning after 17 days in place of 3 days. Given up: 17 % less feed carried. Weigh which of the two this tank needs more.',
     );
   });
 
@@ -34,22 +41,22 @@ describe('a cure that gives something up', () => {
   it('keeps the severity of its fault where the filter carries more', () => {
     const sealed = effect({ feed: 2.8, flow: 0.41 });
     expect(severityOf(sealed)).toBe('grave');
-    expect(weighing(sealed)).toMatch(
+    expect(weighed(sealed)).toMatch(
       /Given up: 59 % less flow\. On the whole it gains more than it gives up\.$/,
     );
   });
 
   it('is said to lose where it does', () => {
-    expect(weighing(effect({ feed: 0.5, interval: 2 }))).toMatch(
+    expect(weighed(effect({ feed: 0.5, interval: 2 }))).toMatch(
       /By itself this loses more here than it gains/,
     );
   });
 });
 
 it('a cleaning interval that differs by less than it is known to is none to tell', () => {
-  expect(weighing(effect({ feed: 1.04, flow: 1.07, interval: 0.96 }))).toBe('');
+  expect(weighed(effect({ feed: 1.04, flow: 1.07, interval: 0.96 }))).toBe('');
 });
 
 it('a cure that only does good is weighed against nothing', () => {
-  expect(weighing(effect({ feed: 1.2, interval: 2 }))).toBe('');
+  expect(weighed(effect({ feed: 1.2, interval: 2 }))).toBe('');
 });

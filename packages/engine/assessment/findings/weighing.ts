@@ -1,4 +1,6 @@
-import { printSpan } from '../../quantities/printShort.ts';
+import { engineEnglish } from '../../wording/english/english.ts';
+import { type Fact, type Said, said } from '../../wording/said.ts';
+import { wordSpan } from '../../wording/word.ts';
 import type { Effect, Finding } from '../assessment.ts';
 import { LONG_ENOUGH_S, netGain } from '../effect.ts';
 
@@ -15,15 +17,15 @@ const TOLD_OF_INTERVAL = 0.1;
 
 interface Change {
   readonly isGain: boolean;
-  readonly says: string;
+  readonly says: Said;
 }
 
-const share = (before: number, after: number, what: string): readonly Change[] => {
-  if (before <= 0) return after > 0 ? [{ isGain: true, says: `${what} where there is none` }] : [];
+const share = (before: number, after: number, what: 'feed' | 'flow'): readonly Change[] => {
+  if (before <= 0) return after > 0 ? [{ isGain: true, says: said(`weighed.${what}.from-none`) }] : [];
   const ratio = after / before - 1;
   if (Math.abs(ratio) < TOLD) return [];
   const percent = Math.round(Math.abs(100 * ratio));
-  return [{ isGain: ratio > 0, says: `${percent} % ${ratio > 0 ? 'more' : 'less'} ${what}` }];
+  return [{ isGain: ratio > 0, says: said(`weighed.${what}.${ratio > 0 ? 'more' : 'less'}`, { percent }) }];
 };
 
 /** A longer interval than is worth anything is neither a gain nor a loss against another one of the kind. */
@@ -31,24 +33,23 @@ const interval = ({ beforeS, afterS, beforeBeyond, afterBeyond }: Effect['cleani
   const worth = (timeS: number): number => Math.min(timeS, LONG_ENOUGH_S);
   const ratio = worth(afterS) / Math.max(worth(beforeS), 1);
   if (Math.abs(ratio - 1) < TOLD_OF_INTERVAL) return [];
-  const span = (timeS: number, beyond: boolean): string => (beyond ? 'more than a year' : printSpan(timeS));
-  const [before, after] = [span(beforeS, beforeBeyond), span(afterS, afterBeyond)];
-  return before === after
-    ? []
-    : [{ isGain: ratio > 1, says: `cleaning after ${after} in place of ${before}` }];
+  const before = { spanS: beforeS, beyond: beforeBeyond };
+  const after = { spanS: afterS, beyond: afterBeyond };
+  // What prints alike is no change to tell.
+  if (wordSpan(before, engineEnglish) === wordSpan(after, engineEnglish)) return [];
+  return [{ isGain: ratio > 1, says: said('weighed.interval', { before, after }) }];
 };
 
 const changesOf = ({ feed, flow, cleaningInterval }: Effect): readonly Change[] => [
-  ...share(feed.beforeKgPerS, feed.afterKgPerS, 'feed carried'),
+  ...share(feed.beforeKgPerS, feed.afterKgPerS, 'feed'),
   ...share(flow.beforeM3PerS, flow.afterM3PerS, 'flow'),
   ...interval(cleaningInterval),
 ];
 
-const listed = (changes: readonly Change[], isGain: boolean): string =>
-  changes
-    .filter((change) => change.isGain === isGain)
-    .map(({ says }) => says)
-    .join(', ');
+const listed = (changes: readonly Change[], isGain: boolean): readonly Said[] =>
+  changes.filter((change) => change.isGain === isGain).map(({ says }) => says);
+
+const inRow = (all: readonly Said[]): Fact => ({ all, by: ', ' });
 
 const costsFeed = ({ feed }: Effect): boolean => feed.afterKgPerS < feed.beforeKgPerS * (1 - TOLD);
 
@@ -63,24 +64,27 @@ export const severityOf = (effect: Effect): Finding['severity'] => {
   return gain >= GRAVE ? 'grave' : 'marked';
 };
 
-const verdict = (effect: Effect, isTrade: boolean): string => {
+const verdict = (effect: Effect, isTrade: boolean): readonly Said[] => {
   const gain = netGain(effect);
-  if (gain <= -SLIGHT) return ' By itself this loses more here than it gains: see the plans.';
-  if (gain <= 0) return ' By itself this gains nothing here on the whole: see the plans.';
-  if (!isTrade) return '';
-  return costsFeed(effect)
-    ? ' Weigh which of the two this tank needs more.'
-    : ' On the whole it gains more than it gives up.';
+  if (gain <= -SLIGHT) return [said('weighed.loses')];
+  if (gain <= 0) return [said('weighed.nothing')];
+  if (!isTrade) return [];
+  return [said(costsFeed(effect) ? 'weighed.either' : 'weighed.gains')];
 };
 
 /**
  * What is said of a cure, whatever its fault's severity: what is gained and what is given up where it does both, and
- * where alone it gains nothing on the whole or does harm. Begins with a space; empty of a cure that only does good.
+ * where alone it gains nothing on the whole or does harm. Nothing of a cure that only does good.
  */
-export const weighing = (effect: Effect): string => {
+export const weighing = (effect: Effect): readonly Said[] => {
   const changes = changesOf(effect);
   const [gained, given] = [listed(changes, true), listed(changes, false)];
-  const isTrade = gained !== '' && given !== '';
-  const both = isTrade ? ` Gained: ${gained}. Given up: ${given}.` : '';
-  return `${both}${verdict(effect, isTrade)}`;
+  const isTrade = gained.length > 0 && given.length > 0;
+  const both = isTrade
+    ? [
+        said('weighed.gained', { changes: inRow(gained) }),
+        said('weighed.given-up', { changes: inRow(given) }),
+      ]
+    : [];
+  return [...both, ...verdict(effect, isTrade)];
 };

@@ -30,13 +30,6 @@ export const figureSentences: Readonly<Record<string, string>> = {
   'carries.bound': 'It is bound {by}.',
   'carries.conditions':
     'This holds for {volume} of water at {temperature}, pH {pH}, alkalinity {alkalinity}, and feed with {protein} of protein; plants and water changes are not counted and are a margin.',
-  'bound.area': 'by the area open to bacteria',
-  'bound.flow': 'by the flow',
-  'bound.oxygen': 'by the oxygen left in the water',
-  'bound.alkalinity': 'by the pH and alkalinity of the water',
-  'bound.nitrite': 'by nitrite, the second step of the bacteria',
-  'bound.ammonia-toxicity': 'by un-ionized ammonia, at this pH',
-  'bound.none': 'by nothing',
   'table.serves': 'Tank that it serves, {day} after every bed was cleaned',
   'stock.light': 'light: half the feed of a normal stock',
   'stock.normal': 'normal: 0.8 g/d of dry feed for each 100 L (26.4 US gal)',

@@ -58,7 +58,6 @@ export const sheetSentences: Readonly<Record<string, string>> = {
   'table.effects': 'What curing each fault alone does, {day} after every bed was cleaned',
   'effect.from-to': '{before} → {after}',
   'effect.same': 'stays {value}',
-  'bed-in-chamber': '{medium} in {chamber}',
 
   'heading.changes.planned': 'What is to be changed',
   'heading.changes.left': 'What was changed',

@@ -1,0 +1,26 @@
+import type { Language } from '../language.ts';
+import { claimSentences } from './claims.ts';
+import { cureSentences, faultSentences } from './findings.ts';
+import { warningSentences } from './warnings.ts';
+
+/** English as the engine speaks it: what packages above it add their own sentences to. */
+export const engineEnglish: Language = {
+  code: 'en',
+  itself: 'English',
+  direction: 'ltr',
+  sentences: { ...faultSentences, ...cureSentences, ...warningSentences, ...claimSentences },
+  names: {},
+  marks: {
+    decimal: '.',
+    to: 'to',
+    and: 'and',
+    beyond: 'more than a year',
+    times: {
+      year: ['year', 'years'],
+      day: ['day', 'days'],
+      hour: ['hour', 'hours'],
+      minute: ['minute', 'minutes'],
+      second: ['second', 'seconds'],
+    },
+  },
+};

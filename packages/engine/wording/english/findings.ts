@@ -1,0 +1,142 @@
+/** What findings say. */
+export const faultSentences: Readonly<Record<string, string>> = {
+  'fault.pump-cannot-lift': "No water flows: the pump's {head} of head does not reach the outlet.",
+  'fault.biological-before-mechanical':
+    'Water meets the {early} before the {late}, so the biological bed takes dirt that a mechanical one should hold.',
+  'fault.fine-before-coarse': 'Water meets the fine {fine} before the coarser {coarse}.',
+  'fault.dirt-in-it': '{fault} Of the dirt in the filter {share} lies in it.',
+  'fault.ammonium-before-biological':
+    'Water meets the {early} before the {late}: while fresh it takes {share} of the ammonium that the bacteria live on, and gives the load back to them when it is full.',
+  'fault.chemical-before-biological':
+    'Water meets the {early} before the {late}: dirt closes it before its capacity is used.',
+  'fault.bypass-past-bed':
+    '{share} of the water runs through the {gap} gap beside {chamber} and misses its media.',
+  'fault.partition-leaks': '{share} of the water takes the {way} and meets no media at all.',
+  'fault.opening-past-media': '{share} of the water enters through the {way} and meets no media.',
+  'fault.opening-narrower-than-hose':
+    "The {way} is {area}, narrower than the hose's {hose}, and takes {share} of the pump's head.",
+  'fault.bed-too-shallow':
+    'The bed of {medium} is {depth} deep at up to {speed}, only {layers} times the size of its pieces or cells.',
+  'fault.dead-chamber': 'The {volume} of {chamber} hold no media.',
+  'fault.no-mechanical': 'There is no mechanical medium in the filter.',
+  'fault.no-biological': 'There is no biological medium in the filter.',
+  'fault.replaced-often': 'The bed of {medium} clogs and has to be replaced about every {often}.',
+  'fault.replaced-often.at-cost':
+    'The bed of {medium} clogs and has to be replaced about every {often}, which costs about {cost} {currency} a year.',
+  'fault.ammonium-in-salt-water':
+    'A bed of {medium} holds no ammonium in salted water and gives back what it has taken.',
+  'fault.softener-in-hard-water': 'A bed of {medium} hardly moves water of {alkalinity}.',
+  'fault.full-before-replaced':
+    'The bed of {medium} is full after {lasts} and due only after {due}; dirt leaves {share} of it open.',
+  'fault.dirt-in-biological-bed':
+    'The bed of {medium} holds {dirt} of the caught dirt, and organic carbon leaves its bacteria {rate} of their rate.',
+  'fault.hose-too-long': "The {hose}, {length} of {bore} bore, takes {share} of the pump's head.",
+  'fault.hose-kinked': 'Kinks or coils in the {hose} cost {head} of head at the clean flow.',
+  'fault.barbs-too-narrow': "The {barbs}, {bore} bore in a {hose} hose, take {share} of the pump's head.",
+  'fault.outlet-lift':
+    "The outlet stands {lift} above the surface: water is really lifted there, which takes {share} of the pump's head.",
+  'fault.flow-small':
+    "The tank's water goes through {times} times an hour, less than once (common practice, no source).",
+  'fault.flow-large':
+    "The tank's water goes through {times} times an hour: strong current for still-water fish (common practice, no source).",
+  'fault.fed-more-than-carried':
+    'The tank is fed {fed}; the filter alone carries {carried} on day {day} after cleaning (bound {bound}).',
+  'fault.oxygen-starved-outlet':
+    'Water leaves the filter with {oxygen} of oxygen on day {day} after cleaning.',
+  'fault.water-too-acid': 'At pH {pH} the bacteria work at half of their rate or less, whatever the media.',
+  'fault.clogs-soon': 'After {interval} {end}.',
+  'fault.overflow-open': '{share} of the water goes over the {way} even with clean media.',
+  'fault.alkalinity-runs-down':
+    'At the present feed, nitrification uses {used} of alkalinity (as CaCO3) a week and water changes bring at most {brought}.',
+  'fault.measured-differs':
+    'The {test} test ({state}) gave {measured}, the models say {computed}: {share} apart, more than their doubts.',
+  'fault.measured-differs.from-none':
+    'The {test} test ({state}) gave {measured}, the models say {computed}, further apart than their doubts.',
+  'fault.order-follows-the-water': 'The water meets {order} media, coarse before fine.',
+  'fault.little-bypass': 'At most {share} of the water misses a stage that is packed.',
+  'fault.claim-contradicts-itself': "The maker's “{claim}” contradicts itself: {detail}",
+
+  'stages.then': '{first}, then {next}',
+  'hose.intake': 'intake hose',
+  'hose.outlet': 'outlet hose',
+  'barbs.intake': 'intake barbs',
+  'barbs.outlet': 'outlet barbs',
+  'bed-in-chamber': '{medium} in {chamber}',
+
+  'bound.area': 'by the area open to bacteria',
+  'bound.flow': 'by the flow',
+  'bound.oxygen': 'by the oxygen left in the water',
+  'bound.alkalinity': 'by the water’s pH and alkalinity',
+  'bound.nitrite': 'by nitrite, the second step of the bacteria',
+  'bound.ammonia-toxicity': 'by un-ionized ammonia, at this pH',
+  'bound.none': 'by nothing',
+
+  'end.none': 'nothing has happened',
+  'end.overflow': 'the {place} opens, and {share} of the clean flow is left at the tank',
+  'end.slows':
+    'the {place} is full and lets a third less water through, and {share} of the clean flow is left at the tank',
+  'end.past-gap':
+    'the {place} is full; from then on a third of its water and more goes past it through the gap, so a timed jug will not show it: {share} of the clean flow still reaches the tank',
+  'end.past-otherwise':
+    'the {place} is full; from then on a third of its water and more goes past it another way, so a timed jug will not show it: {share} of the clean flow still reaches the tank',
+};
+
+/** What cures them, and what a cure gains and gives up. */
+export const cureSentences: Readonly<Record<string, string>> = {
+  'cure.pump-cannot-lift': 'Lower the outlet or fit a pump with more head.',
+  'cure.biological-before-mechanical': 'Put the mechanical media first in the way of the water.',
+  'cure.fine-before-coarse': 'Let the water go through the coarser medium first.',
+  'cure.chemical-before-biological': 'Put chemical media behind the biological ones.',
+  'cure.bypass-past-bed': 'Close the gap with a thin removable strip of silicone sheet or closed-cell foam.',
+  'cure.partition-leaks': 'Seal the edge of the partition with a removable strip.',
+  'cure.opening-past-media':
+    'Cover these slots, as long as three times the area of the pump’s own inlet stays open (common practice, no source).',
+  'cure.opening-narrower-than-hose': 'Clear or widen it where no pressure wall or seal is cut.',
+  'cure.bed-too-shallow': 'Make it {depth} deep.',
+  'cure.bed-too-shallow.no-room':
+    'There is no room to make it deeper: give it a chamber of its own, or leave it out.',
+  'cure.dead-chamber': 'Use the room, or leave it empty on purpose.',
+  'cure.no-mechanical': 'Add a mechanical medium.',
+  'cure.no-biological': 'Add a biological medium.',
+  'cure.replaced-often': 'Use washable foam in its place, or put coarser media ahead of it.',
+  'cure.ammonium-in-salt-water': 'Take it out.',
+  'cure.softener-in-hard-water': 'Take it out, or soften the water first.',
+  'cure.full-before-replaced': 'Use more of it, or replace it sooner, behind the other media.',
+  'cure.dirt-in-biological-bed': 'Catch more ahead of it: a finer or deeper mechanical bed.',
+  'cure.hose-too-long': 'Shorten it; shown here for {length}.',
+  'cure.hose-kinked': 'Lay the hose in wide bends without kinks.',
+  'cure.barbs-too-narrow': 'Fit barbs with a bore as wide as the hose where the ports allow it.',
+  'cure.outlet-lift': 'Bring the outlet under the surface; keep the siphon break.',
+  'cure.flow-small': 'A larger pump or a second filter; more media do not help here.',
+  'cure.flow-large': 'Spread the outlet over a spray bar or turn it to the glass; throttle only the outlet.',
+  'cure.fed-more-than-carried':
+    'Feed less, re-pack for more, or leave the rest to walls, plants and water changes and test for ammonia and nitrite.',
+  'cure.oxygen-starved-outlet': 'Clean sooner, raise the flow, or let the outlet break the surface.',
+  'cure.water-too-acid':
+    'Test alkalinity; raise it slowly if the animals are not of soft, acid water, which has its own slow bacteria.',
+  'cure.clogs-soon':
+    'More area or a coarser medium where the dirt is caught; a pre-filter that is easy to reach.',
+  'cure.overflow-open': 'Use a coarser or thinner medium ahead; never block the overflow.',
+  'cure.alkalinity-runs-down': 'Test alkalinity weekly; change more water or buffer it before the pH falls.',
+  'cure.measured-differs':
+    'Repeat the test; then look for what the description leaves out: film in the hose, a worn impeller, a gap not measured.',
+  'cure.order-follows-the-water': 'Keep the order.',
+  'cure.little-bypass': 'Keep the seals as they are.',
+  'cure.claim-contradicts-itself':
+    'Ask the maker which one is meant; go by what was measured or computed here.',
+
+  'weighed.cure': '{cure} {weighed}',
+  'weighed.gained': 'Gained: {changes}.',
+  'weighed.given-up': 'Given up: {changes}.',
+  'weighed.loses': 'By itself this loses more here than it gains: see the plans.',
+  'weighed.nothing': 'By itself this gains nothing here on the whole: see the plans.',
+  'weighed.either': 'Weigh which of the two this tank needs more.',
+  'weighed.gains': 'On the whole it gains more than it gives up.',
+  'weighed.feed.more': '{percent} % more feed carried',
+  'weighed.feed.less': '{percent} % less feed carried',
+  'weighed.feed.from-none': 'feed carried where there is none',
+  'weighed.flow.more': '{percent} % more flow',
+  'weighed.flow.less': '{percent} % less flow',
+  'weighed.flow.from-none': 'flow where there is none',
+  'weighed.interval': 'cleaning after {after} in place of {before}',
+};
