@@ -11,7 +11,14 @@ import {
 } from '../assessment/testing/models.ts';
 import { families } from '../families/families.ts';
 import type { Model, PermittedAlteration } from '../model/model.ts';
-import { alterationKinds, alterationSets, altered, partPrices, partsOf } from './alterations.ts';
+import {
+  alterationKinds,
+  alterationSets,
+  altered,
+  idleAlterations,
+  partPrices,
+  partsOf,
+} from './alterations.ts';
 import { searchPlans } from './search.ts';
 import { cautionsOf, stepsOf } from './steps.ts';
 
@@ -162,5 +169,30 @@ describe('steps of a plan', () => {
     for (const medium of used)
       for (const says of dry.media[medium]!.cautions)
         expect(cautionsOf(best!)).toContainEqual({ medium: dry.media[medium]!.name, says });
+  });
+});
+
+describe('an alteration that changes nothing on a filter', () => {
+  const idle = (model: Model): string[] => {
+    const { layout } = assess(model);
+    return [...idleAlterations(Object.keys(alterationKinds), model, layout)];
+  };
+
+  it('is told: an outlet under the surface, gaps that are sealed, slots that there are none of', () => {
+    const canister = stackCanister();
+    expect(idle(withFilter(canister, { outletLiftM: 0 }))).toContain('lower-outlet');
+    expect(idle(withFilter(canister, { outletLiftM: 0.1 }))).not.toContain('lower-outlet');
+    expect(idle(canister)).toContain('close-upper-slots');
+    expect(idle(withMeasurements(canister, { wallGap: 0 }))).toContain('seal-gaps');
+    expect(idle(canister)).not.toContain('seal-gaps');
+  });
+
+  it('leaves the model as it is, and is none that has settings', () => {
+    const model = withMeasurements(withFilter(stackCanister(), { outletLiftM: 0 }), { wallGap: 0 });
+    const { layout } = assess(model);
+    for (const id of idle(model)) {
+      expect(alterationKinds[id]!.settings).toEqual([]);
+      expect(alterationKinds[id]!.apply(model, layout, {})).toEqual(model);
+    }
   });
 });

@@ -26,6 +26,8 @@ export interface AlterationKind {
   /** Where on the filter hands do it: ids of ways and `gap:<chamber>`, or `pump`, `intake`, `outlet`, `packing`. */
   where(layout: Layout): readonly string[];
   apply(model: Model, layout: Layout, settings: Readonly<Record<string, number>>): Model;
+  /** Whether there is nothing here for it to change; absent where that cannot be, or hangs on its settings. */
+  isIdle?(model: Model, layout: Layout): boolean;
   parts(model: Model, layout: Layout): readonly Omit<PartNeed, 'price'>[];
   /** What hands do; lengths by `print`, SI to text. */
   steps(
@@ -89,6 +91,10 @@ const sealGaps: AlterationKind = {
   says: 'seal the gaps beside the media',
   settings: [],
   where: ({ chambers, leaks }) => [...chambers.map(({ id }) => `gap:${id}`), ...leaks.map(({ id }) => id)],
+  isIdle: (model, layout) => {
+    const { chambers, leaks } = openGaps(model, layout);
+    return chambers.length + leaks.length === 0;
+  },
   apply: (model, layout) => {
     const { chambers, leaks } = openGaps(model, layout);
     return leaks.reduce(
@@ -113,6 +119,7 @@ const closeUpperSlots: AlterationKind = {
   says: 'cover the slots past the media',
   settings: [],
   where: ({ openings }) => openings.filter(isSlotPast).map(({ id }) => id),
+  isIdle: (_model, { openings }) => !openings.some(isSlotPast),
   apply: (model, layout) =>
     layout.openings
       .filter(isSlotPast)
@@ -162,6 +169,7 @@ const lowerOutlet: AlterationKind = {
   says: 'bring the outlet under the surface',
   settings: [],
   where: at('outlet'),
+  isIdle: ({ filter }) => filter.outletLiftM <= 0,
   apply: (model) => ({ ...model, filter: { ...model.filter, outletLiftM: 0 } }),
   parts: none,
   steps: () => [
@@ -196,6 +204,10 @@ export const partsOf = (model: Model, layout: Layout, chosen: readonly Permitted
 /** The job with a set of alterations carried out. */
 export const altered = (model: Model, layout: Layout, chosen: readonly PermittedAlteration[]): Model =>
   chosen.reduce((changed, { id, settings }) => alterationKinds[id]!.apply(changed, layout, settings), model);
+
+/** Those of some alterations, by id, that change nothing on this filter: a mark or a switch for one says so. */
+export const idleAlterations = (ids: readonly string[], model: Model, layout: Layout): ReadonlySet<string> =>
+  new Set(ids.filter((id) => alterationKinds[id]?.isIdle?.(model, layout) ?? false));
 
 /** Every set of the permitted alterations, the empty one first. */
 export const alterationSets = (permitted: readonly PermittedAlteration[]): PermittedAlteration[][] => {

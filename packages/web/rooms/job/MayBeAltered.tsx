@@ -1,9 +1,11 @@
 import type { Family } from '@fettle/engine/families/layout.ts';
 import { listAlterations } from '@fettle/job/alterationList.ts';
 import type { JobDocument } from '@fettle/job/schema/job.ts';
+import type { QuickFigures } from '../../computing/assessed.ts';
 import { useForm } from '../../forms/JobForm.tsx';
 import { putting, valueAt } from '../../forms/places.ts';
 import { AlterationChoices } from '../../repack/AlterationChoices.tsx';
+import { IdleAlterations } from './IdleAlterations.tsx';
 
 /** The alterations that the document permits, as a plain list, whichever way it writes them. */
 const permittedIn = (document: unknown): readonly unknown[] => {
@@ -18,7 +20,13 @@ const permittedIn = (document: unknown): readonly unknown[] => {
 };
 
 /** What plans may change on the hardware. */
-export function MayBeAltered({ family }: { readonly family: Family | undefined }) {
+export function MayBeAltered({
+  family,
+  found,
+}: {
+  readonly family: Family | undefined;
+  readonly found: QuickFigures | undefined;
+}) {
   const { document, edit } = useForm();
   return (
     <section aria-labelledby="may-be-altered">
@@ -29,6 +37,7 @@ export function MayBeAltered({ family }: { readonly family: Family | undefined }
         path={['alterations']}
         onChange={(next, says) => edit({ says: `permit: ${says}`, recipe: putting(['alterations'], next) })}
       />
+      <IdleAlterations ids={family?.alterations ?? []} found={found} />
     </section>
   );
 }

@@ -34,7 +34,6 @@ const MapFields = memo(({ family }: { readonly family: Family | undefined }) => 
       <Fields path={['filter', 'hoses']} />
       <h3>The maker’s words, and the price</h3>
       <Fields path={['filter']} only={['claims', 'price', 'life']} />
-      <MayBeAltered family={family} />
     </>
   );
 });
@@ -59,6 +58,7 @@ export function MapPart({ work }: { readonly work: JobAtWork }) {
         {toMend}
         <div ref={fields}>
           <MapFields family={family} />
+          <MayBeAltered family={family} found={undefined} />
         </div>
       </div>
     );
@@ -74,6 +74,7 @@ export function MapPart({ work }: { readonly work: JobAtWork }) {
     >
       <div ref={fields}>
         <MapFields family={family} />
+        <MayBeAltered family={family} found={quick} />
       </div>
     </PackingBench>
   );

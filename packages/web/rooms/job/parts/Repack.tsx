@@ -6,6 +6,8 @@ import { Alterations } from '../../../repack/Alterations.tsx';
 import { AlterationsOverlay } from '../../../repack/AlterationsOverlay.tsx';
 import { BeforeAfter } from '../../../repack/BeforeAfter.tsx';
 import { PackingBench } from '../../../repack/PackingBench.tsx';
+import { useAlterations } from '../../../repack/useAlterations.ts';
+import { IdleAlterations } from '../IdleAlterations.tsx';
 import type { JobAtWork } from '../jobAtWork.ts';
 
 /** A packing that follows the one as found, with its figures beside those as found. */
@@ -22,6 +24,7 @@ export function LaterPacking({
 }) {
   const { session, state, figures, system } = work;
   const { quick, isRead } = figures;
+  const { ids } = useAlterations(field);
   const found = useQuick(useAsFound(state.document), { system, state: 'as-found' });
   if (quick === undefined) return <p className="wait">The drawing comes when the map is filled in.</p>;
   const before =
@@ -43,6 +46,7 @@ export function LaterPacking({
       over={<AlterationsOverlay field={field} figures={quick} />}
     >
       <Alterations field={field} />
+      <IdleAlterations ids={ids} found={found.quick} areMarked />
       {children}
     </PackingBench>
   );
