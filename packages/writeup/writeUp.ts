@@ -2,6 +2,7 @@ import type { Theme } from '@fettle/drawing/tokens.ts';
 import type { Language } from '@fettle/engine/wording/language.ts';
 import type { Document } from './content/document.ts';
 import { buildDocument } from './documents/build.ts';
+import { quoteDocument } from './documents/quote.ts';
 import { sheetDocument } from './documents/sheet.ts';
 import { withOwnWords, wordsWithoutPlace } from './ownWords.ts';
 import { newWriter, type Writer } from './parts/writer.ts';
@@ -12,9 +13,11 @@ import { languages } from './texts/languages.ts';
 export type DocumentMaker = (writer: Writer, theme: Theme) => Document;
 
 /** Every document that a job is written up in, by its short name. */
-export const documentMakers = { sheet: sheetDocument, build: buildDocument } as const satisfies Readonly<
-  Record<string, DocumentMaker>
->;
+export const documentMakers = {
+  sheet: sheetDocument,
+  build: buildDocument,
+  quote: quoteDocument,
+} as const satisfies Readonly<Record<string, DocumentMaker>>;
 
 export type DocumentName = keyof typeof documentMakers;
 

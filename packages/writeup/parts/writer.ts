@@ -54,6 +54,12 @@ export const paragraph = (
   return [{ kind: 'paragraph', id, text, ...(tone === undefined ? {} : { tone }) }];
 };
 
+/** Somebody's own words as a sentence that ends. */
+export const ended = (words: string): string => {
+  const text = words.trim();
+  return /[.!?…:)]$/u.test(text) ? text : `${text}.`;
+};
+
 /** Several things that are said, in a row, as one fact. */
 export const sayings = (all: readonly Said[]): Fact => ({ all });
 

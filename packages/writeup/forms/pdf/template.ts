@@ -20,6 +20,7 @@ export const template = `
 #set par(leading: 0.62em, spacing: 0.95em, justify: false)
 #set list(indent: 0.2em, spacing: 0.65em, marker: [–])
 #set enum(spacing: 0.75em)
+#show regex("(US gal|fl oz|L|g)/[hd]"): box
 #show heading: set block(sticky: true)
 #show heading.where(level: 2): it => block(width: 100%, above: 1.9em, below: 0.85em, sticky: true, stroke: (top: 1.2pt), inset: (top: 0.55em), text(13pt, weight: 700, it.body))
 #show heading.where(level: 3): it => block(above: 1.4em, below: 0.7em, sticky: true, text(10.5pt, weight: 600, it.body))
@@ -108,8 +109,11 @@ export const template = `
   else if kind == "page-break" { pagebreak(weak: true) }
 }
 
-#block(below: 0.5em, heading(level: 1, text(19pt, weight: 700, data.title)))
+#block(below: 0.95em, heading(level: 1, text(19pt, weight: 700, data.title)))
 #block(below: 1.3em, text(10.5pt, fill: soft, data.subtitle))
 
-#for item in data.blocks { draw(item) }
+#for (at, item) in data.blocks.enumerate() {
+  let next = data.blocks.at(at + 1, default: (kind: "end"))
+  if item.kind == "paragraph" and next.kind == "blanks" { block(sticky: true, draw(item)) } else { draw(item) }
+}
 `;

@@ -3,6 +3,7 @@ import type { Language } from '@fettle/engine/wording/language.ts';
 import { buildSentences } from './build.ts';
 import { cautionSentences } from './cautions.ts';
 import { figureSentences } from './figures.ts';
+import { quoteSentences } from './quote.ts';
 import { sheetSentences } from './sheet.ts';
 
 /** English, in which everything is written first; other languages are held against its codes and holes. */
@@ -14,5 +15,6 @@ export const english: Language = {
     ...figureSentences,
     ...cautionSentences,
     ...buildSentences,
+    ...quoteSentences,
   },
 };

@@ -1,0 +1,100 @@
+import type { Assessment } from '@fettle/engine/assessment/assessment.ts';
+import type { Block } from '../../content/document.ts';
+import { changeCost } from '../changes.ts';
+import { computedFlow, duration, feed, flow, money, share } from '../quantities.ts';
+import { timedFlow } from '../timed.ts';
+import { heading, paragraph, tense, type Writer } from '../writer.ts';
+import { totalsOf } from './lines.ts';
+
+const computedCells = (writer: Writer, assessment: Assessment): readonly string[] => [
+  writer.fact(computedFlow(assessment.dutyPoint.flowM3PerS)),
+  writer.fact(feed(assessment.carries.day.feedKgPerS)),
+  writer.fact(duration(assessment.cleaning.timeS, assessment.cleaning.beyond)),
+  writer.fact(share(assessment.bypass.mechanical)),
+];
+
+const perYear = (writer: Writer, { cost }: Assessment): string =>
+  writer.fact(money(cost.perYear, cost.currency));
+
+/** As it came in nothing is known but the flow, where it was timed: figures of a dirty filter are not made up. */
+const nothingRow = (writer: Writer): readonly string[] => {
+  const { found } = writer.source;
+  const timed = timedFlow(found, 'as-found');
+  const unknown = writer.say('choice.unknown');
+  const nought = money(0, found.assessment.cost.currency);
+  return [
+    writer.say('choice.nothing'),
+    timed === undefined
+      ? unknown
+      : writer.say('choice.flow.timed', { flow: flow(timed.flowM3PerS, timed.doubtM3PerS) }),
+    unknown,
+    unknown,
+    unknown,
+    writer.say('choice.no-charge', { zero: nought }),
+    perYear(writer, found.assessment),
+  ];
+};
+
+const cleanRow = (writer: Writer): readonly string[] => {
+  const { assessment } = writer.source.found;
+  return [
+    writer.say('choice.clean'),
+    ...computedCells(writer, assessment),
+    writer.say('choice.on-request'),
+    perYear(writer, assessment),
+  ];
+};
+
+/** What the re-pack costs once: the quote where it is whole, else what of it is known. */
+const onceText = (writer: Writer): string => {
+  const totals = totalsOf(writer);
+  const { total, currency } = changeCost(writer.source);
+  if (totals === undefined) return writer.say('choice.parts-only', { cost: money(total, currency) });
+  const cost = money(totals.total, totals.currency);
+  return totals.missing.length === 0 ? writer.fact(cost) : writer.say('choice.so-far', { cost });
+};
+
+const repackRows = (writer: Writer): readonly (readonly string[])[] => {
+  const { after } = writer.source;
+  if (after === undefined) return [];
+  return [
+    [
+      writer.say(`choice.repack.${tense(writer.source)}`),
+      ...computedCells(writer, after.assessment),
+      onceText(writer),
+      perYear(writer, after.assessment),
+    ],
+  ];
+};
+
+/** What it is to do nothing, to clean only, and to re-pack, on one basis: so that cleaning is not sold as more. */
+export const optionsPart = (writer: Writer): readonly Block[] => {
+  const { carries } = writer.source.found.assessment;
+  return [
+    heading(writer, 'quote-options'),
+    {
+      kind: 'table',
+      id: 'options',
+      caption: writer.say('table.options'),
+      columns: [
+        { head: writer.say('column.choice'), align: 'left', share: 1.35 },
+        { head: writer.say('column.flow'), align: 'left', share: 1.3 },
+        { head: writer.say('column.feed'), align: 'left' },
+        { head: writer.say('column.interval'), align: 'left' },
+        { head: writer.say('column.bypass'), align: 'left' },
+        { head: writer.say('column.once'), align: 'right' },
+        { head: writer.say('column.per-year'), align: 'right' },
+      ],
+      rows: [nothingRow(writer), cleanRow(writer), ...repackRows(writer)],
+    },
+    ...paragraph(
+      'quote-options-notes',
+      [
+        writer.say('quote.options.how', { day: duration(carries.day.dayS) }),
+        writer.say('doubt.computed'),
+        writer.say('doubt.interval'),
+      ],
+      'soft',
+    ),
+  ];
+};
