@@ -63,7 +63,7 @@ const onePaper = (
 };
 
 /** Documents that come on the workshop's own paper alone. */
-const onOnePaper: readonly DocumentName[] = ['build', 'quote'];
+const onOnePaper: readonly DocumentName[] = ['build', 'quote', 'care'];
 
 /** Every file of a job's write-up. The same job gives the same bytes, whenever it is made. */
 export const writeUpFiles = (source: WriteUpSource, asked: FilesAsked): readonly WriteUpFile[] => [

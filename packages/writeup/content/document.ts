@@ -61,6 +61,8 @@ export type Block =
       readonly caption: string;
       readonly columns: readonly Column[];
       readonly rows: readonly (readonly string[])[];
+      /** Rows that are filled in by hand, and so want room. */
+      readonly roomy?: boolean;
       /** A last row that sums up. */
       readonly foot?: readonly string[];
     }

@@ -20,7 +20,6 @@ export const template = `
 #set par(leading: 0.62em, spacing: 0.95em, justify: false)
 #set list(indent: 0.2em, spacing: 0.65em, marker: [–])
 #set enum(spacing: 0.75em)
-#show regex("(US gal|fl oz|L|g)/[hd]"): box
 #show heading: set block(sticky: true)
 #show heading.where(level: 2): it => block(width: 100%, above: 1.9em, below: 0.85em, sticky: true, stroke: (top: 1.2pt), inset: (top: 0.55em), text(13pt, weight: 700, it.body))
 #show heading.where(level: 3): it => block(above: 1.4em, below: 0.7em, sticky: true, text(10.5pt, weight: 600, it.body))
@@ -50,7 +49,7 @@ export const template = `
     table(
       columns: made.columns.map(c => c.at("share", default: 1) * 1fr),
       align: made.columns.map(c => if c.align == "right" { end + top } else { start + top }),
-      inset: (x: 3pt, y: 3.6pt),
+      inset: (x: 3pt, y: if made.at("roomy", default: false) { 8.5pt } else { 3.6pt }),
       stroke: (x, y) => (bottom: if y == 0 { 0.9pt } else { hair }),
       table.header(..made.columns.map(c => cell(c.head, bold: true))),
       ..made.rows.flatten(),
@@ -100,7 +99,7 @@ export const template = `
   else if kind == "blanks" {
     let blank(label) = grid(columns: (auto, 1fr), gutter: 3mm, align: bottom, label, line(length: 100%, stroke: 0.5pt))
     block(width: 100%, breakable: false, above: 2em, below: 1.6em, grid(
-      columns: if item.labels.len() < 3 { (1fr,) } else { (1fr, 1fr) },
+      columns: if item.labels.len() < 3 and item.labels.any(label => label.len() > 30) { (1fr,) } else { (1fr, 1fr) },
       column-gutter: 9mm,
       row-gutter: 6.5mm,
       ..item.labels.map(blank),

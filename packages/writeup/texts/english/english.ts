@@ -1,6 +1,7 @@
 import { engineEnglish } from '@fettle/engine/wording/english/english.ts';
 import type { Language } from '@fettle/engine/wording/language.ts';
 import { buildSentences } from './build.ts';
+import { careSentences } from './care.ts';
 import { cautionSentences } from './cautions.ts';
 import { figureSentences } from './figures.ts';
 import { quoteSentences } from './quote.ts';
@@ -16,5 +17,6 @@ export const english: Language = {
     ...cautionSentences,
     ...buildSentences,
     ...quoteSentences,
+    ...careSentences,
   },
 };

@@ -1,0 +1,70 @@
+import { describe, expect, it } from 'vitest';
+import type { Block, Document } from '../content/document.ts';
+import { dayAfter } from '../parts/care/calendar.ts';
+import { demoDocument, demoSource, sourceOf } from '../testing/sources.ts';
+import { writeUpDocument } from '../writeUp.ts';
+
+const careOf = (source: Parameters<typeof writeUpDocument>[0]): Document =>
+  writeUpDocument(source, { name: 'care', theme: 'print' });
+
+const textOf = ({ blocks }: Document, id: string): string => {
+  const found = blocks.find((one) => one.id === id);
+  return found?.kind === 'paragraph' ? found.text : '';
+};
+
+const rowsOf = ({ blocks }: Document, id: string): readonly (readonly string[])[] => {
+  const found = blocks.find((one): one is Extract<Block, { kind: 'table' }> => one.id === id);
+  return found?.rows ?? [];
+};
+
+describe('the care plan', () => {
+  it('holds the jug against the flow timed as left, and says so; else against the computed one with its doubt', () => {
+    const document = demoDocument('tall-drum');
+    const tests = [
+      { kind: 'timed-volume', state: 'as-left', volume: '5 L ± 1 %', times: ['30 s', '30 s', '30 s'] },
+    ];
+    const left = careOf(sourceOf({ ...document, tests, asLeft: { packing: document.packing } }));
+    expect(textOf(left, 'care-jug')).toContain('was timed when it was handed back: 600');
+    expect(rowsOf(left, 'jug-times')[0]?.[2]).toBe('15 seconds');
+    const computed = careOf(demoSource('tall-drum'));
+    expect(textOf(computed, 'care-jug')).toContain('is computed');
+    expect(rowsOf(computed, 'jug-times')[0]?.[1]).toContain('±');
+  });
+
+  it('has a row for each bed, and replaces what has a life by the calendar', () => {
+    const source = demoSource('two-halves');
+    const rows = rowsOf(careOf(source), 'care-beds');
+    expect(rows).toHaveLength(source.found.assessment.beds.length);
+    const carbon = rows.find(([bed]) => bed?.includes('carbon'));
+    expect(carbon?.[1]).toBe('replace');
+    expect(carbon?.[2]).toMatch(/after .*, whatever it looks like/);
+  });
+
+  it('dates the water tests from the day of return, and leaves the dates open where none is known', () => {
+    const dated = rowsOf(careOf(demoSource('tall-drum')), 'water-tests');
+    expect(dated.map(([day, date]) => [day, date])).toEqual([
+      ['1', '2026-11-21'],
+      ['3', '2026-11-23'],
+      ['5', '2026-11-25'],
+      ['7', '2026-11-27'],
+      ['14', '2026-12-04'],
+    ]);
+    const undated = rowsOf(careOf(demoSource('corner-box')), 'water-tests');
+    expect(undated.map(([, date]) => date)).toEqual(['', '', '', '', '']);
+    const document = demoDocument('tall-drum');
+    const late = sourceOf({ ...document, asLeft: { packing: document.packing, day: '2026-12-30' } });
+    expect(rowsOf(careOf(late), 'water-tests')[0]?.[1]).toBe('2026-12-31');
+  });
+
+  it('counts days over the ends of months and years', () => {
+    expect(dayAfter('2026-12-30', 3)).toBe('2027-01-02');
+    expect(dayAfter('2028-02-28', 1)).toBe('2028-02-29');
+  });
+
+  it('tells canisters what a stopped one does, and open filters what they may do', () => {
+    const ids = ({ blocks }: Document): readonly string[] => blocks.map(({ id }) => id);
+    expect(ids(careOf(demoSource('tall-drum')))).toContain('caution-stopped');
+    expect(ids(careOf(demoSource('back-hanger')))).toContain('caution-stopped-open');
+    expect(ids(careOf(demoSource('back-hanger')))).not.toContain('caution-siphon');
+  });
+});

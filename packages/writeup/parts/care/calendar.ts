@@ -1,0 +1,93 @@
+import { handlingKind } from '@fettle/engine/planning/handling.ts';
+import type { JobDocument } from '@fettle/job/schema/job.ts';
+import type { Block } from '../../content/document.ts';
+import { cautionBlocks } from '../cautions.ts';
+import { heading, paragraph, type Writer } from '../writer.ts';
+
+const DAY_S = 86_400;
+
+/** Days after the work on which the water is tested (common practice, no source). */
+const testDays = [1, 3, 5, 7, 14] as const;
+
+/** The day so many days after another, both as `2026-11-20`. */
+export const dayAfter = (day: string, days: number): string =>
+  new Date(Date.parse(`${day}T00:00:00Z`) + days * DAY_S * 1000).toISOString().slice(0, 10);
+
+/** The first day on which it can run in the tank again, as far as the job tells: promised, and not before it is built. */
+const returnDay = ({ job, asLeft }: JobDocument): string | undefined =>
+  [job?.promised, asLeft?.day]
+    .filter((day) => day !== undefined)
+    .toSorted()
+    .at(-1);
+
+/** Ammonia and nitrite in the two weeks after media were touched, with room for what was read. */
+export const waterTestsPart = (writer: Writer): readonly Block[] => {
+  const day = returnDay(writer.source.document);
+  return [
+    heading(writer, 'care-tests'),
+    ...paragraph('care-tests', [
+      writer.say('care.tests.why'),
+      writer.say('care.tests.rise'),
+      day === undefined ? writer.say('care.tests.count') : writer.say('care.tests.dated', { day }),
+    ]),
+    {
+      kind: 'table',
+      id: 'water-tests',
+      caption: writer.say('table.water-tests'),
+      roomy: true,
+      columns: [
+        { head: writer.say('column.day'), align: 'left', share: 0.5 },
+        { head: writer.say('column.date'), align: 'left' },
+        { head: writer.say('column.ammonia'), align: 'left' },
+        { head: writer.say('column.nitrite'), align: 'left' },
+        { head: writer.say('column.done'), align: 'left', share: 1.6 },
+      ],
+      rows: testDays.map((days) => [String(days), day === undefined ? '' : dayAfter(day, days), '', '', '']),
+    },
+  ];
+};
+
+/** What is looked at, by the calendar. */
+export const calendarPart = (writer: Writer): readonly Block[] => {
+  const isClosed = handlingKind(writer.source.found) === 'canister';
+  const rows: readonly (readonly [string, string])[] = [
+    ['strainer', 'week'],
+    ['jug', 'month'],
+    ['rcd', 'month'],
+    ['rotor', 'year'],
+    ...(isClosed ? ([['hoses', 'year']] as const) : []),
+    ...(isClosed ? ([['seal', 'year']] as const) : []),
+  ];
+  return [
+    heading(writer, 'care-calendar'),
+    {
+      kind: 'table',
+      id: 'care-calendar',
+      caption: writer.say('table.care-calendar'),
+      columns: [
+        { head: writer.say('column.what'), align: 'left', share: 3 },
+        { head: writer.say('column.every'), align: 'left' },
+      ],
+      rows: rows.map(([what, every]) => [writer.say(`calendar.${what}`), writer.say(`every.${every}`)]),
+    },
+  ];
+};
+
+/** What to do after a power cut, and when to ask for help. */
+export const troublePart = (writer: Writer): readonly Block[] => {
+  const by = writer.source.document.writeUp?.by;
+  const calls = ['jug', 'damp', 'noise', 'device', 'smell', 'animals'];
+  return [
+    heading(writer, 'care-power-cut'),
+    ...cautionBlocks(writer, 'care', ['stopped', 'stopped-open']),
+    heading(writer, 'care-call'),
+    ...paragraph('care-call', [
+      by === undefined ? writer.say('care.call') : writer.say('care.call.by', { by }),
+    ]),
+    {
+      kind: 'list',
+      id: 'care-call-list',
+      items: calls.map((call) => writer.say(`call.${call}`)),
+    },
+  ];
+};

@@ -1,0 +1,110 @@
+import { sectionDrawing } from '@fettle/drawing/sectionDrawing.ts';
+import type { Theme } from '@fettle/drawing/tokens.ts';
+import type { BedState } from '@fettle/engine/assessment/assessment.ts';
+import { handlingKind } from '@fettle/engine/planning/handling.ts';
+import type { Block } from '../../content/document.ts';
+import { cautionBlocks, mediaCautions } from '../cautions.ts';
+import { duration } from '../quantities.ts';
+import { heading, lastState, paragraph, placeIn, type Writer } from '../writer.ts';
+
+/** What is done to a bed: replaced, pressed out, or swished. */
+const careText = (writer: Writer, { medium: id }: BedState): string => {
+  const medium = lastState(writer.source).model.media[id]!;
+  if (medium.care === 'replace' || medium.stage === 'chemical') return writer.say('care.replace');
+  return writer.say(medium.stage === 'mechanical' ? 'care.press' : 'care.swish');
+};
+
+/** When a bed wants it: by its clogging, by its life, by what it has taken up; else by its looks. */
+const whenText = (writer: Writer, bed: BedState): string => {
+  const { model, assessment } = lastState(writer.source);
+  const { cleaning } = assessment;
+  const life = model.media[bed.medium]!.lifeS?.value;
+  const lasts = assessment.chemical.find((one) => one.bed === bed.id)?.lastsS;
+  const ends = [life, lasts].filter((time) => time !== undefined && Number.isFinite(time)) as number[];
+  const texts = [
+    ...(cleaning.cleanedEachTime.includes(bed.id) && !cleaning.beyond
+      ? [writer.say('care.each-time', { interval: duration(cleaning.timeS) })]
+      : []),
+    ...(ends.length > 0 ? [writer.say('care.after', { time: duration(Math.min(...ends)) })] : []),
+  ];
+  return texts.length === 0 ? writer.say('care.when-dirty') : texts.join('; ');
+};
+
+const bedsTable = (writer: Writer): readonly Block[] => {
+  const state = lastState(writer.source);
+  if (state.assessment.beds.length === 0) return [];
+  return [
+    {
+      kind: 'table',
+      id: 'care-beds',
+      caption: writer.say('table.care-beds'),
+      columns: [
+        { head: writer.say('column.bed'), align: 'left', share: 1.4 },
+        { head: writer.say('column.care'), align: 'left' },
+        { head: writer.say('column.when'), align: 'left', share: 1.3 },
+      ],
+      rows: state.assessment.beds.map((bed) => [
+        placeIn(writer, state, bed.id),
+        careText(writer, bed),
+        whenText(writer, bed),
+      ]),
+    },
+    ...paragraph('care-beds-notes', [writer.say('doubt.interval'), writer.say('care.jug-decides')], 'soft'),
+  ];
+};
+
+/** The filter with its media in it, so that each goes back to its place. */
+export const careDrawings = (writer: Writer, theme: Theme): Readonly<Record<string, string>> => {
+  const { model, assessment } = lastState(writer.source);
+  const { packing, media } = model;
+  return {
+    'care-section': sectionDrawing({
+      layout: assessment.layout,
+      packing,
+      media,
+      assessment,
+      units: 'metric',
+      theme,
+    }),
+  };
+};
+
+const sectionBlock = (writer: Writer): Block => {
+  const state = lastState(writer.source);
+  const beds = state.assessment.beds.map(({ id }) => placeIn(writer, state, id));
+  const caption = writer.say('drawing.care');
+  return {
+    kind: 'drawing',
+    id: 'care-section',
+    drawing: 'care-section',
+    caption,
+    alternative: `${caption} ${beds.join('; ')}.`,
+    width: 'half',
+  };
+};
+
+/** Whether the usual pattern touches every bed at each cleaning. */
+const namesAll = (writer: Writer): boolean => {
+  const { beds, cleaning } = lastState(writer.source).assessment;
+  return beds.length > 1 && !cleaning.beyond && beds.every(({ id }) => cleaning.cleanedEachTime.includes(id));
+};
+
+/** What is rinsed when, in what water, and how it is opened and closed for that. */
+export const cleaningPart = (writer: Writer): readonly Block[] => {
+  const kind = handlingKind(writer.source.found);
+  const minded = mediaCautions(writer);
+  const steps = ['open', 'rinse', 'back', 'start', 'look'].map((step) =>
+    writer.say(step === 'rinse' || step === 'back' ? `care.step.${step}` : `care.step.${step}.${kind}`),
+  );
+  return [
+    heading(writer, 'care-cleaning'),
+    ...bedsTable(writer),
+    ...cautionBlocks(writer, 'care', ['all-at-once']),
+    ...paragraph('care-stagger', [namesAll(writer) ? writer.say('care.stagger') : '']),
+    ...(minded.length === 0 ? [] : [heading(writer, 'care-media', 3), ...minded]),
+    heading(writer, 'care-steps', 3),
+    ...cautionBlocks(writer, 'care', ['mains', 'siphon', 'overflow', 'weight', 'skin', 'seal']),
+    { kind: 'steps', id: 'care-steps', first: 1, items: steps },
+    sectionBlock(writer),
+  ];
+};

@@ -1,0 +1,97 @@
+/** Sentences of the care plan, to the owner of the filter. */
+export const careSentences: Readonly<Record<string, string>> = {
+  'care.title': '{filter}: care plan',
+  'care.description':
+    'What to time, what to rinse, what to test, and when to ask for help, for the owner of {filter}.',
+  'care.lead.found': 'For whoever keeps it running, packed as it was found.',
+  'care.lead.planned': 'For whoever keeps it running, once it is packed as planned.',
+  'care.lead.left': 'For whoever keeps it running, packed as it was handed back.',
+
+  'heading.care-jug': 'Is it time to clean?',
+  'jug.how':
+    'Let the outlet run into a marked vessel, held at the same place each time, and take the time to fill it, three times; the middle one counts. Only the filter is plugged in for that, and no hand is in the water.',
+  'jug.when':
+    'At {share} of the clean flow it wants cleaning (common practice, no source): then the vessel takes a third longer.',
+  'jug.timed': 'The clean flow was timed when it was handed back: {flow}.',
+  'jug.computed':
+    'The clean flow is computed, {flow}: time it in the first week, write that time down, and take a third longer than that instead of the table.',
+  'table.jug': 'Time to fill',
+  'column.vessel': 'vessel',
+  'column.clean-time': 'clean',
+  'column.clean-from': 'clean it from',
+  'blank.own-vessel': 'Own vessel',
+  'blank.own-time': 'Its time when clean',
+
+  'heading.care-cleaning': 'Cleaning',
+  'table.care-beds': 'Beds as the water meets them',
+  'column.care': 'what to do',
+  'column.when': 'when',
+  'care.press': 'press out in tank water until it runs nearly clear',
+  'care.swish': 'swish in tank water, no more',
+  'care.replace': 'replace',
+  'care.each-time': 'at each cleaning, after about {interval}',
+  'care.after': 'after {time}, whatever it looks like',
+  'care.when-dirty': 'only when dirt shows, and then on another day than the others',
+  'care.jug-decides': 'The jug decides, not the calendar.',
+  'care.stagger':
+    'The table names every bed: take half of them at one cleaning, and the others two weeks later (common practice, no source).',
+  'heading.care-media': 'What to mind about the media',
+  'heading.care-steps': 'How',
+  'care.step.open.canister':
+    'Fill a bucket from the tank. Pull the plugs, close the taps, part the hoses with their ends above the surface of the tank, and open the filter over a tray.',
+  'care.step.open.hanging':
+    'Fill a bucket from the tank. Pull the plugs, let the box run empty, and lift the media out over a tray.',
+  'care.step.open.submerged':
+    'Fill a bucket from the tank. Pull the plugs, put a bag or bowl under the filter, and lift it out.',
+  'care.step.rinse':
+    'Rinse in the bucket what the table names, never under the tap, never with soap; what waits stays wet.',
+  'care.step.back': 'Put everything back in its place and the same way up, as in the drawing.',
+  'care.step.start.canister': 'Close it, fill it, open the taps, plug in, and tip it until the air is out.',
+  'care.step.start.hanging': 'Fill the box with tank water, then plug in; it must never run dry.',
+  'care.step.start.submerged':
+    'Put it back under water, let the air out, then plug in; it must never run dry.',
+  'care.step.look.canister': 'Lay dry paper under it and look at it after an hour and the next day.',
+  'care.step.look.hanging': 'See that it hangs level and that nothing runs over its rim.',
+  'care.step.look.submerged': 'See that water comes out as strongly as before.',
+  'drawing.care': 'What lies where, in section.',
+
+  'heading.care-tests': 'Water tests after the work',
+  'care.tests.why':
+    'Media that were moved, rinsed or replaced have fewer bacteria for some weeks: feed half in the first week, and test the water (common practice, no source).',
+  'care.tests.rise':
+    'If ammonia or nitrite shows at all, stop feeding, change a quarter of the water and test every day until neither shows (common practice, no source).',
+  'care.tests.count': 'Days count from the day on which it runs in the tank again.',
+  'care.tests.dated':
+    'Days count from {day}; if it runs in the tank again on another day, count from that one.',
+  'table.water-tests': 'Ammonia and nitrite, as the kit counts them',
+  'column.day': 'day',
+  'column.date': 'date',
+  'column.ammonia': 'ammonia',
+  'column.nitrite': 'nitrite',
+  'column.done': 'seen, done',
+
+  'heading.care-calendar': 'By the calendar',
+  'table.care-calendar': 'Looked at whatever the jug says (common practice, no source)',
+  'column.every': 'every',
+  'every.week': 'week',
+  'every.month': 'month',
+  'every.year': 'year',
+  'calendar.strainer': 'Strainer of the intake, cleared where something hangs on it',
+  'calendar.jug': 'Jug test, its time written down',
+  'calendar.rcd': 'Test button of the residual-current device',
+  'calendar.rotor': 'Rotor, shaft and well, wiped clean',
+  'calendar.hoses': 'Hoses and taps, brushed through',
+  'calendar.seal': 'Main seal, wiped, looked at, thinly greased with silicone grease',
+
+  'heading.care-power-cut': 'After a power cut',
+  'heading.care-call': 'When to ask',
+  'care.call': 'Ask whoever worked on it when one of these holds.',
+  'care.call.by': 'Ask {by} when one of these holds.',
+  'call.jug': 'After cleaning the jug is still slower than the time at which to clean.',
+  'call.damp': 'The paper under it is damp, or a hose end drips: pull its plug first.',
+  'call.noise': 'It rattles or hums half an hour after it was started.',
+  'call.device':
+    'It trips the residual-current device: leave it unplugged. Wiring is for a licensed electrician.',
+  'call.smell': 'It smells of rotten eggs when it is opened: air the room, do not start it into the tank.',
+  'call.animals': 'Animals gasp or look ill: change water, and ask a vet.',
+};
