@@ -4,6 +4,7 @@ import { type Pen, rectangle } from './housing.ts';
 import { type LaneLabel, tagPlate } from './labels.ts';
 import type { Packed, PlacedBed } from './placedBeds.ts';
 import { labelSide } from './sheet.ts';
+import { type Speech, spoken } from './speech.ts';
 import { text } from './svg.ts';
 import { sizes } from './tokens.ts';
 
@@ -25,14 +26,14 @@ export function bedSections(packed: Packed, beds: readonly PlacedBed[], pen: Pen
   return [...chambers, ...sections].join('');
 }
 
-/** `empty` in every chamber without beds that is tall enough for the word. */
-export function emptyChambers(packed: Packed, pen: Pen): string {
+/** The word for empty in every chamber without beds that is tall enough for the word. */
+export function emptyChambers(packed: Packed & Pick<Speech, 'language'>, pen: Pen): string {
   return packed.layout.chambers
     .filter((chamber) => (packed.packing[chamber.id] ?? []).length === 0)
     .map((chamber) => ({ box: pen.sheet.box(chamber.box), chamber }))
     .filter(({ box }) => box.height > sizes.text + 1 && box.width > 28)
     .map(({ box }) =>
-      text('empty', {
+      text(spoken(packed, 'section.empty'), {
         x: box.x + 2,
         y: box.y + box.height / 2 + 0.36 * sizes.text,
         'font-size': sizes.text,

@@ -1,12 +1,12 @@
 import type { Layout } from '@fettle/engine/families/layout.ts';
 import type { Medium } from '@fettle/engine/model/medium.ts';
 import type { Packing } from '@fettle/engine/model/model.ts';
-import type { System } from '@fettle/engine/quantities/displayUnits.ts';
 import { describeWaterPath } from './describeWaterPath.ts';
 import { idPrefix } from './hatching.ts';
 import { type Figure, framed, sectionFigure, titleBlock } from './sectionDrawing.ts';
 import type { Flows } from './shares.ts';
 import { fittingScale } from './sheet.ts';
+import { type Speech, spoken } from './speech.ts';
 import { coordinate, element } from './svg.ts';
 import { palettes, sizes, type Theme } from './tokens.ts';
 
@@ -20,17 +20,21 @@ export interface State {
 }
 
 /** Two states of one filter. */
-export interface TwoStates {
+export interface TwoStates extends Speech {
   readonly before: State;
   readonly after: State;
   readonly media: Readonly<Record<string, Medium>>;
-  readonly units: System;
 }
 
 /** The text alternative for both states. */
-function describeBeforeAfter({ before, after, media, units }: TwoStates): string {
+function describeBeforeAfter({ before, after, ...shared }: TwoStates): string {
   return [before, after]
-    .map((state) => `${state.caption}: ${describeWaterPath({ ...state, media, units })}`)
+    .map((state) =>
+      spoken(shared, 'section.state', {
+        caption: state.caption,
+        path: describeWaterPath({ ...state, ...shared }),
+      }),
+    )
     .join(' ');
 }
 
@@ -42,14 +46,23 @@ function describeBeforeAfter({ before, after, media, units }: TwoStates): string
 export function beforeAfterDrawing(
   drawn: TwoStates & { readonly theme: Theme; readonly title: string; readonly stacked?: boolean },
 ): string {
-  const { before, after, media, units, theme } = drawn;
+  const { before, after, media, units, language, theme } = drawn;
   const palette = palettes[theme];
   const says = describeBeforeAfter(drawn);
   const prefix = idPrefix(`${drawn.title}${units}${says}`, theme);
   const scale = Math.min(fittingScale(before.layout), fittingScale(after.layout));
   const titleHeight = Math.max(...[before, after].map((state) => titleBlock(state.caption, palette).height));
   const figures = [before, after].map((state, index) =>
-    sectionFigure({ ...state, media, units, theme, scale, titleHeight, idPrefix: `${prefix}-${index + 1}` }),
+    sectionFigure({
+      ...state,
+      media,
+      units,
+      ...(language === undefined ? {} : { language }),
+      theme,
+      scale,
+      titleHeight,
+      idPrefix: `${prefix}-${index + 1}`,
+    }),
   );
   const [first, second] = figures;
   if (!first || !second) throw new Error('two states make two figures');

@@ -1,14 +1,14 @@
 import type { Chamber } from '@fettle/engine/families/layout.ts';
 import { chambersInWaterOrder } from '@fettle/engine/families/waterOrder.ts';
-import type { System } from '@fettle/engine/quantities/displayUnits.ts';
-import { printLength, printShare } from './lengths.ts';
+import { type Fact, type Said, said } from '@fettle/engine/wording/said.ts';
+import { printShare } from './lengths.ts';
 import { type Packed, type PlacedBed, placedBeds } from './placedBeds.ts';
 import { type Flows, type Shares, sharesOf } from './shares.ts';
+import { type Speech, spoken, spokenLength } from './speech.ts';
 
 /** What the text alternative of a drawing is made from. */
-export interface PathToDescribe extends Packed {
+export interface PathToDescribe extends Packed, Speech {
   readonly assessment?: Flows;
-  readonly units: System;
 }
 
 /**
@@ -19,44 +19,57 @@ export function describeWaterPath(described: PathToDescribe): string {
   const { layout } = described;
   const beds = placedBeds(described);
   const shares = sharesOf(layout, described.assessment);
-  const pump = layout.pumpPlace === 'first' ? 'through the pump, then ' : '';
-  const stations = chambersInWaterOrder(layout).map((chamber) => station(chamber, beds, described.units));
-  const end = layout.pumpPlace === 'last' ? 'to the pump and back to the tank' : 'back to the tank';
-  const missed = shares ? missing(described, shares) : '';
-  return `The water runs from the tank ${pump}${stations.join(', then ')}, and ${end}${missed}.`;
+  const missed = shares ? missing(described, shares) : [];
+  const stations = [
+    ...(layout.pumpPlace === 'first' ? [said('way.pump')] : []),
+    ...chambersInWaterOrder(layout).map((chamber) => station(chamber, beds, described)),
+  ];
+  const facts = {
+    stations: stations.reduceRight((next, first) => said('way.then', { first, next })),
+    end: said(layout.pumpPlace === 'last' ? 'way.end.pump' : 'way.end'),
+  };
+  return missed.length === 0
+    ? spoken(described, 'way.path', facts)
+    : spoken(described, 'way.path-missed', { ...facts, missed: { all: missed, by: ', ' } });
 }
 
 const directions: Readonly<Record<Chamber['flow'], string>> = {
-  up: 'up through',
-  down: 'down through',
-  left: 'across through',
-  right: 'across through',
+  up: 'way.up',
+  down: 'way.down',
+  left: 'way.across',
+  right: 'way.across',
 };
 
-function station(chamber: Chamber, beds: readonly PlacedBed[], units: System): string {
+function station(chamber: Chamber, beds: readonly PlacedBed[], speech: Speech): Said {
   const held = beds.filter((placed) => placed.chamber.id === chamber.id);
-  const where = `${directions[chamber.flow]} ${chamber.label}`;
-  if (held.length === 0) return `${where} (empty)`;
-  const named = held.map((placed) => {
-    const depth = printLength({ lengthM: placed.bed.depthM, units });
-    return `${depth} of ${placed.name}${placed.medium ? `, ${placed.medium.stage}` : ''}`;
-  });
-  return `${where} (${named.join('; ')})`;
+  const name = { name: chamber.label };
+  if (held.length === 0) return said(`${directions[chamber.flow]}.empty`, { chamber: name });
+  const all = held.map((placed) => bedSaid(placed, speech));
+  return said(directions[chamber.flow], { chamber: name, beds: { all, by: '; ' } });
 }
 
-function missing({ layout }: Packed, shares: Shares): string {
-  const gaps = chambersInWaterOrder(layout).map((chamber) => ({
-    share: shares.gap.get(chamber.id) ?? 0,
-    says: `past ${chamber.label}`,
+function bedSaid({ bed, name, medium }: PlacedBed, speech: Speech): Fact {
+  const facts = { depth: spokenLength(bed.depthM, speech), medium: { name } };
+  return medium
+    ? said('way.bed', { ...facts, stage: { name: medium.stage } })
+    : said('way.bed.unknown', facts);
+}
+
+function missing({ layout }: Packed, shares: Shares): readonly Said[] {
+  const gaps = chambersInWaterOrder(layout).map(({ id, label }) => ({
+    share: shares.gap.get(id) ?? 0,
+    code: 'way.past',
+    label,
   }));
-  const ways = [...layout.leaks, ...layout.openings.filter((opening) => opening.bypass)].map((way) => ({
-    share: shares.way.get(way.id) ?? 0,
-    says: `through the ${way.label}`,
-  }));
+  const ways = [...layout.leaks, ...layout.openings.filter((opening) => opening.bypass)].map(
+    ({ id, label }) => ({ share: shares.way.get(id) ?? 0, code: 'way.through', label }),
+  );
   const overflows = layout.weirs
     .filter((weir) => weir.purpose === 'overflow')
-    .map((weir) => ({ share: shares.way.get(weir.id) ?? 0, says: `over the ${weir.label}` }));
-  const running = [...gaps, ...ways, ...overflows].filter((way) => way.share > 0);
-  if (running.length === 0) return '';
-  return `; of the flow ${running.map((way) => `${printShare(way.share)} goes ${way.says}`).join(', ')}`;
+    .map(({ id, label }) => ({ share: shares.way.get(id) ?? 0, code: 'way.over', label }));
+  return [...gaps, ...ways, ...overflows]
+    .filter(({ share }) => share > 0)
+    .map(({ share, code, label }) =>
+      said(code, { share: printShare(share), [code === 'way.past' ? 'chamber' : 'way']: { name: label } }),
+    );
 }

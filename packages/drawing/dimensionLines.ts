@@ -1,19 +1,16 @@
 import type { Box, Point } from '@fettle/engine/families/layout.ts';
-import type { System } from '@fettle/engine/quantities/displayUnits.ts';
 import type { Pen } from './housing.ts';
 import { type Inscription, inscribed, inscriptionStep } from './inscriptions.ts';
 import { halo } from './labels.ts';
 import { dimensionRoom, type LanedDimension, labelRoom, type Sheet, type Side } from './sheet.ts';
+import type { Speech } from './speech.ts';
 import { coordinate, element } from './svg.ts';
 import { textWidth } from './textWidth.ts';
 import { sizes } from './tokens.ts';
 
 /** Every dimension line with its word, its length, extension lines and heads. */
-export function dimensionLines(
-  pen: Pen,
-  options: { readonly units: System; readonly labelled: ReadonlySet<Side> },
-): string {
-  const inscriptions = inscribed(pen.sheet, options.units);
+export function dimensionLines(pen: Pen, options: Speech & { readonly labelled: ReadonlySet<Side> }): string {
+  const inscriptions = inscribed(pen.sheet, options);
   return inscriptions.map((one) => dimensionLine(one, pen, options.labelled)).join('');
 }
 
@@ -28,9 +25,9 @@ export interface DimensionPlace {
 /** Where every dimension line's inscription stands on the sheet, so that it can be pointed at. */
 export function dimensionPlaces(
   sheet: Sheet,
-  options: { readonly units: System; readonly labelled: ReadonlySet<Side> },
+  options: Speech & { readonly labelled: ReadonlySet<Side> },
 ): readonly DimensionPlace[] {
-  return inscribed(sheet, options.units).map(({ dimension, lines, middle }) => {
+  return inscribed(sheet, options).map(({ dimension, lines, middle }) => {
     const out = outward(dimension, sheet, options.labelled);
     const width = Math.max(
       ...inscribedLines(dimension, lines).map((line) => textWidth(line, { size: sizes.text })),

@@ -1,13 +1,12 @@
 import type { Box, Point } from '@fettle/engine/families/layout.ts';
-import type { System } from '@fettle/engine/quantities/displayUnits.ts';
 import { folded } from './folding.ts';
 import { hatchId } from './hatching.ts';
 import { rectangle } from './housing.ts';
 import { tagPlate } from './labels.ts';
-import { printLength } from './lengths.ts';
 import { type PlacedBed, stagesNote } from './placedBeds.ts';
 import { dashedSample, mainRibbonSample } from './ribbons.ts';
 import { alarmingPercent } from './shares.ts';
+import { type Speech, spoken, spokenLength } from './speech.ts';
 import { coordinate, element, text } from './svg.ts';
 import { textWidth } from './textWidth.ts';
 import { type Palette, sizes } from './tokens.ts';
@@ -60,10 +59,9 @@ function stackRows(rows: readonly Row[], palette: Palette): Block {
   return { height: y, content: content.join('') };
 }
 
-interface KeyInked {
+interface KeyInked extends Speech {
   readonly palette: Palette;
   readonly prefix: string;
-  readonly units: System;
 }
 
 /** A piece of hatching that begins at its own corner, so that it looks the same in every row. */
@@ -73,10 +71,13 @@ function swatch(at: Point, inked: Readonly<Record<string, string | number>>): st
   ]);
 }
 
-function bedRow(placed: PlacedBed, { palette, prefix, units }: KeyInked): Row {
+function bedRow(placed: PlacedBed, { palette, prefix, ...speech }: KeyInked): Row {
   const textX = sizes.margin + sizes.swatchWidth + sizes.tagWidth + 4;
-  const depth = printLength({ lengthM: placed.bed.depthM, units });
-  const says = `${placed.name}, ${depth}, ${placed.chamber.label}`;
+  const says = spoken(speech, 'section.bed', {
+    medium: { name: placed.name },
+    depth: spokenLength(placed.bed.depthM, speech),
+    chamber: { name: placed.chamber.label },
+  });
   const fill = placed.medium ? `url(#${hatchId(placed.medium, prefix)})` : 'none';
   return {
     textX,
@@ -97,24 +98,28 @@ interface KeyNotes {
   readonly lengths: readonly string[];
 }
 
-function waterRows(notes: KeyNotes, { palette }: KeyInked, holdsBeds: boolean): readonly Row[] {
+function waterRows(notes: KeyNotes, { palette, ...speech }: KeyInked, holdsBeds: boolean): readonly Row[] {
   const textX = sizes.margin + sizes.swatchWidth + 2;
   const sample = { x: sizes.margin, width: sizes.swatchWidth };
-  const row = (says: string, symbol: Row['symbol']): Row => ({ textX, lines: keyLines(says, textX), symbol });
+  const row = (code: string, symbol: Row['symbol']): Row => {
+    const says = spoken(speech, `section.${code}`, { percent: alarmingPercent });
+    return { textX, lines: keyLines(says, textX), symbol };
+  };
   const { reckoned } = notes;
-  const main = reckoned ? 'water; its width is the share of the flow' : 'water; shares not reckoned';
-  const rows = [row(main, (y) => mainRibbonSample({ ...sample, y }, palette))];
+  const rows = [
+    row(reckoned ? 'water' : 'water-not-reckoned', (y) => mainRibbonSample({ ...sample, y }, palette)),
+  ];
   if (holdsBeds) {
     const box = (y: number): Box => ({ ...sample, y: y - 2.5, height: 5 });
-    rows.push(row('water through a medium, over all its width', (y) => spreadSample(box(y), palette)));
+    rows.push(row('water-in-medium', (y) => spreadSample(box(y), palette)));
   }
   if (notes.bypass) {
-    const past = reckoned ? 'water past media, in % of the flow' : 'way past media';
-    rows.push(row(past, (y) => dashedSample({ ...sample, y }, palette, false)));
+    rows.push(
+      row(reckoned ? 'water-past' : 'way-past', (y) => dashedSample({ ...sample, y }, palette, false)),
+    );
   }
   if (notes.alarming) {
-    const says = `the same, ${alarmingPercent} % of the flow or more`;
-    rows.push(row(says, (y) => dashedSample({ ...sample, y }, palette, true)));
+    rows.push(row('water-past-much', (y) => dashedSample({ ...sample, y }, palette, true)));
   }
   return rows;
 }
@@ -128,7 +133,7 @@ function noteRow(note: string): readonly Row[] {
 export function drawingKey(beds: readonly PlacedBed[], options: KeyInked & KeyNotes): Block {
   const rows = [
     ...beds.map((placed) => bedRow(placed, options)),
-    ...noteRow(stagesNote(beds)),
+    ...noteRow(stagesNote(beds, options)),
     ...noteRow(options.lengths.join('; ')),
     ...waterRows(options, options, beds.length > 0),
   ];

@@ -148,8 +148,8 @@ function triangle(radius: number): readonly Point[] {
   ];
 }
 
-/** The tank's surface with the sign for a water line. */
-export function waterLine(layout: Layout, { sheet, palette }: Pen): string {
+/** The tank's surface with the sign for a water line, and the word for the tank where it has room. */
+export function waterLine(layout: Layout, { sheet, palette }: Pen, tank: string): string {
   const level = layout.drawing.waterLevelY;
   const body = sheet.housing[0];
   if (level === undefined || !body) return '';
@@ -168,8 +168,8 @@ export function waterLine(layout: Layout, { sheet, palette }: Pen): string {
     ...stroke,
   });
   const word = { x: signX, y: y + 5.2, 'text-anchor': 'middle', 'font-size': sizes.text, fill: palette.ink };
-  return line + (sheet.right - from > roomForWord ? text('tank', word) : '');
+  return line + (sheet.right - from > roomForWord ? text(tank, word) : '');
 }
 
-/** Length of the water line that leaves room for the word `tank` between the ways in and out, mm. */
+/** Length of the water line that leaves room for the word for the tank between the ways in and out, mm. */
 const roomForWord = 24;

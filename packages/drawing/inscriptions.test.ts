@@ -18,7 +18,7 @@ const flat = layoutOf('basket-stack-canister', {
 describe('what stands at a dimension line', () => {
   it('is the word and the length where there is room', () => {
     const sheet = sheetOf(drawingCases.stack.layout);
-    const lines = inscribed(sheet, 'metric').map((one) => one.lines.join(' '));
+    const lines = inscribed(sheet, { units: 'metric' }).map((one) => one.lines.join(' '));
     expect(lines).toEqual(
       expect.arrayContaining([
         'basket width 160\u00a0mm',
@@ -26,21 +26,21 @@ describe('what stands at a dimension line', () => {
         'base height 15\u00a0mm',
       ]),
     );
-    expect(unwordedLengths(sheet, 'metric')).toEqual([]);
+    expect(unwordedLengths(sheet, { units: 'metric' })).toEqual([]);
   });
 
   it('is the length alone where lines stand too near each other, and the key has the words', () => {
     const sheet = sheetOf(drawingCases.six.layout);
-    const beside = inscribed(sheet, 'metric').filter((one) => one.dimension.side !== 'bottom');
+    const beside = inscribed(sheet, { units: 'metric' }).filter((one) => one.dimension.side !== 'bottom');
     expect(beside.map((one) => one.lines)).toEqual([['50\u00a0mm'], ['15\u00a0mm']]);
-    expect(unwordedLengths(sheet, 'metric').toSorted()).toEqual([
+    expect(unwordedLengths(sheet, { units: 'metric' }).toSorted()).toEqual([
       'base height 15\u00a0mm',
       'basket height 50\u00a0mm',
     ]);
   });
 
   it('is the length alone where its words would reach below the section', () => {
-    expect(unwordedLengths(sheetOf(flat), 'metric')).toEqual(['base height 4\u00a0mm']);
+    expect(unwordedLengths(sheetOf(flat), { units: 'metric' })).toEqual(['base height 4\u00a0mm']);
   });
 
   it.each([
@@ -50,7 +50,7 @@ describe('what stands at a dimension line', () => {
   ])('stays near the middle of its line, drawn %s', (_, share) => {
     for (const { layout } of Object.values(drawingCases)) {
       const sheet = sheetOf(layout, share * fittingScale(layout));
-      for (const { dimension, middle } of inscribed(sheet, 'metric')) {
+      for (const { dimension, middle } of inscribed(sheet, { units: 'metric' })) {
         const { from, to } = dimension.line;
         const at = sheet.at({ x: (from.x + to.x) / 2, y: (from.y + to.y) / 2 });
         expect(Math.abs(middle - (dimension.side === 'bottom' ? at.x : at.y))).toBeLessThanOrEqual(3);

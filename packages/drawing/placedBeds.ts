@@ -2,6 +2,8 @@ import type { Box, Chamber, Layout } from '@fettle/engine/families/layout.ts';
 import { chambersInWaterOrder, inWaterOrder } from '@fettle/engine/families/waterOrder.ts';
 import { type Medium, type Stage, stages } from '@fettle/engine/model/medium.ts';
 import type { Bed, Packing } from '@fettle/engine/model/model.ts';
+import { said } from '@fettle/engine/wording/said.ts';
+import { type Speech, spoken } from './speech.ts';
 
 /** The letter that stands for a stage on drawings. */
 const stageLetters: Readonly<Record<Stage, string>> = {
@@ -71,8 +73,10 @@ function boxesOf(chamber: Chamber, listed: readonly Bed[]): readonly (readonly [
 }
 
 /** What the letters of these beds' tags mean, in words; empty without beds. */
-export function stagesNote(beds: readonly PlacedBed[]): string {
+export function stagesNote(beds: readonly PlacedBed[], speech: Pick<Speech, 'language'> = {}): string {
   const held = new Set(beds.flatMap((placed) => (placed.medium ? [placed.medium.stage] : [])));
-  const named = stages.filter((stage) => held.has(stage)).map((stage) => `${stageLetters[stage]} ${stage}`);
-  return named.length === 0 ? '' : `${named.join(', ')}; numbered as the water meets them`;
+  const all = stages
+    .filter((stage) => held.has(stage))
+    .map((stage) => said('section.stage', { letter: stageLetters[stage], stage: { name: stage } }));
+  return all.length === 0 ? '' : spoken(speech, 'section.stages', { stages: { all, by: ', ' } });
 }

@@ -31,25 +31,28 @@ describe.each(cases)('section of %s', (_, one) => {
     for (const id of /aria-labelledby="([^"]+)"/.exec(svg)?.[1]?.split(' ') ?? []) expect(ids).toContain(id);
   });
 
-  it.each(['metric', 'us'] as const)('keeps every word on the sheet with %s lengths', (units) => {
+  it.each(['metric', 'us', 'both'] as const)('keeps every word on the sheet with %s lengths', (units) => {
     for (const word of wordsOf(drawn(one, { units, caption: 'As found on the bench' }))) {
       expect(word.from, word.content).toBeGreaterThanOrEqual(0);
       expect(word.to, word.content).toBeLessThanOrEqual(100);
     }
   });
 
-  it.each(['metric', 'us'] as const)('lets no word stand over another with %s lengths', (units) => {
+  it.each(['metric', 'us', 'both'] as const)('lets no word stand over another with %s lengths', (units) => {
     expectNoOverlap(drawn(one, { units, caption: 'As found' }));
   });
 
-  it.each(['metric', 'us'] as const)('gives every %s length its word, at its line or in the key', (units) => {
-    const words = wordsOf(drawn(one, { units })).map((word) => word.content);
-    for (const { measurement } of one.layout.drawing.dimensions) {
-      const named = measurement.replace(/[A-Z]/g, (letter) => ` ${letter.toLowerCase()}`);
-      const stacked = named.split(' ').every((word) => words.includes(word));
-      expect(stacked || words.some((line) => line.includes(named)), named).toBe(true);
-    }
-  });
+  it.each(['metric', 'us', 'both'] as const)(
+    'gives every %s length its word, at its line or in the key',
+    (units) => {
+      const words = wordsOf(drawn(one, { units })).map((word) => word.content);
+      for (const { measurement } of one.layout.drawing.dimensions) {
+        const named = measurement.replace(/[A-Z]/g, (letter) => ` ${letter.toLowerCase()}`);
+        const stacked = named.split(' ').every((word) => words.includes(word));
+        expect(stacked || words.some((line) => line.includes(named)), named).toBe(true);
+      }
+    },
+  );
 
   it('keeps tubes clear of the walls that they run along', () => {
     const svg = sectionOf(drawn(one));

@@ -22,6 +22,7 @@ import {
   type Side,
   sheetFor,
 } from './sheet.ts';
+import { type Speech, spoken } from './speech.ts';
 import { coordinate, element, escapeXml, text } from './svg.ts';
 import { fontFamily, type Palette, palettes, sizes, type Theme } from './tokens.ts';
 import { bedArrows, packedBoxes, spreadWater } from './waterInBeds.ts';
@@ -56,6 +57,11 @@ export const sectionSheet = ({ layout, caption = '', scale, titleHeight = 0 }: T
     scale: scale ?? fittingScale(layout),
   });
 
+const speechOf = ({ units, language }: Speech): Speech => ({
+  units,
+  ...(language === undefined ? {} : { language }),
+});
+
 /** The section with its title and key, from y 0 down, `sizes.sheetWidth` wide. */
 export function sectionFigure(drawn: SectionToDraw & { readonly idPrefix: string }): Figure {
   const palette = palettes[drawn.theme];
@@ -64,15 +70,16 @@ export function sectionFigure(drawn: SectionToDraw & { readonly idPrefix: string
   const pen: Pen = { sheet, palette, prefix: drawn.idPrefix };
   const beds = placedBeds(drawn);
   const media = beds.flatMap((placed) => (placed.medium ? [placed.medium] : []));
+  const speech = speechOf(drawn);
   const section = sectionParts(drawn, pen);
   const key = drawingKey(beds, {
     palette,
     prefix: drawn.idPrefix,
-    units: drawn.units,
+    ...speech,
     reckoned: sharesOf(drawn.layout, drawn.assessment) !== undefined,
     bypass: section.bypass,
     alarming: section.alarming,
-    lengths: unwordedLengths(pen.sheet, drawn.units),
+    lengths: unwordedLengths(pen.sheet, speech),
   });
   const keyY = section.end + 4;
   return {
@@ -127,14 +134,14 @@ function sectionParts(
     innerWalls(layout, pen),
     emptyChambers(drawn, pen),
     stubs(layout, pen),
-    waterLine(layout, pen),
-    dimensionLines(pen, { units: drawn.units, labelled: labelledSides(layout) }),
+    waterLine(layout, pen, spoken(drawn, 'section.tank')),
+    dimensionLines(pen, { ...speechOf(drawn), labelled: labelledSides(layout) }),
     water.arrows,
     water.ribbon,
     pump(layout, pen),
     bypasses([...gaps, ...ways], pen),
     wayShares(ways, pen),
-    pathEnds(layout, pen),
+    pathEnds(drawn, pen),
     tags.inside,
     ...lanes.map((one) => one.content),
   ];
@@ -179,10 +186,16 @@ function shareLabel(
   return [{ kind: 'share', content: printShare(line.share), side, anchor: line.labelAt, ...style }];
 }
 
-function pathEnds(layout: Layout, { sheet, palette }: Pen): string {
-  return pathWords(layout, sheet.at)
+function pathEnds(drawn: SectionToDraw, { sheet, palette }: Pen): string {
+  return pathWords(drawn.layout, sheet.at)
     .map(({ says, x, y, anchor }) =>
-      text(says, { x, y, 'font-size': sizes.text, 'text-anchor': anchor, fill: palette.ink }),
+      text(spoken(drawn, `section.${says}`), {
+        x,
+        y,
+        'font-size': sizes.text,
+        'text-anchor': anchor,
+        fill: palette.ink,
+      }),
     )
     .join('');
 }
@@ -203,7 +216,7 @@ export function sectionDrawing(drawn: SectionToDraw): string {
   return framed({
     figure,
     width: sizes.sheetWidth,
-    title: drawn.caption ?? 'Section of the filter',
+    title: drawn.caption ?? spoken(drawn, 'section.title'),
     says,
     prefix,
     palette: palettes[drawn.theme],

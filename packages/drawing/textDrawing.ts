@@ -2,10 +2,11 @@ import type { Chamber } from '@fettle/engine/families/layout.ts';
 import type { TwoStates } from './beforeAfterDrawing.ts';
 import type { PathToDescribe } from './describeWaterPath.ts';
 import { type Fold, folded } from './folding.ts';
-import { printLength, printShare } from './lengths.ts';
+import { printShare } from './lengths.ts';
 import { type PlacedBed, placedBeds, stagesNote } from './placedBeds.ts';
 import { asciiSigns, boxSigns, columnsOf, filled, plainText, type Signs } from './plainText.ts';
 import { type Shares, sharesOf, spacesInWaterOrder } from './shares.ts';
+import { spokenLength } from './speech.ts';
 
 /** What a text drawing shows, and how wide it may be. */
 export interface TextToDraw extends PathToDescribe {
@@ -140,7 +141,7 @@ function sharesText(chamber: Chamber, shares: Shares | undefined): string {
 }
 
 function bedRows(placed: PlacedBed, inner: number, page: Page): readonly string[] {
-  const depth = page.plain(printLength({ lengthM: placed.bed.depthM, units: page.drawn.units }));
+  const depth = page.plain(spokenLength(placed.bed.depthM, page.drawn));
   const tagged = filled(page.plain(placed.tag), 4);
   const room = inner - 4 - columnsOf(depth) - 2;
   const [first, ...rest] = folded(page.plain(placed.name), columns(room));

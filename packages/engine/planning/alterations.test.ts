@@ -11,6 +11,9 @@ import {
 } from '../assessment/testing/models.ts';
 import { families } from '../families/families.ts';
 import type { Model, PermittedAlteration } from '../model/model.ts';
+import { engineEnglish } from '../wording/english/english.ts';
+import type { Said } from '../wording/said.ts';
+import { word } from '../wording/word.ts';
 import {
   alterationKinds,
   alterationSets,
@@ -40,7 +43,7 @@ const helps: readonly (readonly [one: PermittedAlteration, model: Model, gain: '
   [permit('lower-outlet'), withFilter(stackCanister(), { outletLiftM: 0.3 }), 'flow'],
 ];
 
-const inMillimetres = (lengthM: number): string => `${Number((lengthM * 1000).toFixed(1))} mm`;
+const inMetric = (saying: Said): string => word(saying, { language: engineEnglish, units: 'metric' });
 
 describe('alterations', () => {
   it.each(helps)('$id gains what it is for', (one, model, gain) => {
@@ -114,10 +117,10 @@ describe('alterations', () => {
     for (const kind of Object.values(alterationKinds)) {
       const settings = Object.fromEntries(kind.settings.map((name) => [name, 0.0125]));
       expect(kind.says.length).toBeGreaterThan(5);
-      for (const step of kind.steps(settings, inMillimetres)) expect(step).toMatch(/\.$/);
-      for (const step of kind.steps(settings, inMillimetres)) expect(step).not.toContain('NaN');
+      for (const step of kind.steps(settings)) expect(inMetric(step)).toMatch(/\.$/);
+      for (const step of kind.steps(settings)) expect(inMetric(step)).not.toContain('NaN');
     }
-    expect(alterationKinds['hose-bore']!.steps({ boreM: 0.0125 }, inMillimetres)[0]).toContain('12.5 mm');
+    expect(inMetric(alterationKinds['hose-bore']!.steps({ boreM: 0.0125 })[0]!)).toContain('12.5 mm');
   });
 });
 

@@ -2,6 +2,8 @@ import type { Layout, Opening } from '../families/layout.ts';
 import { withMeasurement } from '../model/changes.ts';
 import type { HoseRun, Model, PermittedAlteration } from '../model/model.ts';
 import { chamberGap, SEALED_GAP_M, sealedGap, withSealedChambers } from '../packing/seal.ts';
+import { quantity } from '../wording/facts.ts';
+import { type Said, said } from '../wording/said.ts';
 
 /** Parts that alterations need, with placeholder prices in the job's currency (from memory). */
 export const partPrices: Readonly<Record<string, number>> = {
@@ -29,11 +31,8 @@ export interface AlterationKind {
   /** Whether there is nothing here for it to change; absent where that cannot be, or hangs on its settings. */
   isIdle?(model: Model, layout: Layout): boolean;
   parts(model: Model, layout: Layout): readonly Omit<PartNeed, 'price'>[];
-  /** What hands do; lengths by `print`, SI to text. */
-  steps(
-    settings: Readonly<Record<string, number>>,
-    print: (value: number, dimension: 'length') => string,
-  ): readonly string[];
+  /** What hands do. */
+  steps(settings: Readonly<Record<string, number>>): readonly Said[];
 }
 
 const withRuns = (model: Model, change: (run: HoseRun) => HoseRun): Model => {
@@ -65,9 +64,7 @@ const turnHead: AlterationKind = {
   where: at('pump'),
   apply: (model) => withMeasurement(model, 'headTurned', model.filter.measurements.headTurned ? 0 : 1),
   parts: none,
-  steps: () => [
-    'Turn the head by half a turn; only where ring, clips, ports and priming tube all mate both ways. Mark intake and outlet anew.',
-  ],
+  steps: () => [said('plan-step.turn-head')],
 };
 
 const moveTrays: AlterationKind = {
@@ -106,9 +103,7 @@ const sealGaps: AlterationKind = {
     const { chambers, leaks } = openGaps(model, layout);
     return [{ part: 'seal-strip', count: chambers.length + leaks.length }];
   },
-  steps: () => [
-    'Lay a removable strip of food-grade silicone sheet or closed-cell foam beside the media of each chamber; leave designed reliefs free.',
-  ],
+  steps: () => [said('plan-step.seal-gaps')],
 };
 
 /** A slot past the media that a cover can close. */
@@ -125,9 +120,7 @@ const closeUpperSlots: AlterationKind = {
       .filter(isSlotPast)
       .reduce((closed, { closedBy }) => (closedBy ? withMeasurement(closed, closedBy, 0) : closed), model),
   parts: () => [{ part: 'slot-cover', count: 1 }],
-  steps: () => [
-    'Cover the upper slots; leave at least three times the area of the pump’s own inlet open below.',
-  ],
+  steps: () => [said('plan-step.close-upper-slots')],
 };
 
 /** A hose of another bore, with barbs that match it where its own were narrower than usual. */
@@ -146,9 +139,7 @@ const hoseBore: AlterationKind = {
   parts: ({ filter }) => [
     { part: 'hose-per-metre', count: (filter.intake?.lengthM ?? 0) + (filter.outlet?.lengthM ?? 0) },
   ],
-  steps: (settings, print) => [
-    `Fit hose of ${print(settings.boreM ?? 0, 'length')} bore with barbs and clips that match it; only where the ports of the head and the fittings take barbs of that bore.`,
-  ],
+  steps: ({ boreM = 0 }) => [said('plan-step.hose-bore', { bore: quantity(boreM, 'length') })],
 };
 
 const shortenHose: AlterationKind = {
@@ -159,9 +150,7 @@ const shortenHose: AlterationKind = {
   apply: (model, _layout, settings) =>
     withRuns(model, (run) => ({ ...run, lengthM: Math.min(run.lengthM, settings.lengthM ?? run.lengthM) })),
   parts: none,
-  steps: (settings, print) => [
-    `Cut the hoses to ${print(settings.lengthM ?? 0, 'length')} each, ends square and clean.`,
-  ],
+  steps: ({ lengthM = 0 }) => [said('plan-step.shorten-hose', { length: quantity(lengthM, 'length') })],
 };
 
 const lowerOutlet: AlterationKind = {
@@ -172,9 +161,7 @@ const lowerOutlet: AlterationKind = {
   isIdle: ({ filter }) => filter.outletLiftM <= 0,
   apply: (model) => ({ ...model, filter: { ...model.filter, outletLiftM: 0 } }),
   parts: none,
-  steps: () => [
-    'Lower the outlet under the surface; drill or keep a small siphon break just below the water line.',
-  ],
+  steps: () => [said('plan-step.lower-outlet')],
 };
 
 /** Every kind of alteration by id. */

@@ -1,17 +1,11 @@
 import type { Medium } from '../model/medium.ts';
 import type { System } from '../quantities/displayUnits.ts';
-import { printQuantity } from '../quantities/printQuantity.ts';
+import { engineEnglish } from '../wording/english/english.ts';
+import { type Fact, type Said, said } from '../wording/said.ts';
+import { word } from '../wording/word.ts';
 import { alterationKinds } from './alterations.ts';
 import { type HandlingKind, handlingKind } from './handling.ts';
 import type { Plan } from './plan.ts';
-
-/** Prints lengths and volumes of the steps to so many figures. */
-const printIn =
-  (system: System, digits: number) =>
-  (value: number, dimension: 'length' | 'volume'): string =>
-    printQuantity({ value, dimension, system, digits });
-
-type Print = ReturnType<typeof printIn>;
 
 /** How a filter is reached and closed again, by what it is built of. */
 interface Handling {
@@ -19,32 +13,23 @@ interface Handling {
   readonly close: readonly string[];
 }
 
-const canister: Handling = {
-  open: ['Close the taps, lift the hose ends above the tank’s surface, and open the filter over a tray.'],
-  close: [
-    'Clean and lightly grease the main seal with silicone grease; close all clips evenly, by hand.',
-    'Test for leaks on dry paper at installed height before it goes back under a tank.',
-  ],
+const handlings: Readonly<Record<HandlingKind, Handling>> = {
+  canister: { open: ['open.canister'], close: ['close.canister.seal', 'close.canister.leaks'] },
+  hanging: { open: ['open.hanging'], close: ['close.hanging'] },
+  submerged: { open: ['open.submerged'], close: ['close.submerged'] },
 };
 
-const hanging: Handling = {
-  open: ['Let the box run empty, lift it off the rim with both hands, and work on it over a tray.'],
-  close: [
-    'Hang it level, fill the box with tank water before it starts, and see that the overflow stays free.',
-  ],
-};
+const step = (code: string, facts: Readonly<Record<string, Fact>> = {}): Said =>
+  said(`plan-step.${code}`, facts);
 
-const submerged: Handling = {
-  open: ['Put a bag or bowl under the filter before it leaves the water, so that the dirt stays in it.'],
-  close: ['Let the air out under water before it starts; it must never run dry.'],
-};
+/** Nobody cuts or pours to three figures. */
+const rough = (value: number, dimension: 'length' | 'volume'): Fact => ({ value, dimension, digits: 2 });
 
-const handlings: Readonly<Record<HandlingKind, Handling>> = { canister, hanging, submerged };
+const nameOf = (plan: Plan, medium: string): Fact => ({ name: plan.model.media[medium]!.name });
 
-const buying = (plan: Plan, print: Print): string[] =>
-  plan.purchases.map(
-    ({ medium, volumeM3 }) =>
-      `Get ${print(volumeM3, 'volume')} of ${plan.model.media[medium]!.name}; rinse it.`,
+const buying = (plan: Plan): readonly Said[] =>
+  plan.purchases.map(({ medium, volumeM3 }) =>
+    step('get', { volume: rough(volumeM3, 'volume'), medium: nameOf(plan, medium) }),
   );
 
 const mediaOf = (plan: Plan): Medium[] => {
@@ -53,60 +38,57 @@ const mediaOf = (plan: Plan): Medium[] => {
 };
 
 /** Foam that is bought has to be cut. */
-const cutting = (plan: Plan, print: Print): string[] =>
+const cutting = (plan: Plan): readonly Said[] =>
   plan.purchases.some(({ medium }) => plan.model.media[medium]!.form === 'foam')
-    ? [
-        `Cut foam ${print(0.003, 'length')} to ${print(0.005, 'length')} oversize, away from the hand, with a cut-resistant glove on the other.`,
-      ]
+    ? [step('cut-foam', { least: rough(0.003, 'length'), most: rough(0.005, 'length') })]
     : [];
 
 /** Packing in the order of the hands: upright chambers from the bottom, slots from the pump's side. */
-const packing = (plan: Plan, print: Print): string[] =>
-  plan.assessment.layout.chambers.map((chamber) => {
-    const beds = plan.packing[chamber.id] ?? [];
-    const upright = chamber.flow === 'up' || chamber.flow === 'down';
-    const inHandOrder = upright ? beds.toReversed() : beds;
-    const layers = inHandOrder.map(
-      (bed) => `${print(bed.depthM, 'length')} of ${plan.model.media[bed.medium]!.name}`,
-    );
-    if (layers.length === 0) return `Leave ${chamber.label} empty.`;
-    return `Pack ${chamber.label}${upright ? ' from the bottom' : ''}: ${layers.join(', then ')}.`;
+const packing = (plan: Plan): readonly Said[] =>
+  plan.assessment.layout.chambers.map(({ id, label, flow }) => {
+    const beds = plan.packing[id] ?? [];
+    const upright = flow === 'up' || flow === 'down';
+    const chamber = { name: label };
+    if (beds.length === 0) return step('leave-empty', { chamber });
+    const layers = (upright ? beds.toReversed() : beds)
+      .map((bed) => step('layer', { depth: rough(bed.depthM, 'length'), medium: nameOf(plan, bed.medium) }))
+      .reduceRight((next, first) => step('then', { first, next }));
+    return step(upright ? 'pack-upright' : 'pack', { chamber, layers });
   });
 
-const keepingBacteria = (plan: Plan): string[] =>
-  plan.purchases.length === 0
-    ? []
-    : [
-        'Keep at least a third of the media that bacteria live on as it was for four weeks, in the filter or in a bag in the tank; never replace all at once.',
-      ];
+const keepingBacteria = (plan: Plan): readonly Said[] =>
+  plan.purchases.length === 0 ? [] : [step('keep-bacteria')];
 
-/** What holds at every filter, before hands go into the water and when it runs again: mains and water. */
+const inEnglish = (saying: Said, units: System = 'metric'): string =>
+  word(saying, { language: engineEnglish, units });
+
+/** What holds at every filter, before hands go into the water and when it runs again: mains and water. In English. */
 export const mainsCautions = {
-  before: 'Unplug every device in the tank before hands go into the water; never by the switch alone.',
-  after:
-    'Plug in with a drip loop, through a residual-current device; local codes and licensed electricians decide on all wiring.',
+  before: inEnglish(step('unplug')),
+  after: inEnglish(step('plug-in')),
 } as const;
 
-/** What to do, in order, with the safety of hands and animals where it matters; metric unless asked otherwise. */
-export const stepsOf = (plan: Plan, system: System = 'metric'): readonly string[] => {
-  // Nobody cuts or pours to three figures, but a hose is named by them.
-  const print = printIn(system, 2);
-  const printPart = printIn(system, 3);
+/** What to do, in order, with the safety of hands and animals where it matters. */
+export const stepsSaid = (plan: Plan): readonly Said[] => {
   const { open, close } = handlings[handlingKind(plan)];
   return [
-    ...buying(plan, print),
-    mainsCautions.before,
-    ...open,
-    'Take the media out in order, note their places, and keep them wet in a bucket of tank water.',
-    ...plan.alterations.flatMap(({ id, settings }) => alterationKinds[id]!.steps(settings, printPart)),
-    ...cutting(plan, print),
-    ...packing(plan, print),
+    ...buying(plan),
+    step('unplug'),
+    ...open.map((code) => step(code)),
+    step('take-out'),
+    ...plan.alterations.flatMap(({ id, settings }) => alterationKinds[id]!.steps(settings)),
+    ...cutting(plan),
+    ...packing(plan),
     ...keepingBacteria(plan),
-    ...close,
-    mainsCautions.after,
-    'Measure the flow as before; test ammonia and nitrite on days 1, 3, 5, 7 and 14; feed lightly in the first week.',
+    ...close.map((code) => step(code)),
+    step('plug-in'),
+    step('measure'),
   ];
 };
+
+/** The same in English; metric unless asked otherwise. */
+export const stepsOf = (plan: Plan, system: System = 'metric'): readonly string[] =>
+  stepsSaid(plan).map((saying) => inEnglish(saying, system));
 
 /** What to mind about each medium that the plan uses, by its name. */
 export const cautionsOf = (plan: Plan): readonly { readonly medium: string; readonly says: string }[] =>

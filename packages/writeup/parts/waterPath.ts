@@ -19,24 +19,27 @@ export const waterPathDrawing = (writer: Writer, theme: Theme): string => {
   const { found, after } = writer.source;
   const media = { ...found.model.media, ...after?.model.media };
   const before = stateOf(writer, found, 'column.state.found');
-  if (after === undefined) return sectionDrawing({ ...before, media, units: 'metric', theme });
+  if (after === undefined)
+    return sectionDrawing({ ...before, media, units: 'both', language: writer.language, theme });
   return beforeAfterDrawing({
     before,
     after: stateOf(writer, after, `column.state.${tense(writer.source)}`),
     media,
-    units: 'metric',
+    units: 'both',
+    language: writer.language,
     theme,
     title: writer.say('drawing.before-after'),
   });
 };
 
-const pathText = ({ model, assessment }: AssessedState): string =>
+const pathText = ({ language }: Writer, { model, assessment }: AssessedState): string =>
   describeWaterPath({
     layout: assessment.layout,
     packing: model.packing,
     media: model.media,
     assessment,
-    units: 'metric',
+    units: 'both',
+    language,
   });
 
 /** The way of the water before and after, drawn and in words. */
@@ -46,7 +49,7 @@ export const waterPathPart = (writer: Writer): readonly Block[] => {
     [source.found, 'found'],
     ...(source.after === undefined ? [] : ([[source.after, tense(source)]] as const)),
   ];
-  const says = states.map(([state, form]) => writer.say(`path.${form}`, { path: pathText(state) }));
+  const says = states.map(([state, form]) => writer.say(`path.${form}`, { path: pathText(writer, state) }));
   const { bypass } = lastState(source).assessment;
   return [
     heading(writer, 'water-path'),

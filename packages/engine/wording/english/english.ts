@@ -1,6 +1,8 @@
 import type { Language } from '../language.ts';
 import { claimSentences } from './claims.ts';
+import { drawingSentences } from './drawing.ts';
 import { cureSentences, faultSentences } from './findings.ts';
+import { planStepSentences } from './steps.ts';
 import { warningSentences } from './warnings.ts';
 
 /** English as the engine speaks it: what packages above it add their own sentences to. */
@@ -8,7 +10,14 @@ export const engineEnglish: Language = {
   code: 'en',
   itself: 'English',
   direction: 'ltr',
-  sentences: { ...faultSentences, ...cureSentences, ...warningSentences, ...claimSentences },
+  sentences: {
+    ...faultSentences,
+    ...cureSentences,
+    ...warningSentences,
+    ...claimSentences,
+    ...drawingSentences,
+    ...planStepSentences,
+  },
   names: {},
   marks: {
     decimal: '.',

@@ -96,7 +96,13 @@ export const packDrawings = (
   }));
   const steps = inHandOrder(packed.layout).map((chamber) => chamberStep(writer, chamber));
   return {
-    'build-section': sectionDrawing({ ...packed, assessment, units: 'metric', theme }),
+    'build-section': sectionDrawing({
+      ...packed,
+      assessment,
+      units: 'both',
+      language: writer.language,
+      theme,
+    }),
     'build-row': packingRowDrawing({
       ...packed,
       stages,

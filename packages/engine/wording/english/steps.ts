@@ -1,0 +1,45 @@
+/** What to do to carry a plan out, as the plans' lists have it. */
+export const planStepSentences: Readonly<Record<string, string>> = {
+  'plan-step.get': 'Get {volume} of {medium}; rinse it.',
+  'plan-step.unplug':
+    'Unplug every device in the tank before hands go into the water; never by the switch alone.',
+  'plan-step.plug-in':
+    'Plug in with a drip loop, through a residual-current device; local codes and licensed electricians decide on all wiring.',
+  'plan-step.open.canister':
+    'Close the taps, lift the hose ends above the tank’s surface, and open the filter over a tray.',
+  'plan-step.open.hanging':
+    'Let the box run empty, lift it off the rim with both hands, and work on it over a tray.',
+  'plan-step.open.submerged':
+    'Put a bag or bowl under the filter before it leaves the water, so that the dirt stays in it.',
+  'plan-step.close.canister.seal':
+    'Clean and lightly grease the main seal with silicone grease; close all clips evenly, by hand.',
+  'plan-step.close.canister.leaks':
+    'Test for leaks on dry paper at installed height before it goes back under a tank.',
+  'plan-step.close.hanging':
+    'Hang it level, fill the box with tank water before it starts, and see that the overflow stays free.',
+  'plan-step.close.submerged': 'Let the air out under water before it starts; it must never run dry.',
+  'plan-step.take-out':
+    'Take the media out in order, note their places, and keep them wet in a bucket of tank water.',
+  'plan-step.cut-foam':
+    'Cut foam {least} to {most} oversize, away from the hand, with a cut-resistant glove on the other.',
+  'plan-step.leave-empty': 'Leave {chamber} empty.',
+  'plan-step.pack': 'Pack {chamber}: {layers}.',
+  'plan-step.pack-upright': 'Pack {chamber} from the bottom: {layers}.',
+  'plan-step.layer': '{depth} of {medium}',
+  'plan-step.then': '{first}, then {next}',
+  'plan-step.keep-bacteria':
+    'Keep at least a third of the media that bacteria live on as it was for four weeks, in the filter or in a bag in the tank; never replace all at once.',
+  'plan-step.measure':
+    'Measure the flow as before; test ammonia and nitrite on days 1, 3, 5, 7 and 14; feed lightly in the first week.',
+  'plan-step.turn-head':
+    'Turn the head by half a turn; only where ring, clips, ports and priming tube all mate both ways. Mark intake and outlet anew.',
+  'plan-step.seal-gaps':
+    'Lay a removable strip of food-grade silicone sheet or closed-cell foam beside the media of each chamber; leave designed reliefs free.',
+  'plan-step.close-upper-slots':
+    'Cover the upper slots; leave at least three times the area of the pump’s own inlet open below.',
+  'plan-step.hose-bore':
+    'Fit hose of {bore} bore with barbs and clips that match it; only where the ports of the head and the fittings take barbs of that bore.',
+  'plan-step.shorten-hose': 'Cut the hoses to {length} each, ends square and clean.',
+  'plan-step.lower-outlet':
+    'Lower the outlet under the surface; drill or keep a small siphon break just below the water line.',
+};
