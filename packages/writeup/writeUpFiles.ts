@@ -1,9 +1,11 @@
+import { cardFiles } from './cards/cardFiles.ts';
 import { toPage } from './forms/html/page.ts';
 import { toMarkdown } from './forms/markdown.ts';
 import { type Paper, toPdf } from './forms/pdf/pdf.ts';
 import { toPng } from './forms/picture/png.ts';
+import { newWriter } from './parts/writer.ts';
 import type { WriteUpSource } from './source.ts';
-import { type DocumentName, writeUpDocument } from './writeUp.ts';
+import { type DocumentName, languageOf, writeUpDocument } from './writeUp.ts';
 
 /** A file of a write-up. */
 export interface WriteUpFile {
@@ -69,4 +71,5 @@ const onOnePaper: readonly DocumentName[] = ['build', 'quote', 'care'];
 export const writeUpFiles = (source: WriteUpSource, asked: FilesAsked): readonly WriteUpFile[] => [
   ...sheetFiles(source, asked),
   ...onOnePaper.flatMap((name) => onePaper(source, name, asked)),
+  ...cardFiles(newWriter(source, languageOf(source))),
 ];

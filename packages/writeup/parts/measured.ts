@@ -11,7 +11,7 @@ type Timed = Extract<BenchTest, { kind: 'timed-volume' }> & { readonly filling: 
 const order = ['as-found', 'clean-empty', 'cleaned-original', 'as-left'] as const;
 
 /** Every timed filling, in the order of the work. */
-const timedTests = ({ source }: Writer): readonly Timed[] => {
+export const timedTests = ({ source }: Writer): readonly Timed[] => {
   const tests = new Map<string, BenchTest>();
   // Flows of another state than the one found are left out of its model, so that both models are asked.
   for (const state of [source.found, ...(source.after === undefined ? [] : [source.after])])

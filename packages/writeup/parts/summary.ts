@@ -57,7 +57,8 @@ const nowSentence = (writer: Writer): string => {
 export const summaryPart = (writer: Writer): readonly Block[] =>
   paragraph('summary', [foundSentence(writer), changedSentence(writer), nowSentence(writer)], 'lead');
 
-const inBoth = (writer: Writer, fact: Fact): Pick<KeyFigure, 'metric' | 'us'> => {
+/** A figure in its two systems of units apart, where they differ. */
+export const inBoth = (writer: Writer, fact: Fact): Pick<KeyFigure, 'metric' | 'us'> => {
   const text = writer.fact(fact);
   const both = /^(.*?) \((.*)\)$/.exec(text);
   return both?.[1] === undefined || both[2] === undefined

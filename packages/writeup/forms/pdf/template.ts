@@ -113,6 +113,6 @@ export const template = `
 
 #for (at, item) in data.blocks.enumerate() {
   let next = data.blocks.at(at + 1, default: (kind: "end"))
-  if item.kind == "paragraph" and next.kind == "blanks" { block(sticky: true, draw(item)) } else { draw(item) }
+  if item.kind == "paragraph" and next.kind in ("blanks", "table") { block(sticky: true, draw(item)) } else { draw(item) }
 }
 `;

@@ -1,6 +1,7 @@
 import { engineEnglish } from '@fettle/engine/wording/english/english.ts';
 import type { Language } from '@fettle/engine/wording/language.ts';
 import { buildSentences } from './build.ts';
+import { cardSentences } from './cards.ts';
 import { careSentences } from './care.ts';
 import { cautionSentences } from './cautions.ts';
 import { figureSentences } from './figures.ts';
@@ -18,5 +19,6 @@ export const english: Language = {
     ...buildSentences,
     ...quoteSentences,
     ...careSentences,
+    ...cardSentences,
   },
 };
