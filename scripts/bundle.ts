@@ -37,6 +37,7 @@ export async function bundleCommandLine(): Promise<void> {
       fettle: resolve(projectRoot, 'packages', 'cli', 'main.ts'),
       recordsThread: resolve(projectRoot, 'packages', 'store', 'apart', 'recordsThread.ts'),
       worker: resolve(projectRoot, 'packages', 'server', 'computation', 'worker.ts'),
+      writeUpWorker: resolve(projectRoot, 'packages', 'server', 'computation', 'writeUpWorker.ts'),
     },
     outdir: folder,
     bundle: true,

@@ -11,6 +11,7 @@ import { addHistory } from './api/history.ts';
 import { addJobs } from './api/jobs.ts';
 import { addReadings } from './api/readings.ts';
 import { addWork } from './api/work.ts';
+import { addWriteUps } from './api/writeUps.ts';
 import { guardApp } from './guard/guard.ts';
 import { addOwner } from './owner/routes.ts';
 import { addPages } from './pages/pages.ts';
@@ -27,6 +28,7 @@ export const buildApp = (services: Services): OpenAPIHono<Environment> => {
   addJobs(app, services);
   addHistory(app, services);
   addAssessments(app, services);
+  addWriteUps(app, services);
   addWork(app, services);
   addAttachments(app, services);
   addReadings(app, services);

@@ -7,6 +7,17 @@ type OwnWords = NonNullable<NonNullable<JobDocument['writeUp']>['words']>;
 /** Blocks that words may stand in place of: whose content is nothing but text. */
 const replaceable = new Set<Block['kind']>(['paragraph', 'heading', 'list']);
 
+/** Where own words stand that came into a document before or after a block, or in its place. */
+const addedId = /^(.*?)-(?:before|after)(?:-\d+)?$/;
+
+/** The place of own words that a block is, or that a block of own words stands at. */
+export const ownPlace = (
+  block: Block,
+): { readonly id: string; readonly replaceable: boolean } | undefined => {
+  if (block.kind === 'page-break' || addedId.test(block.id)) return undefined;
+  return { id: block.id, replaceable: replaceable.has(block.kind) };
+};
+
 const ownParagraphs = (id: string, text: string | undefined): readonly Block[] =>
   (text ?? '')
     .split(/\n\s*\n/)

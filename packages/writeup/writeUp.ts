@@ -23,6 +23,9 @@ export const documentMakers = {
 
 export type DocumentName = keyof typeof documentMakers;
 
+/** Whether a document is called so. */
+export const isDocumentName = (name: string): name is DocumentName => Object.hasOwn(documentMakers, name);
+
 /** The language of a job's write-up. */
 export const languageOf = ({ document }: WriteUpSource): Language =>
   languages[document.writeUp?.language ?? 'en']!;

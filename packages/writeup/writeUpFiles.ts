@@ -1,7 +1,8 @@
 import { cardFiles } from './cards/cardFiles.ts';
 import { toPage } from './forms/html/page.ts';
 import { toMarkdown } from './forms/markdown.ts';
-import { type Paper, toPdf } from './forms/pdf/pdf.ts';
+import type { Paper } from './forms/pdf/paper.ts';
+import { toPdf } from './forms/pdf/pdf.ts';
 import { toPng } from './forms/picture/png.ts';
 import { newWriter } from './parts/writer.ts';
 import type { WriteUpSource } from './source.ts';

@@ -1,6 +1,6 @@
 import { StoreFailure } from '@fettle/store/contract/failure.ts';
 import { afterAll, afterEach, beforeAll, describe, expect, test, vi } from 'vitest';
-import { ComputationBusy } from '../computation/computation.ts';
+import { ComputationBusy } from '../computation/quickThreads.ts';
 import { jobClientOf, told } from '../testing/jobClient.ts';
 import { type TestServer, testServer } from '../testing/testServer.ts';
 

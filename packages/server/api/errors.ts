@@ -1,7 +1,8 @@
 import { StoreFailure } from '@fettle/store/contract/failure.ts';
 import type { Context, ErrorHandler } from 'hono';
 import { HTTPException } from 'hono/http-exception';
-import { ComputationBusy, UnreadableDocument } from '../computation/computation.ts';
+import { UnreadableDocument } from '../computation/computation.ts';
+import { ComputationBusy } from '../computation/quickThreads.ts';
 import { answerAsked } from '../pages/problemPage.ts';
 import type { ProblemDetails } from '../problems.ts';
 import type { Environment } from '../services.ts';

@@ -6,7 +6,8 @@ import { planDocument, planRequestSchema } from '@fettle/workflows/planDocument.
 import { resultText } from '@fettle/workflows/resultText.ts';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { demoText } from '../testing/jobClient.ts';
-import { type Computation, ComputationBusy, startComputation, UnreadableDocument } from './computation.ts';
+import { type Computation, startComputation, UnreadableDocument } from './computation.ts';
+import { ComputationBusy } from './quickThreads.ts';
 import type { WorkNews } from './tasks.ts';
 import { textCache } from './textCache.ts';
 import { threads } from './threads.ts';

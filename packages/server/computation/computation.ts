@@ -9,20 +9,10 @@ import { openJob } from '@fettle/workflows/openJob.ts';
 import { type AssessmentResult, assessmentSchema } from '@fettle/workflows/results/assessment.ts';
 import type { Piscina } from 'piscina';
 import { countAnswering } from './answering.ts';
-import type { DrawTask, LongTask, PlainReading, Task, TaskResults, WorkNews } from './tasks.ts';
+import { type QuickThreads, quickly, quickThreads } from './quickThreads.ts';
+import type { DrawTask, LongTask, MadeFile, PlainReading, WorkNews, WriteUpTask } from './tasks.ts';
 import { textCache } from './textCache.ts';
 import { threads } from './threads.ts';
-
-/** Too much is asked at once, or one task took too long; asking again later may help. */
-export class ComputationBusy extends Error {
-  readonly code: 'busy' | 'took-too-long';
-
-  constructor(code: ComputationBusy['code'], says: string) {
-    super(says);
-    this.name = 'ComputationBusy';
-    this.code = code;
-  }
-}
 
 /** A document that reads no more, though it is in the records: an earlier version let it in. */
 export class UnreadableDocument extends Error {
@@ -64,6 +54,11 @@ export interface Computation {
    * @throws UnreadableDocument where the document has problems
    */
   draw(of: Omit<DrawTask, 'task'> & { readonly key?: RevisionKey }): Promise<string>;
+  /**
+   * One document of a job's write-up in one form, or all of its files.
+   * @throws UnreadableDocument where the document has problems
+   */
+  writeUp(of: Omit<WriteUpTask, 'task'>): Promise<readonly MadeFile[]>;
   /** Reads the bytes of a job file. */
   read(bytes: Uint8Array): Promise<PlainReading>;
   /** Writes a document as YAML. */
@@ -93,40 +88,6 @@ const readHere = (bytes: Uint8Array): PlainReading => {
   return reading.ok ? { ok: true, document: reading.document, notes: reading.notes } : reading;
 };
 
-/** Quick threads, and what they are held to. */
-interface QuickThreads {
-  readonly pool: Piscina;
-  readonly mostMs: number;
-  /** Tasks at once, waiting ones among them. */
-  readonly mostTasks: number;
-  tasks: number;
-}
-
-/** Runs a task of the quick threads, which must end in time. */
-const quickly = async <Name extends Exclude<Task['task'], 'work'>>(
-  quick: QuickThreads,
-  task: Extract<Task, { task: Name }>,
-): Promise<TaskResults[Name]> => {
-  const { pool, mostMs, mostTasks } = quick;
-  // Counted here: the pool lets tasks that can be given up past its own limit.
-  if (quick.tasks >= mostTasks)
-    throw new ComputationBusy('busy', 'More is being asked than can be computed at once.');
-  quick.tasks += 1;
-  const signal = AbortSignal.timeout(mostMs);
-  try {
-    return await pool.run(task, { signal });
-  } catch (error) {
-    if (signal.aborted)
-      throw new ComputationBusy(
-        'took-too-long',
-        `This took longer than ${mostMs / 1000} s and was given up.`,
-      );
-    throw error;
-  } finally {
-    quick.tasks -= 1;
-  }
-};
-
 /** Reads and writes small documents at once, others on a thread. */
 const readsAndWrites = (quick: QuickThreads): Pick<Computation, 'read' | 'write'> => ({
   read: async (bytes) =>
@@ -137,7 +98,7 @@ const readsAndWrites = (quick: QuickThreads): Pick<Computation, 'read' | 'write'
       : quickly(quick, { task: 'write', document }),
 });
 
-const textOf = (outcome: Outcome<string>): string => {
+const resultOf = <Result>(outcome: Outcome<Result>): Result => {
   if (!outcome.ok) throw new UnreadableDocument(outcome.problems);
   return outcome.result;
 };
@@ -162,13 +123,15 @@ export const startComputation = (
   const { mostQuickMs = MOST_QUICK_MS, quickQueue = MOST_WAITING } = of;
   const cores = availableParallelism();
   const longThreads = Math.max(1, cores - 1);
-  const quickThreads = Math.min(MOST_QUICK_THREADS, cores);
-  const quick: QuickThreads = {
-    pool: threads({ least: 1, most: quickThreads, yields: 0 }),
+  const mostQuick = Math.min(MOST_QUICK_THREADS, cores);
+  const quick = quickThreads({ least: 1, most: mostQuick, mostMs: mostQuickMs, queue: quickQueue });
+  const writing = quickThreads({
+    least: 0,
+    most: 1,
     mostMs: mostQuickMs,
-    mostTasks: quickThreads + quickQueue,
-    tasks: 0,
-  };
+    queue: quickQueue,
+    worker: new URL('./writeUpWorker.ts', import.meta.url),
+  });
   const long = threads({ least: 0, most: longThreads, yields: 19 });
   const counted = countAnswering();
   const cache = textCache(CACHE_CHARACTERS);
@@ -183,23 +146,24 @@ export const startComputation = (
 
   const assessmentText: Computation['assessmentText'] = ({ key, ...task }) =>
     kept(key && `a ${key.job} ${key.revision} ${task.day ?? ''} ${task.units ?? 'metric'}`, async () =>
-      textOf(await quickly(quick, { task: 'assess', ...task })),
+      resultOf(await quickly(quick, { task: 'assess', ...task })),
     );
 
   return {
     assess: async (document, how = {}) =>
       assessmentSchema.parse(JSON.parse(await assessmentText({ document, ...how }))),
     assessmentText,
+    writeUp: async (task) => resultOf(await quickly(writing, { task: 'writeUp', ...task })),
     draw: ({ key, ...task }) =>
       kept(key && `d ${key.job} ${key.revision} ${task.theme} ${task.units}`, async () =>
-        textOf(await quickly(quick, { task: 'draw', ...task })),
+        resultOf(await quickly(quick, { task: 'draw', ...task })),
       ),
     ...readsAndWrites(quick),
     work: longRun(long, counted.shared),
     answering: counted.begin,
     longThreads,
     async close() {
-      await Promise.all([quick.pool.destroy(), long.destroy()]);
+      await Promise.all([quick.pool.destroy(), writing.pool.destroy(), long.destroy()]);
     },
   };
 };

@@ -3,6 +3,7 @@ import type { System } from '@fettle/engine/quantities/displayUnits.ts';
 import type { JobReading } from '@fettle/job/read.ts';
 import type { JobDocument } from '@fettle/job/schema/job.ts';
 import type { Outcome } from '@fettle/workflows/assessDocument.ts';
+import type { NamedFile } from '@fettle/writeup/fileNames.ts';
 
 /** Light or dark ink, or one colour for print. */
 export type DrawingTheme = 'light' | 'dark' | 'print';
@@ -33,6 +34,22 @@ export interface DrawTask {
   readonly units: System;
 }
 
+/** One document of a job's write-up in one form, or all of its files. */
+export interface WriteUpTask {
+  readonly task: 'writeUp';
+  readonly document: unknown;
+  /** Which file; all where left out. */
+  readonly file?: NamedFile;
+  /** Paper of what comes on one paper only, where all are made. */
+  readonly paper?: NamedFile['paper'];
+}
+
+/** A file that was made: its path under the folder of the write-up, and what is in it. */
+export interface MadeFile {
+  readonly path: string;
+  readonly content: string | Uint8Array;
+}
+
 /** Long work, of a kind that `work/kinds/kinds.ts` lists. */
 export interface LongTask {
   readonly task: 'work';
@@ -47,7 +64,10 @@ export interface LongTask {
   readonly port: MessagePort;
 }
 
-export type Task = ReadTask | WriteTask | AssessTask | DrawTask | LongTask;
+/** What the usual threads do; a write-up has threads of its own. */
+export type UsualTask = ReadTask | WriteTask | AssessTask | DrawTask | LongTask;
+
+export type Task = UsualTask | WriteUpTask;
 
 /** What long work tells on its way. */
 export type WorkNews =
@@ -68,5 +88,6 @@ export interface TaskResults {
   readonly assess: Outcome<string>;
   /** SVG. */
   readonly draw: Outcome<string>;
+  readonly writeUp: Outcome<readonly MadeFile[]>;
   readonly work: Outcome<unknown>;
 }

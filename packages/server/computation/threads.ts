@@ -6,13 +6,15 @@ import type { Piscina } from 'piscina';
  *
  * @param of `least` threads stand ready, `most` run at once; tasks beyond that wait, and the caller sees to it that
  *   not too many do; `yields`, 0 to 19, is how far they stand back behind the thread that answers requests
+ *   `worker` is the file that they run, beside this one
  */
 export const threads = (of: {
   readonly least: number;
   readonly most: number;
   readonly yields: number;
+  readonly worker?: URL;
 }): Piscina =>
-  threadPool(new URL('./worker.ts', import.meta.url), {
+  threadPool(of.worker ?? new URL('./worker.ts', import.meta.url), {
     minThreads: of.least,
     maxThreads: of.most,
     idleTimeout: 60_000,

@@ -6,7 +6,15 @@ import { openJob } from '@fettle/workflows/openJob.ts';
 import { resultText } from '@fettle/workflows/resultText.ts';
 import { kindNamed } from '../work/kinds/kinds.ts';
 import { standsBackFor } from './answering.ts';
-import type { AssessTask, DrawTask, LongTask, PlainReading, ReadTask, Task, TaskResults } from './tasks.ts';
+import type {
+  AssessTask,
+  DrawTask,
+  LongTask,
+  PlainReading,
+  ReadTask,
+  TaskResults,
+  UsualTask,
+} from './tasks.ts';
 
 /** Progress is told at most this often, ms. */
 const PROGRESS_EVERY_MS = 200;
@@ -70,7 +78,7 @@ const work = ({ kind, document, request, checkpoints, answering, port }: LongTas
 };
 
 /** What a thread does with one task; runs in a worker thread. */
-export default function perform(task: Task): TaskResults[Task['task']] {
+export default function perform(task: UsualTask): TaskResults[UsualTask['task']] {
   switch (task.task) {
     case 'read':
       return read(task);

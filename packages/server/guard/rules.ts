@@ -26,6 +26,7 @@ export const rules: Readonly<Record<string, Least>> = {
   // The owner's sheet: the link is what lets in
   'GET /owner/:token': 'anyone',
   'GET /owner/:token/drawing': 'anyone',
+  'GET /owner/:token/write-up/:name': 'anyone',
   'GET /owner/:token/reminders.ics': 'anyone',
   'POST /owner/:token/readings': 'anyone',
   'GET /api/owner/:token': 'anyone',
@@ -57,6 +58,8 @@ export const rules: Readonly<Record<string, Least>> = {
   'POST /api/jobs/:number/go-back': 'helper',
   'GET /api/jobs/:number/assessment': 'reader',
   'GET /api/jobs/:number/drawing': 'reader',
+  'GET /api/jobs/:number/write-up': 'reader',
+  'GET /api/jobs/:number/write-up/:name': 'reader',
   'GET /api/tags': 'reader',
 
   // Work

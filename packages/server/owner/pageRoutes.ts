@@ -1,7 +1,9 @@
 import { readingKinds } from '@fettle/store/contract/readings.ts';
 import { storedSettings } from '@fettle/workflows/storedSettings.ts';
+import { fileNamed, mediaTypes } from '@fettle/writeup/fileNames.ts';
 import type { Context, Hono } from 'hono';
 import { Refusal } from '../api/refusal.ts';
+import { bodyOf, madeFileHeaders } from '../api/writeUps.ts';
 import { addressOf } from '../guard/address.ts';
 import { readForm } from '../pages/form.ts';
 import type { FieldProblem } from '../problems.ts';
@@ -106,12 +108,27 @@ const remind =
   (context, { job }) =>
     answerCalendar(context, services, { job, name: job.document.filter.name ?? 'your filter' });
 
+/** Documents of the write-up that are meant for the owner; the build sheet stays in the workshop. */
+const ownersDocuments: ReadonlySet<string> = new Set(['sheet', 'care', 'quote']);
+
+const writtenUp =
+  ({ computation }: Services): Call =>
+  async (context, { job: { document } }) => {
+    const name = context.req.param('name') ?? '';
+    const file = fileNamed(name);
+    if (file === undefined || !ownersDocuments.has(file.name)) return context.html(nowherePage(), 404);
+    const [made] = await computation.writeUp({ document, file });
+    const { 'Cache-Control': _, ...headers } = madeFileHeaders(mediaTypes[file.form], name);
+    return context.body(bodyOf(made?.content ?? ''), 200, headers);
+  };
+
 /** The owner's sheet as pages without script. */
 export function addSheetPages(app: Hono<Environment>, services: Services, open: OpenLink): void {
   const show: Call = (context, { job }) =>
     showSheet(context, services, { job, form: { typed: { day: today(services) }, problems: [] } });
   app.get('/owner/:token', opened(open, show));
   app.get('/owner/:token/drawing', opened(open, draw(services)));
+  app.get('/owner/:token/write-up/:name', opened(open, writtenUp(services)));
   app.get('/owner/:token/reminders.ics', opened(open, remind(services)));
   app.post('/owner/:token/readings', opened(open, takeDown(services)));
 }

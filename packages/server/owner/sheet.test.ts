@@ -48,6 +48,24 @@ describe('the sheet of an owner', () => {
     for (const sheet of sheets) for (const secret of kept) expect(sheet).not.toContain(secret);
   });
 
+  it('leads to what was written up for the owner, and to nothing of the workshop’s own', async () => {
+    const { at } = await owners.linkTo(job);
+    const { owner } = fullJob;
+    expect(await (await owners.get(at)).text()).toContain(`${at}/write-up/sheet.html`);
+    const page = await owners.get(`${at}/write-up/sheet.html`);
+    expect([page.status, page.headers.get('Cache-Control')]).toEqual([200, 'no-store']);
+    const text = await page.text();
+    expect(text).toContain('Hall canister');
+    for (const secret of ['INTERNAL-NOTE', owner.contact, owner.name, owner.place, 'rosalind'])
+      expect(text).not.toContain(secret);
+    expect((await owners.get(`${at}/write-up/sheet-a4.pdf`)).headers.get('Content-Type')).toBe(
+      'application/pdf',
+    );
+    for (const name of ['build.pdf', 'nothing.pdf'])
+      expect((await owners.get(`${at}/write-up/${name}`)).status).toBe(404);
+    expect((await owners.get(`/owner/${'x'.repeat(43)}/write-up/sheet.html`)).status).toBe(404);
+  });
+
   it('shows prices only of a quote', async () => {
     const { at } = await owners.linkTo(job);
     expect(await (await owners.get(at)).text()).toContain('93.00 GBP');

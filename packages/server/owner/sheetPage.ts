@@ -48,6 +48,14 @@ const reminders = (at: string, { promised, stage }: Sheet): Markup | '' =>
     ? ''
     : html`<p><a href="${at}/reminders.ics">Reminders for your calendar</a></p>`;
 
+/** What there is to read and to print. */
+const toRead = (
+  at: string,
+): Markup => html`<section aria-labelledby="read"><h2 id="read">To read and to print</h2>
+<ul class="plain">
+<li><a href="${at}/write-up/sheet.html">What was found and what it does now</a> (<a href="${at}/write-up/sheet-a4.pdf">PDF, A4</a>, <a href="${at}/write-up/sheet-letter.pdf">PDF, US Letter</a>)</li>
+</ul></section>`;
+
 const heading = ({ title, filter }: Sheet): Markup =>
   title === undefined || title === filter
     ? html`<h1>${filter}</h1>`
@@ -80,6 +88,7 @@ ${doing(sheet)}</section>
 <section aria-labelledby="care"><h2 id="care">Take care</h2>
 <ul class="plain">${sheet.cautions.map((caution) => html`<li>${caution}</li>`)}</ul></section>
 ${quote(sheet)}
+${sheet.figures === undefined ? '' : toRead(at)}
 </div>
 ${drawing(at, sheet)}</div>
 <section aria-labelledby="readings"><h2 id="readings">Readings so far</h2>

@@ -14,6 +14,9 @@ import type { JobReading } from '@fettle/job/read.ts';
 import { stateModel } from '@fettle/job/toModel/stateModel.ts';
 import { assessJob } from '@fettle/workflows/assessJob.ts';
 import { openJob } from '@fettle/workflows/openJob.ts';
+import { writeUpSource } from '@fettle/workflows/writeUpSource.ts';
+import type { Document } from '@fettle/writeup/content/document.ts';
+import { type DocumentName, writeUpDocument } from '@fettle/writeup/writeUp.ts';
 import { expose } from 'comlink';
 import { problemInWords } from '../forms/problemInWords.ts';
 import { fieldInWords } from '../history/fieldInWords.ts';
@@ -116,6 +119,13 @@ const engine = {
     if (!reading.ok) return reading;
     const { layout } = assess(reading.model);
     return { ok: true, figures: dirtOf(reading.model, layout) };
+  },
+
+  writeUp(document: unknown, name: DocumentName): Computed<Document> {
+    const reading = openJob({ document });
+    if (!reading.ok) return reading;
+    const source = writeUpSource(reading.document, reading.model);
+    return { ok: true, figures: writeUpDocument(source, { name, theme }) };
   },
 
   both(one: Packed, other: Packed, shown: Pick<Shown, 'system'> & Stacked): Computed<BothFigures> {

@@ -10,6 +10,7 @@ import { MapPart } from './parts/MapPart.tsx';
 import { Quote } from './parts/Quote.tsx';
 import { Repack } from './parts/Repack.tsx';
 import { TakeIn } from './parts/TakeIn.tsx';
+import { WriteUp } from './parts/WriteUp.tsx';
 
 /** A part of the work on a job, in the order in which the work is done. */
 export interface JobPart {
@@ -29,6 +30,7 @@ export const jobParts: readonly JobPart[] = [
   { id: 're-pack', name: 'Re-pack', packed: 'planned', room: Repack },
   { id: 'quote', name: 'Quote', room: Quote },
   { id: 'as-left', name: 'As left', packed: 'as-left', room: AsLeft },
+  { id: 'write-up', name: 'Write-up', room: WriteUp },
   { id: 'compare', name: 'Compare', room: ComparePart },
   { id: 'history', name: 'History', room: History },
 ];

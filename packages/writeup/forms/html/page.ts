@@ -42,18 +42,19 @@ const meta = (document: Document, { preview }: PageFacts): string =>
         ]),
   ].join('\n');
 
-/** A document as one page that stands by itself: no script runs in it, nothing is fetched, drawings are in it. */
-export const toPage = (document: Document, facts: PageFacts = {}): string => {
-  const { title, subtitle, blocks, foot, language, direction } = document;
-  const main = tag(
-    'main',
-    {},
+/** What stands in a page: title, blocks and foot. */
+export const contentMarkup = (document: Document): string => {
+  const { title, subtitle, blocks, foot } = document;
+  return [
     tag('header', {}, tag('h1', {}, text(title)), tag('p', { class: 'subtitle' }, text(subtitle))),
-    ...blocks.map((block) => `\n${blockMarkup(block, document)}`),
-    `\n${tag('footer', {}, text(foot))}`,
-  );
-  return `<!doctype html>
-<html lang="${language}" dir="${direction}">
+    ...blocks.map((block) => blockMarkup(block, document)),
+    tag('footer', {}, text(foot)),
+  ].join('\n');
+};
+
+/** A document as one page that stands by itself: no script runs in it, nothing is fetched, drawings are in it. */
+export const toPage = (document: Document, facts: PageFacts = {}): string => `<!doctype html>
+<html lang="${document.language}" dir="${document.direction}">
 <head>
 ${meta(document, facts)}
 <style>
@@ -62,8 +63,7 @@ ${style}
 <script type="application/ld+json">${structuredData(document, facts)}</script>
 </head>
 <body>
-${main}
+${tag('main', {}, contentMarkup(document))}
 </body>
 </html>
 `;
-};

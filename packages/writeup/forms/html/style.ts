@@ -5,14 +5,9 @@ const inks = (palette: Palette): string =>
     .map(([name, colour]) => `--drawn-${name}:${colour}`)
     .join(';');
 
-/** The look of a page: paper by day, dark at night, black on white in print; drawings follow it. */
-export const style = `
-:root{color-scheme:light dark;${inks(palettes.light)}}
-@media (prefers-color-scheme:dark){:root{${inks(palettes.dark)}}}
-@media print{:root{color-scheme:light;${inks(palettes.print)}}}
+/** The look of what stands in a page, by the inks of the page round it. */
+export const contentStyle = `
 *{box-sizing:border-box}
-body{margin:0;background:var(--drawn-paper);color:var(--drawn-ink);font:1rem/1.55 'IBM Plex Sans','DejaVu Sans',Verdana,system-ui,sans-serif;font-variant-numeric:tabular-nums}
-main{max-width:50rem;margin:0 auto;padding:1.5rem 1rem 3rem}
 h1{font-size:1.9rem;line-height:1.2;margin:0 0 .3rem}
 h2{font-size:1.35rem;line-height:1.25;margin:2.6rem 0 .7rem;padding-top:.7rem;border-top:2px solid var(--drawn-ink)}
 h3{font-size:1.05rem;margin:1.6rem 0 .4rem}
@@ -44,12 +39,24 @@ figure:not(.true) svg{width:100%}
 .page-break{border:0;margin:0}
 footer{margin-top:2.5rem;font-size:.85rem}
 @media print{
-@page{margin:16mm 15mm}
-body{font-size:10pt}
-main{max-width:none;padding:0}
 h2,h3{break-after:avoid}
 figure,.caution,tr,.figure{break-inside:avoid}
 .scrolls{overflow:visible}
 .page-break{break-after:page}
+}
+`.trim();
+
+/** The look of a page by itself: paper by day, dark at night, black on white in print; drawings follow it. */
+export const style = `
+:root{color-scheme:light dark;${inks(palettes.light)}}
+@media (prefers-color-scheme:dark){:root{${inks(palettes.dark)}}}
+@media print{:root{color-scheme:light;${inks(palettes.print)}}}
+body{margin:0;background:var(--drawn-paper);color:var(--drawn-ink);font:1rem/1.55 'IBM Plex Sans','DejaVu Sans',Verdana,system-ui,sans-serif;font-variant-numeric:tabular-nums}
+main{max-width:50rem;margin:0 auto;padding:1.5rem 1rem 3rem}
+${contentStyle}
+@media print{
+@page{margin:16mm 15mm}
+body{font-size:10pt}
+main{max-width:none;padding:0}
 }
 `.trim();

@@ -3,10 +3,8 @@ import { NodeCompiler, PdfStandard } from '@myriaddreamin/typst-ts-node-compiler
 import type { Document, DrawingBlock } from '../../content/document.ts';
 import { fontFiles } from '../fonts.ts';
 import { joinedThroughout } from '../joints.ts';
+import type { Paper } from './paper.ts';
 import { template } from './template.ts';
-
-/** Sizes of paper that a workshop has. */
-export type Paper = 'a4' | 'letter';
 
 const papers: Readonly<Record<Paper, string>> = { a4: 'a4', letter: 'us-letter' };
 

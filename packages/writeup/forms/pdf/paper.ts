@@ -1,0 +1,2 @@
+/** Sizes of paper that a workshop has. */
+export type Paper = 'a4' | 'letter';
