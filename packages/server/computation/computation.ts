@@ -116,6 +116,17 @@ const longRun =
     }
   };
 
+/** Gives what a cache has under a key, else makes it and keeps it. */
+const keptIn =
+  (cache: ReturnType<typeof textCache>) =>
+  async (key: string | undefined, make: () => Promise<string>): Promise<string> => {
+    const before = key === undefined ? undefined : cache.get(key);
+    if (before !== undefined) return before;
+    const text = await make();
+    if (key !== undefined) cache.set(key, text);
+    return text;
+  };
+
 /** Computation on worker threads: quick tasks on one set, long work on another. */
 export const startComputation = (
   of: { readonly mostQuickMs?: number; readonly quickQueue?: number } = {},
@@ -134,15 +145,7 @@ export const startComputation = (
   });
   const long = threads({ least: 0, most: longThreads, yields: 19 });
   const counted = countAnswering();
-  const cache = textCache(CACHE_CHARACTERS);
-
-  const kept = async (key: string | undefined, make: () => Promise<string>): Promise<string> => {
-    const before = key === undefined ? undefined : cache.get(key);
-    if (before !== undefined) return before;
-    const text = await make();
-    if (key !== undefined) cache.set(key, text);
-    return text;
-  };
+  const kept = keptIn(textCache(CACHE_CHARACTERS));
 
   const assessmentText: Computation['assessmentText'] = ({ key, ...task }) =>
     kept(key && `a ${key.job} ${key.revision} ${task.day ?? ''} ${task.units ?? 'metric'}`, async () =>

@@ -54,6 +54,7 @@ const toRead = (
 ): Markup => html`<section aria-labelledby="read"><h2 id="read">To read and to print</h2>
 <ul class="plain">
 <li><a href="${at}/write-up/sheet.html">What was found and what it does now</a> (<a href="${at}/write-up/sheet-a4.pdf">PDF, A4</a>, <a href="${at}/write-up/sheet-letter.pdf">PDF, US Letter</a>)</li>
+<li><a href="${at}/write-up/care.html">Care plan: what to clean when, and in what water</a> (<a href="${at}/write-up/care.pdf">PDF</a>)</li>
 </ul></section>`;
 
 const heading = ({ title, filter }: Sheet): Markup =>

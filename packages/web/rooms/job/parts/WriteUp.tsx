@@ -13,6 +13,8 @@ import type { JobAtWork } from '../jobAtWork.ts';
 const documents: readonly { readonly name: DocumentName; readonly says: string }[] = [
   { name: 'sheet', says: 'Sheet' },
   { name: 'build', says: 'Build sheet' },
+  { name: 'quote', says: 'Quote' },
+  { name: 'care', says: 'Care plan' },
 ];
 
 function DocumentChoice({ shown, onShow }: { shown: DocumentName; onShow: (name: DocumentName) => void }) {
