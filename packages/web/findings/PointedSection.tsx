@@ -2,6 +2,7 @@ import type { Finding } from '@fettle/engine/assessment/assessment.ts';
 import { useEffect, useRef } from 'react';
 import { Drawn } from '../drawing/Drawn.tsx';
 import { viewBoxOf } from '../drawing/viewBox.ts';
+import { whyNoDrawing } from '../drawing/whyNoDrawing.ts';
 import type { JobAtWork } from '../rooms/job/jobAtWork.ts';
 import { SpotsOverlay } from './SpotsOverlay.tsx';
 import type { Spots } from './spots.ts';
@@ -24,7 +25,7 @@ export function PointedSection({ work, spots, shown, leave }: PointedProps) {
     figure.current?.scrollIntoView({ block: 'nearest' });
   }, [shown]);
   const { quick } = work.figures;
-  if (quick === undefined) return <p className="wait">The drawing comes when the map is filled in.</p>;
+  if (quick === undefined) return <p className="wait">{whyNoDrawing(work.figures)}</p>;
   const back = (): void => {
     leave();
     if (!(came.current instanceof HTMLElement)) return;

@@ -64,6 +64,9 @@ export class Agreement {
     }, spreadEveryMs);
   }
 
+  /** What the windows agree on, as far as this one has heard. */
+  readonly known = (): Stand => this.#known;
+
   /** Agrees on what was done here by now. */
   async now(): Promise<void> {
     while (this.#work !== undefined) await this.#work;

@@ -44,6 +44,8 @@ export interface SessionTools extends Pick<Party, 'keeper' | 'windows'> {
 /** One job open at work: edits, undo, saving, other windows. */
 export interface JobSession {
   state(): SessionState;
+  /** What this browser has kept for certain: the rest of what is shown goes with the page. */
+  kept(): Stand;
   /** Calls back after every change of the state, until what this gives is called. */
   subscribe(onChange: () => void): () => void;
   edit(edit: Edit): void;
@@ -125,6 +127,8 @@ class WorkedJob implements JobSession {
   readonly begun = (): Promise<void> => this.#agreement.begun;
 
   readonly state = (): SessionState => this.#state;
+
+  readonly kept = (): Stand => this.#agreement.known();
 
   readonly subscribe = (onChange: () => void): (() => void) => {
     this.#listeners.add(onChange);

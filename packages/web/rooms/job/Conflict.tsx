@@ -8,6 +8,10 @@ import type { JobSession, Standing } from '../../session/jobSession.ts';
 
 type Conflicting = Extract<Standing, { is: 'conflict' }>;
 
+/** The same for as long as the same choice is to be made. */
+export const conflictName = ({ revision, conflicts }: Pick<Conflicting, 'revision' | 'conflicts'>): string =>
+  JSON.stringify([revision, conflicts.map(({ path, theirs, yours }) => [path, theirs, yours])]);
+
 /** Both changes together, with those of the conflicting fields that were chosen to be ours. */
 const settled = ({ merged, conflicts }: Conflicting, ours: ReadonlySet<string>): Worked =>
   conflicts

@@ -11,7 +11,7 @@ import { useReadableQuick } from '../../mending/useReadable.ts';
 import { WrongLaterState } from '../../mending/WrongLaterState.tsx';
 import type { JobSession, SessionState } from '../../session/jobSession.ts';
 import { useSessionState } from '../../session/useJobSession.ts';
-import { Conflict } from './Conflict.tsx';
+import { Conflict, conflictName } from './Conflict.tsx';
 import type { JobAtWork } from './jobAtWork.ts';
 import { lookedState } from './lookedState.ts';
 import { type JobPart, jobParts } from './parts.ts';
@@ -140,7 +140,10 @@ export function OpenJob({ session, part }: { readonly session: JobSession; reado
         <Standing state={state} session={session} />
       </div>
       <Rail number={number} part={part} wrong={figures.problems.length} />
-      {state.standing.is === 'conflict' ? <Conflict session={session} standing={state.standing} /> : null}
+      {state.standing.is === 'conflict' ? (
+        // Another conflict is another choice.
+        <Conflict key={conflictName(state.standing)} session={session} standing={state.standing} />
+      ) : null}
       <JobForm value={form}>{shown === undefined ? null : <PartShown shown={shown} work={work} />}</JobForm>
     </main>
   );

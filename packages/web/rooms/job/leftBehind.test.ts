@@ -15,7 +15,7 @@ const place = () => {
 };
 
 describe('what was typed in the moment in which the page was left', () => {
-  const left = { revision: 3, base: job('Drum'), document: job('Drum, slow') };
+  const left = { kept: job('Drum, s'), document: job('Drum, slow') };
 
   test('is brought back once', () => {
     const storage = place();
@@ -34,14 +34,39 @@ describe('what was typed in the moment in which the page was left', () => {
   });
 
   test('comes over what this browser had kept, and leaves the rest of that alone', () => {
-    const now = { ...left, document: job('Drum, s', { tank: { pH: 7 } }) };
+    const now = job('Drum, s', { tank: { pH: 7 } });
     const edit = bringingBack(left, now);
     if (edit === undefined) throw new Error('there is something to bring back');
-    expect(edited(historyOf(now.document), edit).document).toEqual(job('Drum, slow', { tank: { pH: 7 } }));
+    expect(edited(historyOf(now), edit).document).toEqual(job('Drum, slow', { tank: { pH: 7 } }));
   });
 
-  test('is nothing where it is there already, or the records went on', () => {
-    expect(bringingBack(left, { ...left })).toBeUndefined();
-    expect(bringingBack(left, { revision: 4, base: job('Else'), document: job('Else') })).toBeUndefined();
+  test('is nothing where it is there already', () => {
+    expect(bringingBack(left, left.document)).toBeUndefined();
+  });
+
+  test('does not come over what was done in that field since, and brings back nothing that was undone', () => {
+    expect(bringingBack(left, job('Else'))).toBeUndefined();
+    expect(bringingBack(left, job('Drum'))).toBeUndefined();
+    const now = job('Drum', { tank: { pH: 7 } });
+    const typed = { kept: job('Drum, s'), document: job('Drum, s', { notes: 'hums' }) };
+    const edit = bringingBack(typed, now);
+    if (edit === undefined) throw new Error('there is something to bring back');
+    expect(edited(historyOf(now), edit).document).toEqual({ ...now, notes: 'hums' });
+  });
+
+  test('comes back though the records went on meanwhile in other fields', () => {
+    const edit = bringingBack(left, job('Drum, s', { owner: 'A' }));
+    expect(edit && edited(historyOf(job('Drum, s', { owner: 'A' })), edit).document).toEqual(
+      job('Drum, slow', { owner: 'A' }),
+    );
+  });
+
+  test('is left alone where an edition before this one left it', () => {
+    const storage = place();
+    storage().setItem(
+      'fettle-left-7',
+      JSON.stringify({ revision: 3, base: job('Drum'), document: job('Drum, s') }),
+    );
+    expect(takeLeft(storage, 7)).toBeUndefined();
   });
 });

@@ -2,10 +2,10 @@ import { alike } from '@fettle/job/changes/alike.ts';
 import { becoming, type Edit, type Worked } from '../../session/history.ts';
 import { withEditsSince } from '../../session/saving.ts';
 
-/** A job as it stood when its page was left with something that was not in the records. */
+/** A job as it stood when its page was left with something that this browser had not kept for certain. */
 export interface LeftBehind {
-  readonly revision: number;
-  readonly base: Worked;
+  /** What it had kept by then. */
+  readonly kept: Worked;
   readonly document: Worked;
 }
 
@@ -19,8 +19,7 @@ const nameOf = (job: number): string => `fettle-left-${job}`;
 
 export const keepLeft = (place: Place, job: number, left: LeftBehind): void => {
   try {
-    const { revision, base, document } = left;
-    place().setItem(nameOf(job), JSON.stringify({ revision, base, document }));
+    place().setItem(nameOf(job), JSON.stringify(left));
   } catch {
     // A browser without room keeps nothing here; its database has all but the last letters.
   }
@@ -32,19 +31,20 @@ export const takeLeft = (place: Place, job: number): LeftBehind | undefined => {
     const shelf = place();
     const kept: unknown = JSON.parse(shelf.getItem(nameOf(job)) ?? 'null');
     shelf.removeItem(nameOf(job));
-    return kept === null ? undefined : (kept as LeftBehind);
+    // What an edition before this one left does not say since when: what is kept has all but its last letters.
+    return kept === null || !Object.hasOwn(Object(kept), 'kept') ? undefined : (kept as LeftBehind);
   } catch {
     return undefined;
   }
 };
 
 /**
- * The change that brings back what was typed last.
+ * The change that brings back what was typed last: what was done between what is kept and the page's going, and nothing
+ * that was kept by then. In a field that was changed since, in another window or on another machine, the later stands.
  *
- * @returns nothing where it is there already, or the records have gone on since: then theirs stands
+ * @returns nothing where it is there already
  */
-export function bringingBack(left: LeftBehind, now: LeftBehind): Edit | undefined {
-  if (left.revision !== now.revision || alike(left.document, now.document)) return undefined;
-  const both = withEditsSince(left.base, { saved: now.document, now: left.document });
-  return { says: 'what was typed last', recipe: becoming(both) };
+export function bringingBack({ kept, document }: LeftBehind, now: Worked): Edit | undefined {
+  const both = withEditsSince(kept, { saved: document, now });
+  return alike(both, now) ? undefined : { says: 'what was typed last', recipe: becoming(both) };
 }

@@ -1,6 +1,7 @@
 import { families, familyById } from '@fettle/engine/families/families.ts';
 import type { Family } from '@fettle/engine/families/layout.ts';
 import { memo } from 'react';
+import { whyNoDrawing } from '../../../drawing/whyNoDrawing.ts';
 import { Fields } from '../../../forms/Fields.tsx';
 import { MeasurementField } from '../../../forms/MeasurementField.tsx';
 import { valueAt } from '../../../forms/places.ts';
@@ -53,7 +54,7 @@ export function MapPart({ work }: { readonly work: JobAtWork }) {
         <p className="wait">
           {family === undefined
             ? `The drawing comes when the kind of filter is chosen: ${families.map(({ name }) => name).join(', ')}.`
-            : 'The drawing comes when the measurements are filled in.'}
+            : whyNoDrawing(work.figures, 'the measurements are')}
         </p>
         {toMend}
         <div ref={fields}>

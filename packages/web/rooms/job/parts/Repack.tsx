@@ -1,6 +1,7 @@
 import { memo, type ReactNode, useDeferredValue } from 'react';
 import { useAsFound } from '../../../computing/useAsFound.ts';
 import { useQuick } from '../../../computing/useQuick.ts';
+import { whyNoDrawing } from '../../../drawing/whyNoDrawing.ts';
 import { Plans } from '../../../plans/Plans.tsx';
 import { Alterations } from '../../../repack/Alterations.tsx';
 import { AlterationsOverlay } from '../../../repack/AlterationsOverlay.tsx';
@@ -26,7 +27,7 @@ export function LaterPacking({
   const { quick, isRead } = figures;
   const { ids } = useAlterations(field);
   const found = useQuick(useAsFound(state.document), { system, state: 'as-found' });
-  if (quick === undefined) return <p className="wait">The drawing comes when the map is filled in.</p>;
+  if (quick === undefined) return <p className="wait">{whyNoDrawing(figures)}</p>;
   const before =
     found.quick === undefined ? null : (
       <BeforeAfter
