@@ -3,6 +3,7 @@ import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { fettle } from './support/program.ts';
 import {
   bedsDrawn,
+  edgeOf,
   recorded,
   soon,
   startWorkbench,
@@ -157,7 +158,7 @@ describe('it is packed anew', () => {
 
   test('a bed is as deep as its edge is pulled, and no deeper than its chamber', async () => {
     const foam = page.locator('.overlay .bed[aria-label*="20 ppi foam"]');
-    const edge = foam.locator('xpath=following-sibling::*[contains(@class, "edge")]');
+    const edge = await edgeOf(foam);
     const from = await middleOf(edge);
     await drag(from, { x: from.x, y: from.y - 12 });
     await soon(async () => /(\d+) mm/.exec((await foam.getAttribute('aria-label')) ?? '')?.[1]).not.toBe(

@@ -3,6 +3,7 @@ import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { tooWide } from './support/pageFaults.ts';
 import {
   bedsDrawn,
+  edgeOf,
   recorded,
   soon,
   startWorkbench,
@@ -106,7 +107,7 @@ describe('at 390 pixels by touch', () => {
     await draw(await middleOf(bed('ceramic rings')), await middleOf(bed('20 ppi foam')));
     await soon(() => bedsDrawn(page)).toContainEqual(expect.stringMatching(/ceramic rings.* in basket 3/));
     await lookAtDrawing();
-    const edge = bed('20 ppi foam').locator('xpath=following-sibling::*[contains(@class, "edge")]');
+    const edge = await edgeOf(bed('20 ppi foam'));
     const from = await middleOf(edge);
     await draw(from, { x: from.x, y: from.y + 14 });
     await soon(() => bedsDrawn(page)).not.toContainEqual(expect.stringContaining('20 ppi foam, 50 mm'));
@@ -114,6 +115,20 @@ describe('at 390 pixels by touch', () => {
     expect((await recorded(workbench)).document.planned).toMatchObject({
       packing: { 'basket-3': [{ medium: 'ceramic-rings-15mm', depth: '55 mm' }] },
     });
+  });
+
+  test('the edge of a bed is as large as a fingertip, or as the beds beside it allow', async () => {
+    await lookAtDrawing();
+    const heightOf = async (shape: Locator): Promise<number> => (await shape.boundingBox())?.height ?? 0;
+    const beds = await page.locator('.overlay .bed').all();
+    const reach = await Promise.all(beds.map(async (each) => heightOf(await edgeOf(each))));
+    const thirds = await Promise.all(beds.map(async (each) => (await heightOf(each)) / 3));
+    expect(reach.length).toBeGreaterThan(2);
+    for (const [index, height] of reach.entries()) {
+      expect(height).toBeLessThanOrEqual(44.1);
+      expect(height).toBeGreaterThanOrEqual(Math.min(22, thirds[index]!) + Math.min(...thirds) - 0.1);
+    }
+    expect(Math.max(...reach)).toBeGreaterThan(20);
   });
 
   test('a finger that wipes over a bed scrolls the page, and changes nothing', async () => {

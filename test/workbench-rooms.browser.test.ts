@@ -1,6 +1,14 @@
 import type { Locator, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { recorded, soon, startWorkbench, typeInto, type Workbench, whenSaved } from './support/workbench.ts';
+import {
+  recorded,
+  soon,
+  startWorkbench,
+  takeEdge,
+  typeInto,
+  type Workbench,
+  whenSaved,
+} from './support/workbench.ts';
 
 let workbench: Workbench;
 let page: Page;
@@ -244,18 +252,29 @@ test('a bed is as deep as the hand was when it let go, though nothing was drawn 
   await goTo('map');
   const bed = page.locator('.overlay .bed[aria-label^="M2,"]');
   const before = await bed.getAttribute('aria-label');
-  const edge = bed.locator('xpath=following-sibling::*');
   await page.locator('.bedlist').waitFor();
-  await edge.hover();
-  const box = await edge.boundingBox();
-  if (box === null) throw new Error('the bed has no edge');
-  const at = { x: box.x + box.width / 2, y: box.y + box.height / 2 };
-  await page.mouse.down();
+  const at = await takeEdge(bed);
   await page.evaluate(`for (const type of ['pointermove', 'pointerup'])
     document.querySelector('.overlay.gripped').dispatchEvent(new PointerEvent(type,
       { bubbles: true, pointerId: 1, clientX: ${at.x}, clientY: ${at.y + 20} }))`);
   await page.mouse.up();
   await soon(() => bed.getAttribute('aria-label')).not.toBe(before);
+});
+
+test('a pull that the browser takes the pointer away from leaves the bed, and what can be undone, as they were', async () => {
+  await goTo('map');
+  const bed = page.locator('.overlay .bed[aria-label^="M2,"]');
+  const undo = button('Undo');
+  const before = [await bed.getAttribute('aria-label'), await undo.getAttribute('title')];
+  const { x, y } = await takeEdge(bed);
+  await page.mouse.move(x, y + 20, { steps: 5 });
+  await soon(() => bed.getAttribute('aria-label')).not.toBe(before[0]);
+  await page.evaluate(
+    "document.querySelector('.overlay.gripped').dispatchEvent(new PointerEvent('pointercancel', { bubbles: true, pointerId: 1 }))",
+  );
+  await soon(() => bed.getAttribute('aria-label')).toBe(before[0]);
+  await page.mouse.up();
+  expect([await bed.getAttribute('aria-label'), await undo.getAttribute('title')]).toEqual(before);
 });
 
 test('a budget that is written while plans are searched with another one stays', async () => {

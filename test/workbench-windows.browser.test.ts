@@ -1,6 +1,15 @@
 import type { BrowserContext, Locator, Page } from 'playwright-core';
-import { afterAll, beforeAll, beforeEach, describe, test } from 'vitest';
-import { recorded, soon, startWorkbench, typeInto, type Workbench, whenSaved } from './support/workbench.ts';
+import { afterAll, beforeAll, beforeEach, describe, expect, test } from 'vitest';
+import {
+  bedsDrawn,
+  recorded,
+  soon,
+  startWorkbench,
+  takeEdge,
+  typeInto,
+  type Workbench,
+  whenSaved,
+} from './support/workbench.ts';
 
 let workbench: Workbench;
 let context: BrowserContext;
@@ -31,6 +40,9 @@ const title = (of: Page): Locator => of.getByLabel('What the job is called');
 const volume = (of: Page): Locator => of.getByLabel('Net water volume');
 
 const recordedTitle = async (): Promise<unknown> => Object((await recorded(workbench)).document.job).title;
+
+const alikeDrawn = async (pages: readonly Page[]): Promise<boolean> =>
+  new Set((await Promise.all(pages.map(bedsDrawn))).map(String)).size === 1;
 
 describe('two windows of one browser on one job', () => {
   test('are in step, and either takes back what the other did', async () => {
@@ -63,5 +75,35 @@ describe('two windows of one browser on one job', () => {
       job: { title: 'Typed while the other was typed in' },
       tank: { volume: '181.25 L' },
     });
+  });
+
+  test('a bed that another one takes out is out of the hand that pulls it, and its neighbour stays as it is', async () => {
+    for (const each of [page, other]) {
+      await each.goto(`${workbench.address}/jobs/1/map`);
+      await soon(() => bedsDrawn(each)).toHaveLength(4);
+      await whenSaved(each);
+    }
+    const [first, second] = (await bedsDrawn(page)).filter((each) => each.includes('basket 1'));
+    const { x, y } = await takeEdge(page.locator(`.overlay .bed[aria-label="${first}"]`));
+    await page.mouse.move(x, y + 20, { steps: 4 });
+    await soon(() => bedsDrawn(page)).not.toContain(first);
+    // What two do to one bed in the same moment, the one who is heard last does; here it is seen first.
+    await whenSaved(page);
+    await page.waitForTimeout(500);
+    await soon(async () => alikeDrawn([page, other])).toBe(true);
+    await other
+      .locator('.bedlist li')
+      .filter({ hasText: first!.split(', ')[1]! })
+      .getByRole('button', { name: /^Take .* out$/ })
+      .click();
+    await page.getByText(/was taken out of basket 1 .*meanwhile/).waitFor();
+    await page.mouse.move(x, y + 35, { steps: 4 });
+    await page.mouse.up();
+    await whenSaved(page);
+    const left = async (of: Page) => (await bedsDrawn(of)).map((each) => each.replace(/^\w+, /, ''));
+    for (const each of [page, other]) {
+      await soon(() => bedsDrawn(each)).toHaveLength(3);
+      expect(await left(each)).toContain(second!.replace(/^\w+, /, ''));
+    }
   });
 });

@@ -87,6 +87,20 @@ export async function typeInto(field: Locator, text: string): Promise<void> {
 export const whenSaved = (page: Page): Promise<void> =>
   page.locator('.standing').getByText('Saved', { exact: true }).waitFor();
 
+/** The edge by which a bed of the drawing is pulled. */
+export const edgeOf = async (bed: Locator): Promise<Locator> =>
+  bed.page().locator(`.overlay [data-edge="${await bed.getAttribute('data-bed')}"]`);
+
+/** Takes a bed by its edge with the mouse, and says at which point of the screen. */
+export async function takeEdge(bed: Locator): Promise<{ readonly x: number; readonly y: number }> {
+  const edge = await edgeOf(bed);
+  await edge.hover();
+  const box = await edge.boundingBox();
+  if (box === null) throw new Error('the bed has no edge');
+  await bed.page().mouse.down();
+  return { x: box.x + box.width / 2, y: box.y + box.height / 2 };
+}
+
 /** The beds in the drawing in the words that are read out for each: `M1, 20 ppi foam, 30 mm in basket 1`. */
 export const bedsDrawn = (page: Page): Promise<readonly string[]> =>
   page.evaluate(

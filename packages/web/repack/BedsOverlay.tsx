@@ -1,131 +1,20 @@
 import type { BedPlace, ChamberPlace, SectionPlaces } from '@fettle/drawing/sectionPlaces.ts';
-import { type PointerEvent, useEffect, useRef, useState } from 'react';
+import { type PointerEvent, type RefObject, useLayoutEffect, useState } from 'react';
 import type { BedPosition } from './bedEdits.ts';
 import { useBedKeys } from './bedKeys.ts';
-import { isUpright, positionAt, pulledDepthM, type SheetPoint } from './hand.ts';
-import { useHolding } from './holding.ts';
+import { edgeReach } from './edgeReach.ts';
+import { isUpright } from './hand.ts';
 import { millimetres, positionOf } from './moving.ts';
+import { type Grip, type GripProps, isSamePosition, useGrip } from './useGrip.ts';
 import type { Repacking } from './useRepacking.ts';
 
-interface OverlayProps {
-  readonly places: SectionPlaces;
+interface OverlayProps extends GripProps {
   /** `0 0 100 140`, as the drawing under it has it. */
   readonly viewBox: string;
-  readonly repacking: Repacking;
-  /** False while a change was made that the drawing does not show yet. */
-  readonly isRead: boolean;
-  /** Told when a hand takes hold of a bed, and when it lets go. */
-  readonly onGrip: (isGripped: boolean) => void;
 }
 
-/** What a pointer does that went down on a bed. */
-interface Grip {
-  readonly bed: BedPlace;
-  readonly from: SheetPoint;
-  readonly does: 'move' | 'resize';
-  readonly key: string;
-  readonly to?: BedPosition | undefined;
-  /** How deep the bed is pulled. */
-  readonly depthM?: number;
-}
-
-/** A pointer that moved less than this has clicked, mm of the sheet. */
-const clickMm = 1.5;
-
-let grips = 0;
-
-/** Names a pull, so that its frames are one step: also where another window of this browser pulls a bed. */
-const newGrip = (): string => {
-  grips += 1;
-  return `grip ${grips} of ${performance.timeOrigin}`;
-};
-
-/** The point of the sheet under a pointer. */
-const sheetPoint = (svg: SVGSVGElement, { clientX, clientY }: PointerEvent): SheetPoint => {
-  const matrix = svg.getScreenCTM()?.inverse();
-  const { x, y } = new DOMPoint(clientX, clientY).matrixTransform(matrix);
-  return { x, y };
-};
-
-/** How far the free edge of a bed was pulled, m: beds lie on the floor, or against the pump's side. */
-const pulledByM = ({ bed, from }: Grip, to: SheetPoint, scale: number): number =>
-  (isUpright(bed.chamber) ? from.y - to.y : to.x - from.x) / scale;
-
-const isSamePosition = (one: BedPosition | undefined, other: BedPosition | undefined): boolean =>
-  one?.chamber === other?.chamber && one?.place === other?.place;
-
-/**
- * Makes the bed as deep as it is pulled, as often as drawing and figures keep up: the hand sees a line at once.
- * @returns makes it so deep now
- */
-function usePulling(
-  grip: Grip | undefined,
-  { repacking, isRead }: OverlayProps,
-): (held: Grip | undefined) => void {
-  const done = useRef<Pick<Grip, 'key' | 'depthM'>>(undefined);
-  const pull = (held: Grip | undefined): void => {
-    if (held?.depthM === undefined) return;
-    const { key, depthM, bed } = held;
-    if (done.current?.key === key && done.current.depthM === depthM) return;
-    done.current = { key, depthM };
-    repacking.resize(bed, depthM, key);
-  };
-  // biome-ignore lint/correctness/useExhaustiveDependencies: whenever the drawing has caught up, or the hand has moved
-  useEffect(() => {
-    if (isRead) pull(grip);
-  }, [isRead, grip?.key, grip?.depthM]);
-  return pull;
-}
-
-/** The grip once its pointer is at a point of the sheet; the same one where nothing follows from that. */
-const heldAt = (grip: Grip, at: SheetPoint, places: SectionPlaces): Grip => {
-  if (Math.hypot(at.x - grip.from.x, at.y - grip.from.y) < clickMm) return grip;
-  if (grip.does === 'resize') {
-    const depthM = pulledDepthM(grip.bed, places.beds, pulledByM(grip, at, places.scale));
-    return depthM === grip.depthM ? grip : { ...grip, depthM };
-  }
-  const to = positionAt(at, places);
-  return isSamePosition(to, grip.to) ? grip : { ...grip, to };
-};
-
-function useGrip(props: OverlayProps) {
-  const { places, repacking, onGrip } = props;
-  const svg = useRef<SVGSVGElement>(null);
-  const holding = useHolding(svg);
-  const [grip, setGrip] = useState<Grip>();
-  const isGripped = grip !== undefined;
-  useEffect(() => {
-    onGrip(isGripped);
-    return () => onGrip(false);
-  }, [isGripped, onGrip]);
-  const grab = (event: PointerEvent, bed: BedPlace, does: Grip['does']): void => {
-    if (svg.current === null || event.button !== 0) return;
-    event.stopPropagation();
-    const taken = { bed, does, from: sheetPoint(svg.current, event), key: newGrip() };
-    holding.begin(event, () => setGrip(taken));
-  };
-  const heldBy = (event: PointerEvent): Grip | undefined =>
-    svg.current === null || grip === undefined ? grip : heldAt(grip, sheetPoint(svg.current, event), places);
-  const drag = (event: PointerEvent): void => {
-    holding.moved(event);
-    setGrip(heldBy(event));
-  };
-  const pull = usePulling(grip, props);
-  const letGo = (event: PointerEvent): void => {
-    holding.end();
-    // Where the pointer is now: its last movement may not have been shown yet.
-    const held = heldBy(event);
-    pull(held);
-    if (held?.does === 'move' && held.to !== undefined) repacking.move(held.bed, held.to);
-    setGrip(undefined);
-  };
-  /** The browser took the finger for something else: the bed stays where it was. */
-  const drop = (): void => {
-    holding.end();
-    setGrip(undefined);
-  };
-  return { svg, grip, grab, drag, letGo, drop };
-}
+/** A bed among those of the drawing. */
+const nameOf = ({ chamber, place }: BedPlace): string => `${chamber.id}:${place}`;
 
 /** The line at which a bed that is let go here comes to lie. */
 function Landing({ to, places }: { readonly to: BedPosition; readonly places: SectionPlaces }) {
@@ -168,16 +57,54 @@ function Pulled({ grip: { bed, depthM }, scale }: { readonly grip: Grip; readonl
   );
 }
 
-/** The free edge of a bed, by which it is pulled deeper or thinner. */
-function Edge({ bed, onGrab }: { readonly bed: BedPlace; readonly onGrab: (event: PointerEvent) => void }) {
-  const { box, chamber } = bed;
-  const wide = 3.2;
-  const at = isUpright(chamber)
-    ? { x: box.x, y: box.y - wide / 2, width: box.width, height: wide }
-    : { x: box.x + box.width - wide / 2, y: box.y, width: wide, height: box.height };
-  return (
-    <rect {...at} className={`edge ${isUpright(chamber) ? 'upright' : 'level'}`} onPointerDown={onGrab} />
-  );
+/** An edge is marked so wide, mm of the sheet. */
+const markedMm = 3.2;
+/** A fingertip meets what is so wide, CSS pixels (WCAG 2.2, 2.5.5). */
+const fingerPx = 44;
+
+const finger = window.matchMedia('(pointer: coarse)');
+
+/** How wide an edge is to the hand, mm of the sheet: a finger needs more than the point of a mouse. */
+function useReachMm(svg: RefObject<SVGSVGElement | null>, viewBox: string): number {
+  const [reachMm, setReach] = useState(markedMm);
+  // biome-ignore lint/correctness/useExhaustiveDependencies: another drawing has another scale
+  useLayoutEffect(() => {
+    const sheet = svg.current;
+    if (sheet === null) return;
+    const measure = (): void => {
+      const pixelsPerMm = sheet.getScreenCTM()?.a ?? 0;
+      setReach(finger.matches && pixelsPerMm > 0 ? Math.max(markedMm, fingerPx / pixelsPerMm) : markedMm);
+    };
+    const sizes = new ResizeObserver(measure);
+    sizes.observe(sheet);
+    finger.addEventListener('change', measure);
+    return () => {
+      sizes.disconnect();
+      finger.removeEventListener('change', measure);
+    };
+  }, [svg, viewBox]);
+  return reachMm;
+}
+
+/** The free edges of the beds, by which they are pulled deeper or thinner, over all beds: none is under its neighbour. */
+function Edges({
+  beds,
+  reachMm,
+  grab,
+}: {
+  readonly beds: readonly BedPlace[];
+  readonly reachMm: number;
+  readonly grab: (event: PointerEvent, bed: BedPlace, does: Grip['does']) => void;
+}) {
+  return beds.map((bed) => (
+    <rect
+      key={nameOf(bed)}
+      {...edgeReach(bed, beds, reachMm)}
+      className={`edge ${isUpright(bed.chamber) ? 'upright' : 'level'}`}
+      data-edge={nameOf(bed)}
+      onPointerDown={(event) => grab(event, bed, 'resize')}
+    />
+  ));
 }
 
 /** A chamber, into which what is in hand can be put. */
@@ -219,6 +146,7 @@ export function BedsOverlay(props: OverlayProps) {
   const { places, viewBox, repacking } = props;
   const { svg, grip, grab, drag, letGo, drop } = useGrip(props);
   const pressed = useBedKeys(svg, props);
+  const reachMm = useReachMm(svg, viewBox);
   return (
     // Groups of a drawing can be no fieldset.
     // biome-ignore lint/a11y/useSemanticElements: see above
@@ -235,22 +163,21 @@ export function BedsOverlay(props: OverlayProps) {
     >
       <title>Beds in the drawing</title>
       {places.beds.map((bed) => (
-        <g key={`${bed.chamber.id}:${bed.place}`}>
-          {/* biome-ignore lint/a11y/useSemanticElements: a shape of a drawing can be no button element */}
-          <rect
-            {...bed.box}
-            className={`bed ${isSamePosition(grip && positionOf(grip.bed), positionOf(bed)) ? 'held' : ''}`}
-            role="button"
-            tabIndex={0}
-            aria-label={`${bed.tag}, ${bed.name}, ${Math.round(bed.depthM * 1000)} mm in ${bed.chamber.label}`}
-            aria-describedby="bed-keys"
-            onPointerDown={(event) => grab(event, bed, 'move')}
-            onKeyDown={pressed}
-            data-bed={`${bed.chamber.id}:${bed.place}`}
-          />
-          <Edge bed={bed} onGrab={(event) => grab(event, bed, 'resize')} />
-        </g>
+        // biome-ignore lint/a11y/useSemanticElements: a shape of a drawing can be no button element
+        <rect
+          key={nameOf(bed)}
+          {...bed.box}
+          className={`bed ${isSamePosition(grip && positionOf(grip.bed), positionOf(bed)) ? 'held' : ''}`}
+          role="button"
+          tabIndex={0}
+          aria-label={`${bed.tag}, ${bed.name}, ${Math.round(bed.depthM * 1000)} mm in ${bed.chamber.label}`}
+          aria-describedby="bed-keys"
+          onPointerDown={(event) => grab(event, bed, 'move')}
+          onKeyDown={pressed}
+          data-bed={nameOf(bed)}
+        />
       ))}
+      <Edges beds={places.beds} reachMm={reachMm} grab={grab} />
       {places.chambers.map((place) => (
         <ChamberTarget
           key={place.chamber.id}

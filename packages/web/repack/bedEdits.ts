@@ -60,17 +60,26 @@ export const withBedsSwapped = (
   return put(put(packing, one, second), other, first);
 };
 
+/** Writes a bed anew. */
+export const withBedWritten = (
+  packing: WrittenPacking,
+  { chamber, place }: BedPosition,
+  bed: WrittenBed,
+): WrittenPacking =>
+  packing[chamber]?.[place] === undefined
+    ? packing
+    : { ...packing, [chamber]: bedsIn(packing, chamber).with(place, bed) };
+
 /** Gives a bed another depth, whatever its amount was written in before. */
 export const withBedDepth = (
   packing: WrittenPacking,
   { chamber, place }: BedPosition,
   depthM: number,
 ): WrittenPacking => {
-  const beds = bedsIn(packing, chamber);
-  const bed = beds[place];
-  if (bed === undefined) return packing;
-  beds[place] = { medium: bed.medium, depth: millimetres(depthM) };
-  return { ...packing, [chamber]: beds };
+  const bed = packing[chamber]?.[place];
+  return bed === undefined
+    ? packing
+    : withBedWritten(packing, { chamber, place }, { medium: bed.medium, depth: millimetres(depthM) });
 };
 
 /** The depth of a bed that was set by hand, m; undefined where its amount is written in another way. */

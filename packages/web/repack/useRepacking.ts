@@ -17,6 +17,7 @@ import {
   writtenDepthM,
 } from './bedEdits.ts';
 import { depthToPut, neighbourOf, playM, pulledDepthM } from './hand.ts';
+import { type HeldBed, heldBed } from './heldBed.ts';
 import { millimetres, movedBed, positionOf } from './moving.ts';
 
 /** What hands can do to a packing, each told in words for those who do not see the drawing. */
@@ -31,6 +32,10 @@ export interface Repacking {
   move(bed: BedPlace, to: BedPosition): BedPosition | undefined;
   step(bed: BedPlace, step: -1 | 1): BedPosition | undefined;
   resize(bed: BedPlace, depthM: number, key?: string): void;
+  /** Takes hold of a bed, to pull or move it. */
+  hold(bed: BedPlace): HeldBed;
+  /** Tells that a bed that was held is not there any more. */
+  lose(bed: BedPlace): void;
   /** Makes a bed so deep, or as deep as there is room for, and says which. */
   setDepth(bed: BedPlace, depthM: number): void;
   /** Makes a bed deeper, or thinner, as often as it is asked, also before the drawing follows. */
@@ -103,10 +108,42 @@ const changing = ({ session, field }: Under, tell: (told: Told) => void) => {
   };
 };
 
+/** Putting a medium into a chamber. */
+const putting =
+  ({ places, media }: Under, { packing, say, change }: ReturnType<typeof changing>): Repacking['put'] =>
+  (medium, to) => {
+    const chamber = places.chambers.find((each) => each.chamber.id === to.chamber)?.chamber;
+    if (chamber === undefined) return;
+    const depthM = depthToPut(chamber, places.beds);
+    if (depthM === undefined) say(`${chamber.label} is full: make a bed thinner, or take one out first`);
+    else {
+      const name = media[medium]?.name ?? medium;
+      change(withBedPut(packing(), to, { medium, depthM }), `put ${name} into ${chamber.label}`);
+    }
+  };
+
+/** Taking hold of beds. */
+const holds = (
+  { session }: Under,
+  { packing, say, change }: ReturnType<typeof changing>,
+  resize: Repacking['resize'],
+): Pick<Repacking, 'hold' | 'lose'> => ({
+  hold: (bed) =>
+    heldBed(bed, {
+      packing,
+      change,
+      resize,
+      before: session.state(),
+      takeBack: (key, before) => session.takeBack(key, before),
+    }),
+  lose: (bed) => say(`${bed.name} was taken out of ${bed.chamber.label} meanwhile`),
+});
+
 /** The changes that hands make, on the drawing as it stands. */
 const handsOn = (on: Under, tell: (told: Told) => void): Omit<Repacking, 'hand' | 'take' | 'told'> => {
-  const { places, media } = on;
-  const { packing, say, change } = changing(on, tell);
+  const { places } = on;
+  const bench = changing(on, tell);
+  const { packing, say, change } = bench;
   const move = (bed: BedPlace, to: BedPosition): BedPosition | undefined => {
     const moved = movedBed(packing(), { bed, to }, places);
     if (moved.packing === undefined) say(moved.says);
@@ -120,22 +157,14 @@ const handsOn = (on: Under, tell: (told: Told) => void): Omit<Repacking, 'hand' 
       key,
     );
   return {
-    put: (medium, to) => {
-      const chamber = places.chambers.find((each) => each.chamber.id === to.chamber)?.chamber;
-      if (chamber === undefined) return;
-      const depthM = depthToPut(chamber, places.beds);
-      if (depthM === undefined) say(`${chamber.label} is full: make a bed thinner, or take one out first`);
-      else {
-        const name = media[medium]?.name ?? medium;
-        change(withBedPut(packing(), to, { medium, depthM }), `put ${name} into ${chamber.label}`);
-      }
-    },
+    put: putting(on, bench),
     move,
     step: (bed, step) => {
       const to = neighbourOf(bed, places, step);
       return to === undefined ? undefined : move(bed, to);
     },
     resize,
+    ...holds(on, bench, resize),
     setDepth: (bed, wantedM) => {
       const depthM = pulledDepthM(bed, places.beds, wantedM - bed.depthM);
       resize(bed, depthM);

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { edited, type History, historyOf, redone, undone } from './history.ts';
+import { edited, type History, historyOf, redone, takenBack, undone } from './history.ts';
 
 const start = historyOf({ fettle: 1, tank: { volume: '180 L' }, packing: { 'basket-1': [] } });
 
@@ -82,5 +82,21 @@ describe('the history of a job at work', () => {
     const { tank: _, ...elsewhere } = deep.document;
     const history = undone({ ...deep, document: { ...elsewhere, fettle: 1 } });
     expect(history).toEqual({ document: { ...elsewhere, fettle: 1 }, past: [], future: [] });
+  });
+
+  test('a step that is taken back leaves no trace: what had been undone before it can be done again', () => {
+    const before = undone(put(put(start, 'floss'), 'foam'));
+    const pulled = put(put(before, 'rings', 'grip'), 'grit', 'grip');
+    expect(takenBack(pulled, 'grip', before)).toEqual(before);
+    expect(redone(takenBack(pulled, 'grip', before)).document).toEqual(
+      put(put(start, 'floss'), 'foam').document,
+    );
+  });
+
+  test('only the last step is taken back, and only the one that is meant', () => {
+    const before = put(start, 'floss', 'grip');
+    const after = put(before, 'foam');
+    expect(takenBack(after, 'grip', start)).toBe(after);
+    expect(takenBack(before, 'another grip', start)).toBe(before);
   });
 });

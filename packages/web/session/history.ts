@@ -110,3 +110,16 @@ export function redone({ document, past, future }: History): History {
   if (after === undefined) return redone({ document, past, future: rest });
   return { document: after, past: [...past, step], future: rest };
 }
+
+/**
+ * The history without its last step, where that is the one of a key, as if it had not been done: what could be done
+ * again before it can be done again. Else the same history.
+ */
+export function takenBack(history: History, key: string, before: Pick<History, 'past' | 'future'>): History {
+  const last = history.past.at(-1);
+  const document = last?.key === key ? patched(history.document, last.back) : undefined;
+  if (document === undefined) return history;
+  const past = history.past.slice(0, -1);
+  const isAsBefore = past.length === before.past.length && past.at(-1) === before.past.at(-1);
+  return { document, past, future: isAsBefore ? before.future : [] };
+}

@@ -7,6 +7,7 @@ import {
   type History,
   historyOf,
   redone,
+  takenBack,
   undone,
   type Worked,
 } from './history.ts';
@@ -51,6 +52,11 @@ export interface JobSession {
   edit(edit: Edit): void;
   undo(): void;
   redo(): void;
+  /**
+   * Takes the last step back as if it had not been done, where it is the one of a key.
+   * @param before what had been done, and undone, when it began
+   */
+  takeBack(key: string, before: Pick<History, 'past' | 'future'>): void;
   /** Writes now what is not written yet. */
   flush(leaving?: boolean): Promise<void>;
   /** Settles a conflict with the document that people chose; what was done since the conflict came is kept. */
@@ -145,6 +151,10 @@ class WorkedJob implements JobSession {
 
   redo(): void {
     this.#work(redone(this.#state));
+  }
+
+  takeBack(key: string, before: Pick<History, 'past' | 'future'>): void {
+    this.#work(takenBack(this.#state, key, before));
   }
 
   async flush(leaving = false): Promise<void> {
