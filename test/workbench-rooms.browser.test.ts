@@ -261,22 +261,6 @@ test('a bed is as deep as the hand was when it let go, though nothing was drawn 
   await soon(() => bed.getAttribute('aria-label')).not.toBe(before);
 });
 
-test('a pull that the browser takes the pointer away from leaves the bed, and what can be undone, as they were', async () => {
-  await goTo('map');
-  const bed = page.locator('.overlay .bed[aria-label^="M2,"]');
-  const undo = button('Undo');
-  const before = [await bed.getAttribute('aria-label'), await undo.getAttribute('title')];
-  const { x, y } = await takeEdge(bed);
-  await page.mouse.move(x, y + 20, { steps: 5 });
-  await soon(() => bed.getAttribute('aria-label')).not.toBe(before[0]);
-  await page.evaluate(
-    "document.querySelector('.overlay.gripped').dispatchEvent(new PointerEvent('pointercancel', { bubbles: true, pointerId: 1 }))",
-  );
-  await soon(() => bed.getAttribute('aria-label')).toBe(before[0]);
-  await page.mouse.up();
-  expect([await bed.getAttribute('aria-label'), await undo.getAttribute('title')]).toEqual(before);
-});
-
 test('a budget that is written while plans are searched with another one stays', async () => {
   await goTo('re-pack');
   const budget = page.getByLabel(/^Budget/);

@@ -107,3 +107,19 @@ describe('two windows of one browser on one job', () => {
     }
   });
 });
+
+test('a pull that the browser takes the pointer away from leaves the bed, and what can be undone, as they were', async () => {
+  await page.goto(`${workbench.address}/jobs/1/map`);
+  const bed = page.locator('.overlay .bed').first();
+  const undo = page.locator('.standing').getByRole('button', { name: 'Undo' });
+  const before = [await bed.getAttribute('aria-label'), await undo.getAttribute('title')];
+  const { x, y } = await takeEdge(bed);
+  await page.mouse.move(x, y + 20, { steps: 5 });
+  await soon(() => bed.getAttribute('aria-label')).not.toBe(before[0]);
+  await page.evaluate(
+    "document.querySelector('.overlay.gripped').dispatchEvent(new PointerEvent('pointercancel', { bubbles: true, pointerId: 1 }))",
+  );
+  await soon(() => bed.getAttribute('aria-label')).toBe(before[0]);
+  await page.mouse.up();
+  expect([await bed.getAttribute('aria-label'), await undo.getAttribute('title')]).toEqual(before);
+});
