@@ -5,6 +5,7 @@ import { buildDocument } from './documents/build.ts';
 import { careDocument } from './documents/care.ts';
 import { quoteDocument } from './documents/quote.ts';
 import { sheetDocument } from './documents/sheet.ts';
+import { talkDocument } from './documents/talk.ts';
 import { withOwnWords, wordsWithoutPlace } from './ownWords.ts';
 import { newWriter, type Writer } from './parts/writer.ts';
 import type { WriteUpSource } from './source.ts';
@@ -19,6 +20,7 @@ export const documentMakers = {
   build: buildDocument,
   quote: quoteDocument,
   care: careDocument,
+  talk: talkDocument,
 } as const satisfies Readonly<Record<string, DocumentMaker>>;
 
 export type DocumentName = keyof typeof documentMakers;

@@ -6,6 +6,7 @@ import { toPdf } from './forms/pdf/pdf.ts';
 import { toPng } from './forms/picture/png.ts';
 import { newWriter } from './parts/writer.ts';
 import type { WriteUpSource } from './source.ts';
+import { talkFiles } from './talk/talkFiles.ts';
 import { type DocumentName, languageOf, writeUpDocument } from './writeUp.ts';
 
 /** A file of a write-up. */
@@ -52,6 +53,9 @@ const sheetFiles = (source: WriteUpSource, { day }: FilesAsked): readonly WriteU
   ];
 };
 
+/** Documents that come as text too: what is said is changed before it is said. */
+const asText: ReadonlySet<DocumentName> = new Set(['talk']);
+
 const onePaper = (
   source: WriteUpSource,
   name: DocumentName,
@@ -62,15 +66,17 @@ const onePaper = (
     path: `drawings/${key}.svg`,
     content,
   }));
-  return [{ path: `${name}.pdf`, content: toPdf(printed, paper) }, ...drawings];
+  const texts = asText.has(name) ? [{ path: `${name}.md`, content: toMarkdown(printed) }] : [];
+  return [{ path: `${name}.pdf`, content: toPdf(printed, paper) }, ...texts, ...drawings];
 };
 
 /** Documents that come on the workshop's own paper alone. */
-const onOnePaper: readonly DocumentName[] = ['build', 'quote', 'care'];
+const onOnePaper: readonly DocumentName[] = ['build', 'quote', 'care', 'talk'];
 
 /** Every file of a job's write-up. The same job gives the same bytes, whenever it is made. */
 export const writeUpFiles = (source: WriteUpSource, asked: FilesAsked): readonly WriteUpFile[] => [
   ...sheetFiles(source, asked),
   ...onOnePaper.flatMap((name) => onePaper(source, name, asked)),
   ...cardFiles(newWriter(source, languageOf(source))),
+  ...talkFiles(newWriter(source, languageOf(source))),
 ];

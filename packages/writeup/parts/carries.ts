@@ -3,7 +3,8 @@ import type { Block } from '../content/document.ts';
 import { duration, feed, share, temperature, volume } from './quantities.ts';
 import { heading, lastState, paragraph, type Writer } from './writer.ts';
 
-const conditions = (writer: Writer): Readonly<Record<string, Fact>> => {
+/** Under which conditions a load is carried, as facts of one sentence. */
+export const carriesConditions = (writer: Writer): Readonly<Record<string, Fact>> => {
   const { tank } = lastState(writer.source).model;
   return {
     volume: volume(tank.volumeM3, 3),
@@ -55,7 +56,7 @@ export const carriesPart = (writer: Writer): readonly Block[] => {
       ]),
     },
     ...paragraph('conditions', [
-      writer.say('carries.conditions', conditions(writer)),
+      writer.say('carries.conditions', carriesConditions(writer)),
       writer.say('doubt.carries'),
     ]),
     ...paragraph('cleaning', cleaningSentences(writer)),

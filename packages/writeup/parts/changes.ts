@@ -86,7 +86,8 @@ const mediaInOrder = ({ model, assessment }: AssessedState): readonly string[] =
 const namesOf = (model: Model, media: readonly string[]): readonly { readonly name: string }[] =>
   [...new Set(media)].map((id) => ({ name: model.media[id]!.name }));
 
-const changeSentences = (writer: Writer): readonly string[] => {
+/** Media that came in, went out, or moved, one sentence each. */
+export const changeSentences = (writer: Writer): readonly string[] => {
   const { found, after } = writer.source;
   if (after === undefined) return [];
   const [before, now] = [mediaInOrder(found), mediaInOrder(after)];
@@ -109,7 +110,7 @@ const changeSentences = (writer: Writer): readonly string[] => {
 };
 
 /** What was done to the hardware, one item each. */
-const alterationItems = (writer: Writer): readonly string[] =>
+export const alterationItems = (writer: Writer): readonly string[] =>
   madeAlterations(writer.source)
     .map(permit)
     .map(({ id, settings }) => {

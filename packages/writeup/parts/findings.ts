@@ -7,7 +7,7 @@ import { faultsOf, heading, paragraph, placeIn, type Writer } from './writer.ts'
 export const findingText = (writer: Writer, { said }: Finding): string => writer.fact(said);
 
 /** What cures it, in the language. */
-const cureText = (writer: Writer, { cureSaid }: Finding): string => writer.fact(cureSaid);
+export const cureText = (writer: Writer, { cureSaid }: Finding): string => writer.fact(cureSaid);
 
 const effectCells = (writer: Writer, { effect }: Finding): readonly string[] => {
   if (effect === undefined) return ['–', '–', '–'];

@@ -54,8 +54,14 @@ const nowSentence = (writer: Writer): string => {
 };
 
 /** Three sentences: as it came, what was done, what it does now. */
+export const summarySentences = (writer: Writer): readonly string[] => [
+  foundSentence(writer),
+  changedSentence(writer),
+  nowSentence(writer),
+];
+
 export const summaryPart = (writer: Writer): readonly Block[] =>
-  paragraph('summary', [foundSentence(writer), changedSentence(writer), nowSentence(writer)], 'lead');
+  paragraph('summary', summarySentences(writer), 'lead');
 
 /** A figure in its two systems of units apart, where they differ. */
 export const inBoth = (writer: Writer, fact: Fact): Pick<KeyFigure, 'metric' | 'us'> => {

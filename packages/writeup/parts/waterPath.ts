@@ -32,7 +32,8 @@ export const waterPathDrawing = (writer: Writer, theme: Theme): string => {
   });
 };
 
-const pathText = ({ language }: Writer, { model, assessment }: AssessedState): string =>
+/** The way of the water of a state in words. */
+export const pathText = ({ language }: Writer, { model, assessment }: AssessedState): string =>
   describeWaterPath({
     layout: assessment.layout,
     packing: model.packing,

@@ -63,7 +63,8 @@ export const careDrawings = (writer: Writer, theme: Theme): Readonly<Record<stri
       packing,
       media,
       assessment,
-      units: 'metric',
+      units: 'both',
+      language: writer.language,
       theme,
     }),
   };

@@ -7,6 +7,7 @@ import { cautionSentences } from './cautions.ts';
 import { figureSentences } from './figures.ts';
 import { quoteSentences } from './quote.ts';
 import { sheetSentences } from './sheet.ts';
+import { talkSentences } from './talk.ts';
 
 /** English, in which everything is written first; other languages are held against its codes and holes. */
 export const english: Language = {
@@ -20,5 +21,6 @@ export const english: Language = {
     ...quoteSentences,
     ...careSentences,
     ...cardSentences,
+    ...talkSentences,
   },
 };
