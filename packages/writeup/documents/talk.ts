@@ -1,6 +1,6 @@
 import type { Block, Document } from '../content/document.ts';
 import { filterName } from '../parts/summary.ts';
-import { paragraph, type Writer } from '../parts/writer.ts';
+import { heading, paragraph, type Writer } from '../parts/writer.ts';
 import { clockText, speakingTimeS, WORDS_PER_MINUTE, wordCount } from '../talk/speaking.ts';
 import { type TalkSection, talkSections } from '../talk/talk.ts';
 import { documentOf } from './frame.ts';
@@ -53,6 +53,7 @@ export const talkDocument = (writer: Writer): Document => {
     blocks: [
       ...paragraph('talk-lead', [writer.say('talk.lead', { rate: WORDS_PER_MINUTE })]),
       planTable(writer, sections),
+      heading(writer, 'talk-facts'),
       ...sections.flatMap((section) => sectionBlocks(writer, section)),
     ],
   });

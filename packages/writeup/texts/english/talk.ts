@@ -11,6 +11,7 @@ export const talkSentences: Readonly<Record<string, string>> = {
   'column.from': 'from',
   'column.lasts': 'lasts',
 
+  'heading.talk-facts': 'What there is to say',
   'heading.talk-filter': 'The filter',
   'heading.talk-as-found': 'As it came',
   'heading.talk-opened': 'Opened: the way of the water',
