@@ -4,7 +4,7 @@ import { languages } from '@fettle/writeup/texts/languages.ts';
 import type { DocumentName } from '@fettle/writeup/writeUp.ts';
 import { documentMakers, writeUpDocument } from '@fettle/writeup/writeUp.ts';
 import { describe, expect, test } from 'vitest';
-import { pairsIn, slipsIn } from './support/pairs.ts';
+import { pairsIn, slipsIn, unpairedIn } from './support/pairs.ts';
 import { demoSources, textsOf } from './support/writeUps.ts';
 
 const names = Object.keys(documentMakers) as DocumentName[];
@@ -32,6 +32,10 @@ describe('units without slips', () => {
     expect(slipsIn(withoutClaims(page.replace(/\u2060/g, '')))).toEqual([]);
   });
 
+  test.each(documents)('$what: no metric quantity stands without its US one', ({ document }) => {
+    expect(textsOf(document).flatMap((text) => unpairedIn(withoutClaims(text)))).toEqual([]);
+  });
+
   test('the sheets hold enough pairs for these tests to mean something', () => {
     for (const { document, name, what } of documents)
       if (name === 'sheet') expect(pairsIn(textsOf(document).join('\n')).length, what).toBeGreaterThan(25);
@@ -40,6 +44,7 @@ describe('units without slips', () => {
   test('a pair that slipped would be told', () => {
     expect(slipsIn('it gives 620 L/h (146 US gal/h)')).toEqual(['620 L/h (146 US gal/h): swapped-digits']);
     expect(slipsIn('310 ± 11 L/h (81.8 ± 3.0 US gal/h) and 1,5 L (0,40 US gal)')).toEqual([]);
+    expect(unpairedIn('a gap of 1.1 mm beside it, 48 mm (1.9 in) deep')).toEqual(['1.1 mm']);
   });
 });
 

@@ -54,3 +54,9 @@ export const slipsIn = (text: string): readonly string[] =>
       return [`${one} (${other})${check.ok ? `: ${check.likely}` : `: ${check.says}`}`];
     });
   });
+
+/** Metric quantities of a text that have no US quantity beside them. */
+export const unpairedIn = (text: string): readonly string[] =>
+  [...inOneLine(text).matchAll(new RegExp(`(?<![\\w.,(])(${side(metric)})(?! \\(${number})`, 'g'))].map(
+    ([, one = '']) => one,
+  );

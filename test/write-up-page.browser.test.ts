@@ -1,0 +1,54 @@
+import { toPage } from '@fettle/writeup/forms/html/page.ts';
+import { type DocumentName, documentMakers, writeUpDocument } from '@fettle/writeup/writeUp.ts';
+import type { Browser } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { openBrowser } from './support/browser.ts';
+import { faultsIn, tooWide } from './support/pageFaults.ts';
+import { demoSources } from './support/writeUps.ts';
+
+let browser: Browser;
+beforeAll(async () => {
+  browser = await openBrowser();
+});
+afterAll(() => browser?.close());
+
+const names = Object.keys(documentMakers) as DocumentName[];
+const pages = demoSources.flatMap(({ name: of, source }) =>
+  names.map((name) => ({
+    what: `${name} of ${of}`,
+    page: toPage(writeUpDocument(source, { name, theme: 'page' })),
+  })),
+);
+
+describe.each([
+  { widthPx: 390, theme: 'dark' },
+  { widthPx: 1000, theme: 'light' },
+] as const)('on a screen of $widthPx pixels, $theme', ({ widthPx, theme }) => {
+  test.each(pages)(
+    '$what can be used by everybody and needs no moving sideways',
+    async ({ page: markup }) => {
+      const page = await browser.newPage({ viewport: { width: widthPx, height: 800 }, colorScheme: theme });
+      await page.setContent(markup);
+      expect(await faultsIn(page)).toEqual([]);
+      expect(await tooWide(page)).toBe(0);
+      await page.close();
+    },
+  );
+});
+
+test('a page shows all of itself with scripts off, asks nothing of any server, and prints black on white', async () => {
+  const context = await browser.newContext({ javaScriptEnabled: false, colorScheme: 'dark' });
+  const page = await context.newPage();
+  const asked: string[] = [];
+  page.on('request', (request) => asked.push(request.url()));
+  await page.setContent(pages[0]!.page);
+  expect(await page.getByRole('heading', { level: 2 }).count()).toBeGreaterThan(5);
+  expect(await page.getByRole('img').first().isVisible()).toBe(true);
+  expect(asked.filter((url) => !url.startsWith('about:') && !url.startsWith('data:'))).toEqual([]);
+  await page.emulateMedia({ media: 'print' });
+  const printed = await page.screenshot({ type: 'png', clip: { x: 0, y: 0, width: 4, height: 4 } });
+  const { default: sharp } = await import('sharp');
+  const { data } = await sharp(printed).removeAlpha().raw().toBuffer({ resolveWithObject: true });
+  expect([...data]).toEqual(Array.from({ length: data.length }, () => 255));
+  await context.close();
+});
