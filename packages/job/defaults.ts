@@ -1,6 +1,7 @@
 import { hoses } from '@fettle/engine/catalogue/hoses.ts';
 import type { Doubt } from '@fettle/engine/model/figure.ts';
 import type { Dimension } from '@fettle/engine/quantities/dimensions.ts';
+import { printBoth } from '@fettle/engine/quantities/printQuantity.ts';
 import { readQuantity } from '@fettle/engine/quantities/readQuantity.ts';
 
 /** A value taken where the document is silent. */
@@ -88,11 +89,10 @@ export function boreFor(ratedFlowM3PerS: number): Default {
   const fitting = byUse.find(({ usualFlow }) => ratedFlowM3PerS <= usualFlow.mostM3PerS * (1 + 1e-9));
   const widest = Math.max(...byUse.map(({ boreM }) => boreM.value));
   const value = fitting?.boreM.value ?? widest;
-  const flow = Math.round(ratedFlowM3PerS / litrePerHour);
   return {
     value,
     doubt: { kind: 'factor', size: 1.25 },
-    because: `not stated: ${Number((value * 1000).toPrecision(3))} mm is usual for pumps of ${flow} L/h, from memory`,
+    because: `not stated: ${printBoth({ value, dimension: 'length' })} is usual for pumps of ${printBoth({ value: ratedFlowM3PerS, dimension: 'flow' })}, from memory`,
   };
 }
 

@@ -55,7 +55,7 @@ const measurements = [
     assumed: {
       value: 0.015,
       doubtFactor: 1.5,
-      because: 'feet of about 15 mm keep the lowest basket off the floor; from memory',
+      because: 'feet of about 15 mm (0.6 in) keep the lowest basket off the floor; from memory',
     },
     least: 0.002,
     most: 0.1,
@@ -69,7 +69,7 @@ const measurements = [
     assumed: {
       value: 0.02,
       doubtFactor: 1.5,
-      because: 'the way down is usually a little wider than a 16 mm hose; from memory',
+      because: 'the way down is usually a little wider than a 16 mm (5/8 in) hose; from memory',
     },
     least: 0.004,
     most: 0.1,

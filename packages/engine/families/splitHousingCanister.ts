@@ -43,7 +43,7 @@ const measurements = [
     assumed: {
       value: 0.015,
       doubtFactor: 1.5,
-      because: 'partitions usually end about 15 mm above the floor; from memory',
+      because: 'partitions usually end about 15 mm (0.6 in) above the floor; from memory',
     },
     least: 0.002,
     most: 0.05,

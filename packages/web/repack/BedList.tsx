@@ -1,6 +1,8 @@
 import type { BedPlace, SectionPlaces } from '@fettle/drawing/sectionPlaces.ts';
+import type { System } from '@fettle/engine/quantities/displayUnits.ts';
 import { readQuantity } from '@fettle/engine/quantities/readQuantity.ts';
 import { useId } from 'react';
+import { useSystem } from '../app/preferences.ts';
 import { useTyped } from '../forms/useTyped.ts';
 import type { Repacking } from './useRepacking.ts';
 
@@ -10,6 +12,10 @@ interface BedProps {
   readonly repacking: Repacking;
 }
 
+/** A depth in whole millimetres, or in hundredths of an inch. */
+const depthText = (depthM: number, system: System): string =>
+  system === 'us' ? `${Number((depthM / 0.0254).toFixed(2))} in` : `${Math.round(depthM * 1000)} mm`;
+
 /** The depth of a bed, typed in any unit of length; more than there is room for becomes what there is. */
 function Depth({ bed, repacking }: Pick<BedProps, 'bed' | 'repacking'>) {
   const id = useId();
@@ -17,7 +23,7 @@ function Depth({ bed, repacking }: Pick<BedProps, 'bed' | 'repacking'>) {
     const reading = readQuantity(typed, 'length', { above: 0, most: 2, usualUnit: 'mm' });
     if (reading.ok) repacking.setDepth(bed, reading.value);
   };
-  const { typed, type, commitNow } = useTyped(`${Math.round(bed.depthM * 1000)} mm`, commit);
+  const { typed, type, commitNow } = useTyped(depthText(bed.depthM, useSystem()), commit);
   const reading = readQuantity(typed, 'length', { above: 0, most: 2, usualUnit: 'mm' });
   return (
     <>

@@ -16,10 +16,19 @@ const atHand = ({ packing, shelf }: Model): ReadonlySet<string> =>
     ...shelf.map(({ medium }) => medium),
   ]);
 
+/** So few media at hand pack no filter: all others are shown with them from the start. */
+const FEW = 3;
+
 const price = ({ money }: Model, { id }: Medium): string =>
   `${((money.mediumPricePerM3[id] ?? 0) / 1000).toFixed(2)} ${money.currency}/L`;
 
-function MediumButton({ medium, model, repacking }: MediaProps & { readonly medium: Medium }) {
+interface MediumProps extends MediaProps {
+  readonly medium: Medium;
+  /** Whether it lies neither in the filter nor on the shelf. */
+  readonly isElsewhere: boolean;
+}
+
+function MediumButton({ medium, model, repacking, isElsewhere }: MediumProps) {
   const isInHand = repacking.hand === medium.id;
   return (
     <li>
@@ -33,6 +42,7 @@ function MediumButton({ medium, model, repacking }: MediaProps & { readonly medi
         </span>
         <span>
           {medium.name} <small>{price(model, medium)}</small>
+          {isElsewhere ? <small> · not on the shelf</small> : null}
         </span>
       </button>
     </li>
@@ -41,8 +51,10 @@ function MediumButton({ medium, model, repacking }: MediaProps & { readonly medi
 
 /** The shelf beside the drawing: a medium is taken in hand here, then put into a chamber. */
 export function MediaToTake({ model, repacking }: MediaProps) {
-  const [all, setAll] = useState(false);
   const near = atHand(model);
+  const shownAll = near.size <= FEW;
+  const [chosen, setAll] = useState<boolean>();
+  const all = chosen ?? shownAll;
   const shown = Object.values(model.media).filter(({ id }) => all || near.has(id));
   const inHand = repacking.hand === undefined ? undefined : model.media[repacking.hand];
   return (
@@ -60,7 +72,13 @@ export function MediaToTake({ model, repacking }: MediaProps) {
             <h4>{stage}</h4>
             <ul>
               {media.map((medium) => (
-                <MediumButton key={medium.id} medium={medium} model={model} repacking={repacking} />
+                <MediumButton
+                  key={medium.id}
+                  medium={medium}
+                  model={model}
+                  repacking={repacking}
+                  isElsewhere={!near.has(medium.id)}
+                />
               ))}
             </ul>
           </div>

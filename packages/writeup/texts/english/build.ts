@@ -50,7 +50,7 @@ export const buildSentences: Readonly<Record<string, string>> = {
   'cut.from.there': '{what}, from what is in it',
   'cut.from.both': '{what}, new or from what is in it',
   'build.cuts.foam':
-    'Foam is cut {over} larger than its chamber each way, so that it holds itself against the walls (3 mm to 5 mm; common practice, no source); the dashed line is the chamber.',
+    'Foam is cut {over} larger than its chamber each way, so that it holds itself against the walls (3 to 5 mm (0.12 to 0.20 in): common practice, no source); the dashed line is the chamber.',
   'build.cuts.slot':
     'In a slot it is cut wider, not higher: above the outlet edge the water would go round it.',
   'build.cuts.fibre': 'Pads and floss are cut to the chamber’s own outline.',
