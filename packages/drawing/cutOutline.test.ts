@@ -70,3 +70,19 @@ describe('the outline of a cut', () => {
     expect(cutOutlineDrawing(cut(0.1, 0.1, { title: '<b>&"' }))).toContain('&lt;b&gt;&amp;&quot;');
   });
 });
+
+describe('a small piece', () => {
+  it('has a sheet of half the width, so that two stand side by side at one scale, with all its words on it', () => {
+    const small = {
+      room: { width: 100, height: 50 },
+      thickness: { lengthM: 0.009, says: '9.0 mm (0.35 in)' },
+    };
+    const svg = cutOutlineDrawing(cut(0.178, 0.178, small));
+    expect(svg).toContain('viewBox="0 0 86 ');
+    expect(svg).toContain('Scale 1:5');
+    expect(rectangles(svg)).toContainEqual([35.6, 35.6]);
+    for (const [, x, says] of svg.matchAll(/<text x="([\d.]+)"(?![^>]*middle)[^>]*>([^<]*)</g))
+      expect(Number(x) + textWidth(says!, { size: 3.2 })).toBeLessThanOrEqual(86.01);
+    expect(cutOutlineDrawing(cut(0.178, 0.178))).toContain('viewBox="0 0 172 ');
+  });
+});

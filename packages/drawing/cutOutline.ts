@@ -4,7 +4,7 @@ import { arrowedLine } from './arrowedLine.ts';
 import { folded } from './folding.ts';
 import { hatchId, hatchings, idPrefix } from './hatching.ts';
 import { rectangle } from './housing.ts';
-import { rulerBar, rulerHeight } from './rulerBar.ts';
+import { rulerBar, rulerHeight, underneath } from './rulerBar.ts';
 import { framed } from './sectionDrawing.ts';
 import { element, text } from './svg.ts';
 import { textWidth } from './textWidth.ts';
@@ -54,10 +54,10 @@ export const scaleOf = ({ across, upright, room }: Pick<CutToDraw, 'across' | 'u
       (across.lengthM * 1000) / scale <= room.width && (upright.lengthM * 1000) / scale <= room.height,
   ) ?? scales.at(-1)!;
 
-/** Width of the sheet, mm: that of the text on both papers. */
-const sheetWidth = 172;
+/** Widths of a sheet, mm: that of the text on both papers, and for small pieces one of which two stand side by side. */
+const sheetWidths = { narrow: 86, wide: 172 } as const;
 const lane = 7.5;
-const gap = 14;
+const gap = 9;
 /** A lower piece has the heads of its length outside, which want room over it, mm. */
 const shortMm = 7;
 
@@ -65,6 +65,8 @@ interface Placed {
   readonly drawn: CutToDraw;
   readonly palette: Palette;
   readonly prefix: string;
+  readonly sheetWidth: number;
+  readonly titleLines: readonly string[];
   /** Upper left corner of the outline, mm. */
   readonly at: Point;
   readonly width: number;
@@ -141,36 +143,49 @@ const sideView = (placed: Placed): string => {
   ].join('');
 };
 
-const titleLines = (title: string): readonly string[] =>
+const titleLines = (title: string, most: number): readonly string[] =>
   folded(title, {
-    most: sheetWidth,
+    most,
     measure: (line) => textWidth(line, { size: sizes.title, bold: true }),
   });
+
+/** How far views and their words reach to the right of the outline's left edge, mm. */
+const reachOf = ({ across, thickness }: CutToDraw, scale: number): number => {
+  const words = (says: string): number => textWidth(says, { size: sizes.text });
+  const width = (across.lengthM * 1000) / scale;
+  if (thickness === undefined) return Math.max(width, (width + words(across.says)) / 2);
+  return width + gap + Math.max(words(thickness.says), (thickness.lengthM * 1000) / scale);
+};
 
 const place = (drawn: CutToDraw, prefix: string): Placed => {
   const scale = scaleOf(drawn);
   const height = (drawn.upright.lengthM * 1000) / scale;
   const says = drawn.upright.says;
   const beside = isTall(height, says) ? lane + 4 : lane + textWidth(says, { size: sizes.text });
+  const isNarrow = beside + reachOf(drawn, scale) <= sheetWidths.narrow;
+  const sheetWidth = isNarrow ? sheetWidths.narrow : sheetWidths.wide;
+  const lines = titleLines(drawn.title, sheetWidth);
   return {
     drawn,
     prefix,
     palette: palettes[drawn.theme],
     scale,
     height,
+    sheetWidth,
+    titleLines: lines,
     width: (drawn.across.lengthM * 1000) / scale,
-    at: { x: beside, y: titleLines(drawn.title).length * (sizes.title + 1.4) + (height < shortMm ? 6 : 2) },
+    at: { x: beside, y: lines.length * (sizes.title + 1.4) + (height < shortMm ? 6 : 2) },
   };
 };
 
 /** Scale and ruler under the views. */
-const footOf = ({ drawn, palette, at, height, scale }: Placed): string => {
+const footOf = ({ drawn, palette, at, height, scale, sheetWidth }: Placed): string => {
   const y = at.y + height + lane + 5;
   const scaleText = drawn.words.scale(`1:${scale}`);
   const x = textWidth(scaleText, { size: sizes.text, bold: true }) + 6;
   return [
     text(scaleText, { x: 0, y: y + 3.2, 'font-size': sizes.text, 'font-weight': 'bold', fill: palette.ink }),
-    rulerBar({ x, y, says: drawn.words.bar, palette }),
+    rulerBar({ x, y, says: drawn.words.bar, palette, under: sheetWidth === sheetWidths.narrow }),
   ].join('');
 };
 
@@ -178,14 +193,14 @@ const footOf = ({ drawn, palette, at, height, scale }: Placed): string => {
  * The outline of a piece to cut, to one of the usual scales: seen from above with its lengths, from the side with its
  * thickness, hatched as its medium is, over a ruler that shows whether the printer kept the scale.
  *
- * @returns SVG of 172 mm width in true millimetres, with a title and a text alternative
+ * @returns SVG of 172 mm width in true millimetres, of 86 mm where that is enough, with a title and a text alternative
  */
 export function cutOutlineDrawing(drawn: CutToDraw): string {
   const { title, medium, theme, words } = drawn;
   const palette = palettes[theme];
   const prefix = idPrefix(`cut ${title}${words.says}`, theme);
   const placed = place(drawn, prefix);
-  const heads = titleLines(title).map((line, index) =>
+  const heads = placed.titleLines.map((line, index) =>
     text(line, {
       x: 0,
       y: sizes.title + index * (sizes.title + 1.4),
@@ -197,7 +212,13 @@ export function cutOutlineDrawing(drawn: CutToDraw): string {
   return framed({
     figure: {
       defs: hatchings(medium === undefined ? [] : [medium], { palette, prefix }),
-      height: placed.at.y + placed.height + lane + 5 + rulerHeight,
+      height:
+        placed.at.y +
+        placed.height +
+        lane +
+        5 +
+        rulerHeight +
+        (placed.sheetWidth === sheetWidths.narrow ? underneath : 0),
       content: element('g', {}, [
         ...heads,
         outline(placed),
@@ -206,7 +227,7 @@ export function cutOutlineDrawing(drawn: CutToDraw): string {
         footOf(placed),
       ]),
     },
-    width: sheetWidth,
+    width: placed.sheetWidth,
     title,
     says: words.says,
     prefix,

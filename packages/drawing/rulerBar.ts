@@ -3,6 +3,8 @@ import { type Palette, sizes } from './tokens.ts';
 
 /** Height that a ruler takes, mm. */
 export const rulerHeight = 9;
+/** What its words take more where they stand under it, mm. */
+export const underneath = 3.5;
 
 const centimetres = 5;
 const inchMm = 25.4;
@@ -17,12 +19,15 @@ export function rulerBar({
   y,
   says,
   palette,
+  under = false,
 }: {
   readonly x: number;
   /** Upper edge, mm. */
   readonly y: number;
   readonly says: string;
   readonly palette: Palette;
+  /** Whether its words stand under it; else beside it. */
+  readonly under?: boolean;
 }): string {
   const middle = y + 3;
   const metric = Array.from({ length: centimetres + 1 }, (_, at) => tick(x + 10 * at, middle, middle - 2));
@@ -38,8 +43,8 @@ export function rulerBar({
       'stroke-width': sizes.line,
     }),
     text(says, {
-      x: x + inches * inchMm + 3,
-      y: middle + 0.36 * sizes.text,
+      x: under ? x : x + inches * inchMm + 3,
+      y: under ? middle + 3 + sizes.text : middle + 0.36 * sizes.text,
       'font-size': sizes.text,
       fill: palette.softInk,
     }),

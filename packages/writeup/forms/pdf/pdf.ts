@@ -27,6 +27,9 @@ const complaint = (result: ReturnType<NodeCompiler['compile']>): string => {
 const textWidth = 174;
 const tallest: Readonly<Record<DrawingBlock['width'], number>> = { full: 160, half: 140, true: 250 };
 
+/** A drawing is not set smaller than this for the sake of its height: its letters would be lost. */
+const leastShare = 0.6;
+
 /** How wide each drawing is set, mm, by its block: its own width where its scale must hold, else what fits. */
 const widthsOf = ({ blocks, drawings }: Document): Readonly<Record<string, number>> =>
   Object.fromEntries(
@@ -37,7 +40,8 @@ const widthsOf = ({ blocks, drawings }: Document): Readonly<Record<string, numbe
         Number(new RegExp(`^<svg[^>]*? ${name}="([\\d.]+)mm"`).exec(svg)?.[1] ?? 100),
       ) as [number, number];
       const share = block.width === 'half' ? 0.52 * textWidth : textWidth;
-      const fitting = Math.min(share, (tallest[block.width] * width) / height);
+      const least = Math.min(share, leastShare * width, (tallest.true * width) / height);
+      const fitting = Math.max(least, Math.min(share, (tallest[block.width] * width) / height));
       return [[block.id, block.width === 'true' ? width : fitting]];
     }),
   );

@@ -111,8 +111,16 @@ export const template = `
 #block(below: 0.95em, heading(level: 1, text(19pt, weight: 700, data.title)))
 #block(below: 1.3em, text(10.5pt, fill: soft, data.subtitle))
 
-#for (at, item) in data.blocks.enumerate() {
+#let narrow(item) = item.kind == "drawing" and item.width == "true" and data.widths.at(item.id) < 87
+
+#let at = 0
+#while at < data.blocks.len() {
+  let item = data.blocks.at(at)
   let next = data.blocks.at(at + 1, default: (kind: "end"))
-  if item.kind == "paragraph" and next.kind in ("blanks", "table") { block(sticky: true, draw(item)) } else { draw(item) }
+  at += 1
+  if narrow(item) and narrow(next) {
+    block(breakable: false, grid(columns: (1fr, 1fr), draw(item), draw(next)))
+    at += 1
+  } else if item.kind == "paragraph" and next.kind in ("blanks", "table") { block(sticky: true, draw(item)) } else { draw(item) }
 }
 `;
