@@ -12,8 +12,8 @@ export const buildSentences: Readonly<Record<string, string>> = {
     'What to get, what to cut, and every step from opening the filter to its running again.',
   'build.lead.left': 'As it was built: what was got and cut, and the steps by which it is built so again.',
 
-  'heading.build-parts': 'Parts to get',
-  'table.parts-to-get': 'Media and parts',
+  'heading.build-parts': 'Parts and media',
+  'table.parts-to-get': 'What is bought',
   'build.parts.none': 'Nothing has to be bought: what is in the filter is enough.',
   'build.parts.sold':
     'Media are counted in tenths of a litre ({step}), as they are sold (common practice, no source).',
