@@ -2,7 +2,7 @@ import * as z from 'zod';
 import { byShortName, list, oneOf, quantity, text } from './fields.ts';
 
 /** Languages in which a job may be written up, by their tags. */
-export const writeUpLanguages = ['en'] as const;
+export const writeUpLanguages = ['en', 'de'] as const;
 
 const words = (says: string) => text({ says, most: 5000 });
 

@@ -1,8 +1,6 @@
 import type { HeadShare } from '@fettle/engine/assessment/assessment.ts';
-import type { Given } from '@fettle/engine/model/model.ts';
-import type { Dimension } from '@fettle/engine/quantities/dimensions.ts';
-import type { Fact } from '@fettle/engine/wording/said.ts';
 import type { Block } from '../content/document.ts';
+import { assumedTable } from './assumed.ts';
 import { duration, feed, length, money, share, velocity } from './quantities.ts';
 import { heading, lastState, paragraph, placeIn, type Writer } from './writer.ts';
 
@@ -87,58 +85,6 @@ const bedsTable = (writer: Writer): readonly Block[] => {
       ]),
     },
     ...paragraph('beds-key', [writer.say('beds.key')], 'soft'),
-  ];
-};
-
-const dimensions: Readonly<Record<string, Dimension>> = {
-  m: 'length',
-  m3: 'volume',
-  'm3/s': 'flow',
-  'kg/s': 'mass-rate',
-  'kg/m3': 'alkalinity',
-  K: 'temperature',
-  W: 'power',
-  Pa: 'pressure',
-};
-
-/** An assumed value with its doubt, as a fact. */
-const givenFact = (writer: Writer, { value, unit, doubt }: Given): Fact => {
-  const dimension = dimensions[unit];
-  if (dimension !== undefined) return { value, dimension, ...(doubt === undefined ? {} : { doubt }) };
-  const price = /^([A-Z]{3})\/(s|J)$/.exec(unit);
-  if (price?.[1] !== undefined)
-    return {
-      value,
-      dimension: price[2] === 's' ? 'price-per-time' : 'price-per-energy',
-      currency: price[1],
-    };
-  if (unit === 'yes or no') return writer.say(value === 0 ? 'given.no' : 'given.yes');
-  if (unit === '1/s')
-    return writer.say('given.a-week', { share: share(Number((value * 7 * 86_400).toPrecision(3))) });
-  return unit === '1' || unit === ''
-    ? { value, dimension: 'count', ...(doubt === undefined ? {} : { doubt }) }
-    : `${Number(value.toPrecision(3))} ${unit}`;
-};
-
-const assumedTable = (writer: Writer): readonly Block[] => {
-  const givens = lastState(writer.source).model.givens.filter(({ assumedBecause }) => assumedBecause);
-  if (givens.length === 0) return [];
-  return [
-    {
-      kind: 'table',
-      id: 'assumed',
-      caption: writer.say('table.assumed'),
-      columns: [
-        { head: writer.say('column.field'), align: 'left', share: 1.5 },
-        { head: writer.say('column.taken'), align: 'left' },
-        { head: writer.say('column.because'), align: 'left', share: 2 },
-      ],
-      rows: givens.map((given) => [
-        given.path,
-        writer.fact(givenFact(writer, given)),
-        writer.name((given.assumedBecause ?? '').replace(/^not stated: /, '')),
-      ]),
-    },
   ];
 };
 

@@ -1,8 +1,11 @@
 import { readFileSync } from 'node:fs';
 import { resolve } from 'node:path';
 import { assess } from '@fettle/engine/assessment/assess.ts';
+import type { Assessment } from '@fettle/engine/assessment/assessment.ts';
 import { findingsOf } from '@fettle/engine/assessment/findings/find.ts';
 import { compareTests } from '@fettle/engine/assessment/findings/measured.ts';
+import { holdClaims } from '@fettle/engine/claims/holdClaims.ts';
+import { readClaims } from '@fettle/engine/claims/readClaims.ts';
 import type { Model } from '@fettle/engine/model/model.ts';
 import { readDocument, readJob } from '@fettle/job/read.ts';
 import type { JobDocument } from '@fettle/job/schema/job.ts';
@@ -22,13 +25,24 @@ export const demoNames = [
 
 export type DemoName = (typeof demoNames)[number];
 
+const claimsOf = (model: Model, { dutyPoint, carries }: Assessment) =>
+  holdClaims({
+    claims: readClaims(model.claims),
+    computed: {
+      flowM3PerS: dutyPoint.flowM3PerS,
+      ratedFlowM3PerS: model.filter.pump.ratedFlowM3PerS,
+      powerW: model.filter.pump.powerW,
+      servedM3: carries.day.servedM3,
+    },
+  });
+
 const assessed = (model: Model): AssessedState => {
   const assessment = assess(model);
   return {
     model,
     assessment,
     findings: findingsOf(model, assessment),
-    claims: [],
+    claims: claimsOf(model, assessment),
     comparisons: compareTests(model, assessment),
   };
 };

@@ -1,5 +1,6 @@
 import { engineEnglish } from '@fettle/engine/wording/english/english.ts';
 import type { Language } from '@fettle/engine/wording/language.ts';
+import { assumedNames } from './assumed.ts';
 import { buildSentences } from './build.ts';
 import { cardSentences } from './cards.ts';
 import { careSentences } from './care.ts';
@@ -23,4 +24,5 @@ export const english: Language = {
     ...cardSentences,
     ...talkSentences,
   },
+  names: assumedNames,
 };

@@ -101,6 +101,10 @@ export const figureSentences: Readonly<Record<string, string>> = {
   'given.yes': 'yes',
   'given.no': 'no',
   'given.a-week': '{share} a week',
+  'field.of-hose': '{hose}: {field}',
+  'field.tank.waterChange': 'water changes',
+  'field.tank.altitude': 'air pressure at the height of the tank',
+  'reason.other-currency': '{reason}; the number for pounds sterling (GBP) taken for {currency}',
   'heading.warnings': 'Outside what the laws were measured for',
   'warning.at': '{place}: {says}',
 

@@ -1,0 +1,101 @@
+import { familyById } from '@fettle/engine/families/families.ts';
+import type { Given } from '@fettle/engine/model/model.ts';
+import type { Dimension } from '@fettle/engine/quantities/dimensions.ts';
+import { inTradeWords } from '@fettle/engine/reckonings/seenWords.ts';
+import { type Fact, said } from '@fettle/engine/wording/said.ts';
+import { readPath } from '@fettle/job/fieldPath.ts';
+import { fieldFacts, inner } from '@fettle/job/schema/fields.ts';
+import { jobSchema } from '@fettle/job/schema/job.ts';
+import { schemaAt } from '@fettle/job/schema/walk.ts';
+import type { Block } from '../content/document.ts';
+import { share } from './quantities.ts';
+import { lastState, type Writer } from './writer.ts';
+
+const dimensions: Readonly<Record<string, Dimension>> = {
+  m: 'length',
+  m3: 'volume',
+  'm3/s': 'flow',
+  'kg/s': 'mass-rate',
+  'kg/m3': 'alkalinity',
+  K: 'temperature',
+  W: 'power',
+  Pa: 'pressure',
+};
+
+/** An assumed value with its doubt, as a fact. */
+const givenFact = (writer: Writer, { value, unit, doubt }: Given): Fact => {
+  const dimension = dimensions[unit];
+  if (dimension !== undefined) return { value, dimension, ...(doubt === undefined ? {} : { doubt }) };
+  const price = /^([A-Z]{3})\/(s|J)$/.exec(unit);
+  if (price?.[1] !== undefined)
+    return {
+      value,
+      dimension: price[2] === 's' ? 'price-per-time' : 'price-per-energy',
+      currency: price[1],
+    };
+  if (unit === 'yes or no') return writer.say(value === 0 ? 'given.no' : 'given.yes');
+  if (unit === '1/s')
+    return writer.say('given.a-week', { share: share(Number((value * 7 * 86_400).toPrecision(3))) });
+  return unit === '1' || unit === ''
+    ? { value, dimension: 'count', ...(doubt === undefined ? {} : { doubt }) }
+    : `${Number(value.toPrecision(3))} ${unit}`;
+};
+
+/** Fields whose label in the schema is not that of the value that is taken. */
+const relabelled: readonly string[] = ['tank.waterChange', 'tank.altitude'];
+
+/** What the schema calls a field; its path where it has no name. */
+const schemaLabel = (writer: Writer, path: string): string => {
+  const schema = schemaAt(jobSchema, writer.source.document, readPath(path));
+  return (schema && fieldFacts.get(inner(schema))?.says) ?? path;
+};
+
+/** A field of the document in words. */
+const fieldFact = (writer: Writer, path: string): Fact => {
+  if (relabelled.includes(path)) return said(`field.${path}`);
+  const [, kind, of = '', key = ''] = path.split('.');
+  if (kind === 'measurements') {
+    const { family } = writer.source.document.filter;
+    return { name: familyById(family)?.measurements.find((one) => one.key === of)?.label ?? path };
+  }
+  const name = { name: schemaLabel(writer, path) };
+  return kind === 'hoses' && key !== ''
+    ? said('field.of-hose', { hose: said(`hose.${of}`), field: name })
+    : name;
+};
+
+const otherCurrency = /^(.*); the number for pounds sterling taken for ([A-Z]{3})$/;
+
+/** Why a value was taken. */
+const reasonText = (writer: Writer, assumedBecause: string): string => {
+  const reason = assumedBecause.replace(/^not stated: /, '');
+  const [, because, currency] = otherCurrency.exec(reason) ?? [];
+  const text =
+    because === undefined || currency === undefined
+      ? writer.name(reason)
+      : writer.say('reason.other-currency', { reason: writer.name(because), currency });
+  return inTradeWords(text);
+};
+
+/** What the job does not state, what was taken instead, and why. */
+export const assumedTable = (writer: Writer): readonly Block[] => {
+  const givens = lastState(writer.source).model.givens.filter(({ assumedBecause }) => assumedBecause);
+  if (givens.length === 0) return [];
+  return [
+    {
+      kind: 'table',
+      id: 'assumed',
+      caption: writer.say('table.assumed'),
+      columns: [
+        { head: writer.say('column.field'), align: 'left', share: 1.5 },
+        { head: writer.say('column.taken'), align: 'left' },
+        { head: writer.say('column.because'), align: 'left', share: 2 },
+      ],
+      rows: givens.map((given) => [
+        writer.fact(fieldFact(writer, given.path)),
+        writer.fact(givenFact(writer, given)),
+        reasonText(writer, given.assumedBecause ?? ''),
+      ]),
+    },
+  ];
+};

@@ -1,0 +1,176 @@
+/** Sätze des Arbeitsblatts: was besorgt und geschnitten wird, und jeder Schritt vom Öffnen bis zum Wiederanlaufen. */
+export const buildSentences: Readonly<Record<string, string>> = {
+  'build.title': '{filter}: Arbeitsblatt',
+  'build.subtitle.found': '{family}, wie vorgefunden',
+  'build.subtitle.planned': '{family}, wie geplant',
+  'build.subtitle.left': '{family}, wie übergeben',
+  'build.description':
+    'Was zu besorgen und zu schneiden ist, und jeder Schritt an {filter} vom Öffnen bis zum Wiederanlaufen, für die Werkbank.',
+  'build.lead.found':
+    'In diesem Auftrag ist keine neue Bestückung geplant; nichts wird gekauft, geschnitten oder neu eingelegt: Dieses Blatt gilt für Öffnen, Reinigen, Zurücklegen wie vorher und Prüfen.',
+  'build.lead.planned':
+    'Was zu besorgen und zu schneiden ist, und jeder Schritt vom Öffnen bis zum Wiederanlaufen.',
+  'build.lead.left':
+    'Wie er gebaut wurde: was besorgt und geschnitten wurde, und die Schritte, mit denen er wieder so gebaut wird.',
+
+  'heading.build-parts': 'Zu besorgen',
+  'table.parts-to-get': 'Medien und Teile',
+  'build.parts.none': 'Zu kaufen ist nichts: Was im Filter ist, genügt.',
+  'build.parts.sold':
+    'Medien sind in Zehntellitern ({step}) gezählt, wie sie verkauft werden (gängige Praxis, ohne Quelle).',
+  'build.parts.placeholder': 'Ein Preis mit * ist im Auftrag nicht angegeben und steht als Platzhalter.',
+  'build.price.placeholder': '{price} *',
+  'part.seal-strip': 'Streifen aus lebensmittelechtem Silikon oder geschlossenzelligem Schaum',
+  'part.slot-cover': 'Abdeckung für die Schlitze an den Medien vorbei',
+  'part.hose-per-metre': 'Schlauch mit {bore} Innendurchmesser',
+  'column.needed': 'nötig',
+  'column.to-get': 'zu besorgen',
+
+  'heading.build-tools': 'Bereitlegen',
+  'tool.measuring': 'Gefäß mit Marke, Uhr mit Sekunden, Lineal, Leistungsmesser für die Steckdose.',
+  'tool.buckets':
+    'Zwei Eimer, die nur für den Filter dieses Besitzers sind; in einem Beckenwasser für die Medien.',
+  'tool.brushes': 'Flaschenbürste, Schlauchbürste, weiche Tücher; keine Seife.',
+  'tool.paper': 'Wanne, trockenes Zeitungspapier.',
+  'tool.grease': 'Silikonfett für die Dichtung.',
+  'tool.knife': 'Scharfes Messer, Brett, Winkel, Schnittschutzhandschuh.',
+
+  'heading.build-cuts': 'Schnittliste',
+  'table.cuts': 'Was geschnitten wird',
+  'column.piece': 'Stück',
+  'column.outline': 'Umriss',
+  'column.thickness': 'Dicke',
+  'column.count': 'Zahl',
+  'column.for': 'für',
+  'cut.sides': '{across} × {other}',
+  'cut.strip': 'Streifen',
+  'cut.strip.fills': 'füllt einen Spalt von {gap}',
+  'cut.hose.intake': 'Ansaugschlauch',
+  'cut.hose.outlet': 'Auslaufschlauch',
+  'cut.hose.bore': 'Weite {bore}',
+  'cut.from.bought': '{what}, neu',
+  'cut.from.there': '{what}, aus dem Filter',
+  'cut.from.both': '{what}, neu oder aus dem Filter',
+  'build.cuts.foam':
+    'Schaumstoff wird nach jeder Seite {over} größer geschnitten als seine Kammer, damit er sich an den Wänden hält (3 mm bis 5 mm; gängige Praxis, ohne Quelle); die gestrichelte Linie ist die Kammer.',
+  'build.cuts.slot':
+    'Für einen Schlitz wird er breiter, nicht höher geschnitten: Über der Auslaufkante liefe das Wasser um ihn herum.',
+  'build.cuts.fibre': 'Matten und Watte werden auf den Umriss der Kammer geschnitten.',
+  'build.cuts.strip':
+    'Streifen sind so lang wie der Spalt, den sie schließen, {width} breit und etwas dicker als der Spalt (gängige Praxis, ohne Quelle).',
+  'build.cuts.measure': 'Vor dem ersten Schnitt die Kammer messen: Jedes Maß folgt aus dem Gemessenen.',
+  'cut.title.one': 'Schnitt {number}: {what}',
+  'cut.title.many': 'Schnitt {number}: {what}, {count} Stück',
+  'cut.says': '{what}, {outline}.',
+  'cut.says.thick': '{what}, {outline}, {thickness} dick.',
+  'cut.caption': 'Für {places}.',
+  'cut.caption.hose': 'Enden gerade und sauber.',
+  'drawing.scale': 'Maßstab {ratio}',
+  'drawing.ruler': 'auf dem Papier oben 5 cm, unten 2 in',
+
+  'heading.build-before': 'Vor dem Öffnen',
+  'step.photograph':
+    'Fotografieren, wie er steht: Schläuche, Hähne, Kabel, und später jede Lage beim Herausnehmen, ein Lineal daneben; keine Personen, keine Anschrift.',
+  'step.flow.on-record':
+    'Der Durchfluss wie vorgefunden ist festgehalten: {flow}, gestoppt mit {vessel}. Dieses Gefäß und diese Höhe des Auslaufs für die Prüfungen unten beibehalten.',
+  'step.flow.time':
+    'Den Durchfluss wie vorgefunden stoppen, bevor etwas gereinigt ist: ein Gefäß mit Marke in der Höhe des Auslaufs, drei Läufe von mindestens 15 s (gängige Praxis, ohne Quelle).',
+  'step.watts.on-record': 'Die Leistung am Stecker ist festgehalten: {power}.',
+  'step.watts.read': 'Nach zehn Minuten Lauf die Leistung am Stecker ablesen.',
+
+  'heading.build-open': 'Öffnen und reinigen',
+  'step.open.canister':
+    'Stecker ziehen, Hähne schließen, Schläuche trennen und ihre Enden über dem Wasserspiegel halten, den Filter auf eine Wanne tragen.',
+  'step.open.hanging':
+    'Stecker ziehen, den Kasten leerlaufen lassen, mit beiden Händen vom Rand heben und auf eine Wanne stellen.',
+  'step.open.submerged':
+    'Stecker ziehen und vor dem Herausnehmen einen Beutel oder eine Schale unter den Filter halten, damit der Schmutz darin bleibt.',
+  'step.unpack':
+    'Medien der Reihe nach herausheben und den Platz jeder Lage notieren; alles, worauf Bakterien leben, in Beckenwasser nass halten, nicht in der Sonne.',
+  'step.clean.housing':
+    'Gehäuse, Auflagen der Medien, Rotor, Achse und Rotorkammer auswischen; auf Verschleiß, Risse und Sand achten. Der Motor bleibt zu.',
+  'step.clean.hoses': 'Schläuche, Hähne und Ansaugkorb durchbürsten.',
+  'step.clean.intake': 'Ansaugung und Ansaugkorb durchbürsten.',
+  'step.clean.media':
+    'Was bleibt, in Beckenwasser spülen: Schaumstoff ausdrücken, biologische Medien nur schwenken.',
+
+  'heading.build-alter': 'Ändern',
+  'step.alter.turn-head':
+    'Den Kopf um eine halbe Drehung umsetzen, nur wo Ring, Verschlüsse, Anschlüsse und Füllrohr in beiden Lagen passen; Ansaugung und Auslauf neu beschriften.',
+  'step.alter.move-trays': 'Die Einsätze an ihre neuen Plätze setzen, wie unten bestückt.',
+  'step.alter.seal-gaps':
+    'Die Streifen so in die Spalte neben den Medien legen, dass sie wieder herausgehen; jede vorgesehene Entlastung frei lassen.',
+  'step.alter.close-upper-slots':
+    'Die Schlitze an den Medien vorbei abdecken; unten bleibt mindestens das Dreifache der Ansaugfläche der Pumpe offen (gängige Praxis, ohne Quelle).',
+  'step.alter.hose-bore':
+    'Schlauch mit {size} Innendurchmesser samt Tüllen und Schellen dieser Weite einsetzen, nur wo die Anschlüsse sie aufnehmen.',
+  'step.alter.shorten-hose': 'Jeden Schlauch, der länger ist, auf {size} kürzen, Enden gerade und sauber.',
+  'step.alter.lower-outlet':
+    'Den Auslauf unter den Wasserspiegel legen; dicht unter der Wasserlinie ein kleines Loch offen lassen, das den Rücklauf unterbricht.',
+
+  'heading.build-pack': 'Bestücken',
+  'drawing.build-section.found':
+    'Wie er bestückt war und wieder bestückt wird: ein Schnitt mit dem Wasser darin.',
+  'drawing.build-section.planned': 'Wie er zu bestücken ist: ein Schnitt mit dem Wasser darin.',
+  'drawing.build-section.left': 'Wie er bestückt ist: ein Schnitt mit dem Wasser darin.',
+  'drawing.build-row':
+    'Schritt für Schritt: Was bei einem Schritt eingelegt wird, ist schraffiert; was schon darin liegt, ist schlicht.',
+  'drawing.step': 'Schritt {number}',
+  'step.cut': 'Die Stücke der Schnittliste schneiden und jedes trocken an seinem Platz anpassen.',
+  'step.rinse-new': 'Neues spülen, bis das Wasser klar bleibt.',
+  'step.pack.upright': '{chamber} von unten bestücken: {layers}.',
+  'step.pack.slot': '{chamber} von der Pumpenseite her bestücken: {layers}.',
+  'step.pack.empty': '{chamber} leer lassen.',
+  'layer.cut': '{tag}, {depth} {medium}',
+  'layer.poured': '{tag}, {depth} {medium}, das sind {volume}, {mass} trocken',
+  'step.keep-third':
+    'Mindestens ein Drittel der Medien, auf denen Bakterien leben, vier Wochen lang unverändert behalten, im Filter oder in einem Beutel im Becken (gängige Praxis, ohne Quelle).',
+
+  'heading.build-close': 'Schließen',
+  'step.close.canister':
+    'Den Kopf aufsetzen, die Verschlüsse gleichmäßig von Hand schließen und den Ring auf eine gequetschte Stelle absehen.',
+  'step.close.hanging': 'Kein Medium darf über der Auslaufkante stehen, und der Notüberlauf muss frei sein.',
+  'step.close.submerged': 'Den Kasten schließen; kein Medium darf in den Schlitzen des Einlaufs stehen.',
+
+  'heading.build-leak': 'Dichtheitsprüfung',
+  'build.leak.none':
+    'Er arbeitet unter Wasser: Undicht kann er nicht werden. Stattdessen Kabel und Gehäuse ansehen.',
+  'step.leak.stand':
+    'Den Filter trocken wischen, auf der Werkbank auf trockenes Papier stellen und so füllen, dass das Wasser so hoch über ihm steht wie am Einbauort.',
+  'step.leak.hang':
+    'Waagerecht an einen Eimer oder ein Ersatzbecken hängen, trockenes Papier darunter, und den Kasten füllen.',
+  'step.leak.run':
+    'So 30 Minuten laufen lassen (gängige Praxis, ohne Quelle); jede Fuge abtasten und das Papier ansehen.',
+  'step.leak.night':
+    'Wo an einer Dichtung gearbeitet wurde, über Nacht gefüllt auf frischem Papier stehen lassen.',
+  'step.leak.fails':
+    'Jede Feuchte heißt nicht bestanden: öffnen, die Stelle suchen und die Prüfung neu beginnen.',
+  'blank.leak-run': '30 Minuten Lauf: von, bis, Papier trocken',
+  'blank.leak-night': 'Über Nacht: von, bis, Papier trocken',
+
+  'heading.build-run': 'Anlaufen und prüfen',
+  'step.start.canister':
+    'Füllen, kippen, bis die Luft heraus ist, und hinter einem Fehlerstrom-Schutzschalter anlaufen lassen.',
+  'step.start.hanging':
+    'Waagerecht einhängen und den Kasten mit Beckenwasser füllen, bevor er hinter einem Fehlerstrom-Schutzschalter anläuft; er darf nie trocken laufen.',
+  'step.start.submerged':
+    'Die Luft unter Wasser herauslassen, bevor er hinter einem Fehlerstrom-Schutzschalter anläuft; er darf nie trocken laufen.',
+  'step.check.flow': 'Den Durchfluss mit demselben Gefäß in derselben Höhe wie vorher stoppen: drei Läufe.',
+  'step.check.flow.new':
+    'Den Durchfluss mit einem Gefäß mit Marke in der Höhe des Auslaufs stoppen: drei Läufe.',
+  'step.check.flow.left': 'Bei der Übergabe wurden {flow} gestoppt; nach jeder Arbeit daran wieder stoppen.',
+  'step.check.expected': 'Sauber sind {flow} zu erwarten, gerechnet: {vessel} sind in etwa {time} voll.',
+  'step.check.watts':
+    'Nach zehn Minuten die Leistung am Stecker ablesen; {power} nahm er auf oder sollte er aufnehmen.',
+  'step.check.noise':
+    'Hinhören: Was nach einer halben Stunde noch klappert, ist Luft, Sand oder eine verschlissene Achse.',
+  'step.check.surface':
+    'Nach einem Tag ansehen: Hähne, Schlauchenden, Papier unter dem Filter, Wasserstand im Becken.',
+  'blank.run': 'Lauf {number}, Zeit für {vessel}',
+  'blank.run.plain': 'Lauf {number}, Volumen und Zeit',
+  'blank.watts': 'Leistung am Stecker',
+  'blank.noise': 'Geräusch',
+  'blank.tested-by': 'Geprüft von, Tag',
+
+  'heading.build-hygiene': 'Zwischen den Filtern zweier Besitzer',
+};

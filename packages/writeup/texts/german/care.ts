@@ -1,0 +1,100 @@
+/** Sätze des Pflegeplans für den Besitzer des Filters. */
+export const careSentences: Readonly<Record<string, string>> = {
+  'care.title': '{filter}: Pflegeplan',
+  'care.description': 'Was zu stoppen, zu spülen und zu messen ist und wann Hilfe nötig ist, für {filter}.',
+  'care.lead.found': 'Für alle, die ihn in Betrieb halten, bestückt wie vorgefunden.',
+  'care.lead.planned': 'Für alle, die ihn in Betrieb halten, sobald er wie geplant bestückt ist.',
+  'care.lead.left': 'Für alle, die ihn in Betrieb halten, bestückt wie übergeben.',
+
+  'heading.care-jug': 'Ist es Zeit zu reinigen?',
+  'jug.how':
+    'Den Auslauf in ein Gefäß mit Marke laufen lassen, jedes Mal an derselben Stelle gehalten, und die Zeit bis zum Füllen stoppen, dreimal; die mittlere gilt. Eingesteckt ist dabei nur der Filter, und keine Hand ist im Wasser.',
+  'jug.when':
+    'Bei {share} des sauberen Durchflusses ist die Reinigung fällig (gängige Praxis, ohne Quelle): Das Gefäß braucht dann ein Drittel länger.',
+  'jug.timed': 'Der saubere Durchfluss wurde bei der Übergabe gestoppt: {flow}.',
+  'jug.computed':
+    'Der saubere Durchfluss ist gerechnet, {flow}: in der ersten Woche stoppen, die Zeit aufschreiben und statt der Tabelle ein Drittel mehr als diese Zeit nehmen.',
+  'table.jug': 'Zeit bis zum Füllen',
+  'column.vessel': 'Gefäß',
+  'column.clean-time': 'sauber',
+  'column.clean-from': 'reinigen ab',
+  'blank.own-vessel': 'Eigenes Gefäß',
+  'blank.own-time': 'Seine Zeit, wenn sauber',
+
+  'heading.care-cleaning': 'Reinigung',
+  'table.care-beds': 'Schichten in der Folge des Wassers',
+  'column.care': 'was zu tun ist',
+  'column.when': 'wann',
+  'care.press': 'in Beckenwasser ausdrücken, bis es fast klar abläuft',
+  'care.swish': 'in Beckenwasser schwenken, mehr nicht',
+  'care.replace': 'ersetzen',
+  'care.each-time': 'bei jeder Reinigung, Abstand etwa {interval}',
+  'care.after': '{time} nach dem Einsetzen, gleich wie es aussieht',
+  'care.when-dirty': 'nur wenn Schmutz zu sehen ist, und dann an einem anderen Tag als die anderen',
+  'care.jug-decides': 'Das Gefäß entscheidet, nicht der Kalender.',
+  'care.stagger':
+    'Die Tabelle nennt jede Schicht: bei einer Reinigung die Hälfte davon nehmen, die anderen zwei Wochen später (gängige Praxis, ohne Quelle).',
+  'heading.care-media': 'Was bei den Medien zu beachten ist',
+  'heading.care-steps': 'Wie',
+  'care.step.open.canister':
+    'Einen Eimer aus dem Becken füllen. Stecker ziehen, Hähne schließen, Schläuche mit den Enden über dem Wasserspiegel trennen und den Filter über einer Wanne öffnen.',
+  'care.step.open.hanging':
+    'Einen Eimer aus dem Becken füllen. Stecker ziehen, den Kasten leerlaufen lassen und die Medien über einer Wanne herausheben.',
+  'care.step.open.submerged':
+    'Einen Eimer aus dem Becken füllen. Stecker ziehen, einen Beutel oder eine Schale unter den Filter halten und ihn herausheben.',
+  'care.step.rinse':
+    'Im Eimer spülen, was die Tabelle nennt, nie unter dem Hahn, nie mit Seife; was wartet, bleibt nass.',
+  'care.step.back': 'Alles an seinen Platz und in dieselbe Lage zurück, wie in der Zeichnung.',
+  'care.step.start.canister':
+    'Schließen, füllen, Hähne öffnen, einstecken und kippen, bis die Luft heraus ist.',
+  'care.step.start.hanging':
+    'Den Kasten mit Beckenwasser füllen, dann einstecken; er darf nie trocken laufen.',
+  'care.step.start.submerged':
+    'Unter Wasser zurückstellen, die Luft herauslassen, dann einstecken; er darf nie trocken laufen.',
+  'care.step.look.canister':
+    'Trockenes Papier darunterlegen und nach einer Stunde und am nächsten Tag ansehen.',
+  'care.step.look.hanging': 'Er muss waagerecht hängen, und über seinen Rand darf nichts laufen.',
+  'care.step.look.submerged': 'Das Wasser muss so kräftig austreten wie vorher.',
+  'drawing.care': 'Was wo liegt, im Schnitt.',
+
+  'heading.care-tests': 'Wassermessungen nach der Arbeit',
+  'care.tests.why':
+    'Medien, die bewegt, gespült oder ersetzt wurden, haben einige Wochen weniger Bakterien: in der ersten Woche halb füttern und das Wasser messen (gängige Praxis, ohne Quelle).',
+  'care.tests.rise':
+    'Zeigt sich überhaupt Ammoniak oder Nitrit, nicht mehr füttern, ein Viertel des Wassers wechseln und täglich messen, bis keines von beiden mehr zu sehen ist (gängige Praxis, ohne Quelle).',
+  'care.tests.count': 'Die Tage zählen ab dem Tag, an dem er wieder im Becken läuft.',
+  'care.tests.dated':
+    'Die Tage zählen ab {day}; läuft er an einem anderen Tag wieder im Becken, ab diesem zählen.',
+  'table.water-tests': 'Ammoniak und Nitrit, wie das Testbesteck sie zählt',
+  'column.day': 'Tag',
+  'column.date': 'Datum',
+  'column.ammonia': 'Ammoniak',
+  'column.nitrite': 'Nitrit',
+  'column.done': 'gesehen, getan',
+
+  'heading.care-calendar': 'Nach dem Kalender',
+  'table.care-calendar': 'Anzusehen, gleich was das Gefäß sagt (gängige Praxis, ohne Quelle)',
+  'column.every': 'wie oft',
+  'every.week': 'jede Woche',
+  'every.month': 'jeden Monat',
+  'every.year': 'jedes Jahr',
+  'calendar.strainer': 'Ansaugkorb, frei gemacht, wo etwas daran hängt',
+  'calendar.jug': 'Auslitern, Zeit aufgeschrieben',
+  'calendar.rcd': 'Prüftaste des Fehlerstrom-Schutzschalters',
+  'calendar.rotor': 'Rotor, Achse und Rotorkammer, sauber gewischt',
+  'calendar.hoses': 'Schläuche und Hähne, durchgebürstet',
+  'calendar.seal': 'Hauptdichtung, gewischt, angesehen, dünn mit Silikonfett eingefettet',
+
+  'heading.care-power-cut': 'Nach einem Stromausfall',
+  'heading.care-call': 'Wann nachfragen',
+  'care.call': 'Wer daran gearbeitet hat, ist zu fragen, wenn eines davon zutrifft.',
+  'care.call.by': 'Zu fragen ist {by}, wenn eines davon zutrifft.',
+  'call.jug': 'Nach der Reinigung braucht das Gefäß noch länger als die Zeit, bei der zu reinigen ist.',
+  'call.damp': 'Das Papier darunter ist feucht, oder ein Schlauchende tropft: zuerst den Stecker ziehen.',
+  'call.noise': 'Eine halbe Stunde nach dem Anlaufen klappert oder brummt er.',
+  'call.device':
+    'Er löst den Fehlerstrom-Schutzschalter aus: ausgesteckt lassen. Leitungen sind Sache einer Elektrofachkraft.',
+  'call.smell': 'Beim Öffnen riecht er nach faulen Eiern: den Raum lüften, nicht ins Becken anlaufen lassen.',
+  'call.animals':
+    'Tiere schnappen nach Luft oder sehen krank aus: Wasser wechseln, eine Tierarztpraxis fragen.',
+};

@@ -1,0 +1,159 @@
+/** Warnungen, Herstellerangaben, Zeichnung und Schritte eines Plans. */
+export const warningSentences: Readonly<Record<string, string>> = {
+  'warning.temperature-outside-kinetics':
+    'Die Bakterien wurden zwischen {least} und {most} gemessen; darunter ist der Verlauf verlängert, darüber fällt ihre Leistung, während die Modelle sie steigen lassen.',
+  'warning.pH-outside-kinetics':
+    'Was der pH den Bakterien lässt, wurde von {least} bis {most} gemessen; darunter ist die Linie bis auf null bei {nothing} verlängert, darüber gilt volle Leistung.',
+  'warning.no-feed-no-dirt':
+    'Im Becken wird nicht gefüttert, also entsteht kein Schmutz: Die Leistung gilt für saubere Medien.',
+  'warning.kinetics-are-fresh-water':
+    'Die Leistung der Bakterien wurde in Süßwasser gemessen; gesalzene Becken reifen langsamer und bewältigen womöglich weniger.',
+  'warning.few-pieces-across':
+    'Die Kammer ist nur {pieces} Stücke „{medium}“ breit: An ihren Wänden läuft mehr Wasser als gerechnet.',
+  'warning.bed-outside-law':
+    'Die Schicht „{medium}“ liegt mit Porenanteil oder Geschwindigkeit außerhalb des Bereichs, für den ihr Widerstandsgesetz gemessen wurde.',
+  'warning.dirt-outside-law':
+    '„{medium}“ enthält mehr Schmutz, als beim Gesetz der Verstopfung gemessen wurde; es ist verstopft, sein Widerstand aber geschätzt.',
+  'warning.pump-speed-outside-affinity':
+    'Unter einem Drittel ihrer Drehzahl weicht eine Pumpe von den Ähnlichkeitsgesetzen ab, die hier verwendet werden.',
+  'warning.flow-beyond-pump-curve':
+    'Der Durchfluss liegt hinter dem letzten Punkt der Pumpenkennlinie, die dort gerade verlängert ist.',
+};
+
+export const claimSentences: Readonly<Record<string, string>> = {
+  'claim.no-quantity': 'Darin steht keine Größe.',
+  'claim.nothing-to-hold': 'Es gibt nichts Gemessenes oder Gerechnetes zum Vergleich.',
+  'claim.unit-unclear': '„{text}“ kann in mehr als einer Einheit gemeint sein.',
+  'claim.number-unclear': '„{text}“ kann ein Dezimalzeichen oder ein Tausenderzeichen enthalten.',
+  'claim.unclear': '„{text}“ lässt sich nicht als eine Größe lesen.',
+
+  'claim.quoted': '„{text}“',
+  'claim.quoted-before': '„{text}“ (vorher angegeben)',
+  'claim.pair.same': '{first} und {second} sind bis auf das Runden gleich.',
+  'claim.pair.fits': '{first} und {second} passen, wenn {meant} gemeint ist; die Angabe sagt es nicht.',
+  'claim.pair.differs':
+    '{first} und {second} sind nicht gleich: Das erste ist das {ratio}-Fache des zweiten.',
+  'claim.pair.differs-by':
+    '{first} und {second} sind nicht gleich: Das erste ist das {ratio}-Fache des zweiten. {slip}',
+  'claim.pair.unclear': '{first} und {second} lassen sich nicht vergleichen.',
+  'slip.imperial-gallon': 'Die Zahl passt zur britischen Gallone.',
+  'slip.us-gallon': 'Die Zahl passt zur US-Gallone.',
+  'slip.swapped-digits': 'Zwei Ziffern scheinen vertauscht.',
+  'slip.factor-ten': 'Eine Ziffer oder eine Null scheint verloren oder hinzugekommen.',
+  'slip.factor-sixty': 'Minuten und Stunden scheinen vertauscht.',
+  'slip.not-converted': 'Die Zahl wurde gar nicht umgerechnet.',
+  'slip.rounded-factor': 'Sie liegen höchstens ein halbes Prozent auseinander, wie bei gerundetem Umrechnen.',
+  'slip.digit-slip': 'Eine Ziffer scheint falsch.',
+  'slip.unrelated': 'Kein einzelner Fehler erklärt es.',
+
+  'claim.zero': 'Mit einer Angabe von 0 lässt sich nichts vergleichen.',
+  'claim.share': 'das {ratio}-Fache der Angabe',
+  'claim.flow': 'Am Becken sind es {ours}, {share}.',
+  'claim.flow-and-rated':
+    'Am Becken sind es {ours}, {share}. Die Pumpe allein, ohne Förderhöhe, liefert {rated}.',
+  'claim.pump-flow': 'Die Pumpe allein, ohne Förderhöhe, liefert {ours}, {share}.',
+  'claim.pump-not-measured': 'Die Pumpe allein wurde nicht gemessen.',
+  'claim.is-the-rating':
+    'Diese Angabe gilt hier als Nennleistung der Pumpe; mit ihr selbst lässt sie sich nicht vergleichen.',
+  'claim.at-the-tank':
+    '{detail} Am Becken, hinter Schläuchen, Hub und Medien, sind es {flow}, das {ratio}-Fache davon.',
+  'claim.tank':
+    'Bei normalem Besatz reicht er für {normal}, {share}; bei leichtem für {light}, bei schwerem für {heavy}.',
+  'claim.above-range': 'über dem Bereich, das {ratio}-Fache seines oberen Endes',
+  'claim.inside-range': 'im Bereich, nach {percent} % des Wegs nach oben',
+  'claim.below-range': 'unter dem Bereich, das {ratio}-Fache seines unteren Endes',
+  'claim.power-measured': 'Am Stecker gemessen sind es {ours}, {share}.',
+  'claim.power': 'Gerechnet wird mit {ours}, {share}.',
+  'claim.head': 'Der Durchfluss endet bei {ours}, {share}.',
+  'claim.media': 'Hinein passen {ours} Medien, {share}.',
+  'claim.area-per-mass':
+    'Eine Fläche je Masse ist keine Fläche im Filter. Solche Flächen werden mit Gas gemessen und liegen in Poren, in die keine Bakterien passen; diese leben auf der Außenfläche.',
+  'claim.area-usable': 'Das liegt in dem, was die Außenfläche eines Mediums bieten kann (3 m2/L).',
+  'claim.area-by-gas':
+    'Das ist das {times}-Fache der 3 m2/L, die Bakterien höchstens nutzen können. Solche Flächen werden mit Gas gemessen und liegen in Poren, in die keine Bakterien passen; diese leben auf der Außenfläche.',
+  'claim.either': '„{text}“ sagt nicht, welche Einheit gemeint ist. {meanings}',
+  'claim.meaning': 'In {unit} heißt es {claimed}: {detail}',
+};
+
+export const drawingSentences: Readonly<Record<string, string>> = {
+  'section.title': 'Schnitt durch den Filter',
+  'section.state': '{caption}: {path}',
+  'section.in': 'ein',
+  'section.out': 'aus',
+  'section.tank': 'Becken',
+  'section.empty': 'leer',
+  'section.bed': '{medium}, {depth}, {chamber}',
+  'section.stage': '{letter} {stage}',
+  'section.stages': '{stages}; gezählt, wie das Wasser sie trifft',
+  'section.length': '{measurement} {length}',
+  'section.water': 'Wasser; Breite nach dem Anteil am Durchfluss',
+  'section.water-not-reckoned': 'Wasser; Anteile nicht gerechnet',
+  'section.water-in-medium': 'Wasser durch ein Medium, über die ganze Breite',
+  'section.water-past': 'Wasser an Medien vorbei, in % des Durchflusses',
+  'section.way-past': 'Weg an Medien vorbei',
+  'section.water-past-much': 'ebenso, {percent} % des Durchflusses oder mehr',
+
+  'way.path': 'Das Wasser läuft vom Becken {stations} und {end}.',
+  'way.path-missed': 'Das Wasser läuft vom Becken {stations} und {end}; vom Durchfluss: {missed}.',
+  'way.then': '{first}, dann {next}',
+  'way.pump': 'durch die Pumpe',
+  'way.end': 'zurück ins Becken',
+  'way.end.pump': 'über die Pumpe zurück ins Becken',
+  'way.up': 'aufwärts durch {chamber} ({beds})',
+  'way.down': 'abwärts durch {chamber} ({beds})',
+  'way.across': 'quer durch {chamber} ({beds})',
+  'way.up.empty': 'aufwärts durch {chamber} (leer)',
+  'way.down.empty': 'abwärts durch {chamber} (leer)',
+  'way.across.empty': 'quer durch {chamber} (leer)',
+  'way.bed': '{depth} {medium}, {stage}',
+  'way.bed.unknown': '{depth} {medium}',
+  'way.past': '{share} an {chamber} vorbei',
+  'way.through': '{share} auf dem Weg „{way}“',
+  'way.over': '{share} über „{way}“',
+};
+
+export const planStepSentences: Readonly<Record<string, string>> = {
+  'plan-step.get': '{volume} {medium} besorgen und ausspülen.',
+  'plan-step.unplug':
+    'Vor jedem Griff ins Wasser alle Geräte im Becken ausstecken; nie nur am Schalter abschalten.',
+  'plan-step.plug-in':
+    'Mit Tropfschlaufe und hinter einem Fehlerstrom-Schutzschalter einstecken; über die Installation entscheiden örtliche Vorschriften und Elektrofachkräfte.',
+  'plan-step.open.canister':
+    'Hähne schließen, Schlauchenden über den Wasserspiegel heben und den Filter über einer Wanne öffnen.',
+  'plan-step.open.hanging':
+    'Den Kasten leerlaufen lassen, mit beiden Händen vom Rand heben und über einer Wanne arbeiten.',
+  'plan-step.open.submerged':
+    'Vor dem Herausnehmen einen Beutel oder eine Schale unter den Filter halten, damit der Schmutz darin bleibt.',
+  'plan-step.close.canister.seal':
+    'Hauptdichtung reinigen und dünn mit Silikonfett einfetten; alle Verschlüsse gleichmäßig von Hand schließen.',
+  'plan-step.close.canister.leaks':
+    'Auf trockenem Papier in Einbauhöhe auf Dichtheit prüfen, bevor er wieder unter ein Becken kommt.',
+  'plan-step.close.hanging':
+    'Waagerecht einhängen, vor dem Anlaufen mit Beckenwasser füllen und den Notüberlauf frei halten.',
+  'plan-step.close.submerged':
+    'Vor dem Anlaufen die Luft unter Wasser herauslassen; er darf nie trocken laufen.',
+  'plan-step.take-out':
+    'Medien der Reihe nach herausnehmen, ihre Plätze notieren und in einem Eimer Beckenwasser nass halten.',
+  'plan-step.cut-foam':
+    'Schaumstoff mit {least} bis {most} Übermaß schneiden, von der Hand weg, mit Schnittschutzhandschuh an der anderen.',
+  'plan-step.leave-empty': '{chamber} leer lassen.',
+  'plan-step.pack': '{chamber} bestücken: {layers}.',
+  'plan-step.pack-upright': '{chamber} von unten bestücken: {layers}.',
+  'plan-step.layer': '{depth} {medium}',
+  'plan-step.then': '{first}, dann {next}',
+  'plan-step.keep-bacteria':
+    'Mindestens ein Drittel der Medien, auf denen Bakterien leben, vier Wochen lang unverändert behalten, im Filter oder in einem Beutel im Becken; nie alles auf einmal ersetzen.',
+  'plan-step.measure':
+    'Den Durchfluss wie vorher messen; Ammoniak und Nitrit an den Tagen 1, 3, 5, 7 und 14 messen; in der ersten Woche sparsam füttern.',
+  'plan-step.turn-head':
+    'Den Kopf um eine halbe Drehung umsetzen; nur wo Ring, Verschlüsse, Anschlüsse und Füllrohr in beiden Lagen passen. Ansaugung und Auslauf neu beschriften.',
+  'plan-step.seal-gaps':
+    'Einen herausnehmbaren Streifen aus lebensmittelechtem Silikon oder geschlossenzelligem Schaum neben die Medien jeder Kammer legen; vorgesehene Entlastungen frei lassen.',
+  'plan-step.close-upper-slots':
+    'Die oberen Schlitze abdecken; unten mindestens das Dreifache der Ansaugfläche der Pumpe offen lassen.',
+  'plan-step.hose-bore':
+    'Schlauch mit {bore} Innendurchmesser samt passenden Tüllen und Schellen einsetzen; nur wo die Anschlüsse von Kopf und Armaturen Tüllen dieser Weite aufnehmen.',
+  'plan-step.shorten-hose': 'Die Schläuche auf je {length} kürzen, Enden gerade und sauber.',
+  'plan-step.lower-outlet':
+    'Den Auslauf unter den Wasserspiegel legen; dicht unter der Wasserlinie ein kleines Belüftungsloch bohren oder offen lassen.',
+};

@@ -1,0 +1,154 @@
+/** Befunde: was sie sagen, und was abhilft. */
+export const faultSentences: Readonly<Record<string, string>> = {
+  'fault.pump-cannot-lift':
+    'Es fließt kein Wasser: {head} Förderhöhe der Pumpe reichen nicht bis zum Auslauf.',
+  'fault.biological-before-mechanical':
+    'Das Wasser trifft auf „{early}“ vor „{late}“; die biologische Schicht nimmt so den Schmutz auf, den eine mechanische halten sollte.',
+  'fault.fine-before-coarse': 'Das Wasser trifft auf das feine „{fine}“ vor dem gröberen „{coarse}“.',
+  'fault.dirt-in-it': '{fault} Darin liegen {share} des Schmutzes im Filter.',
+  'fault.ammonium-before-biological':
+    'Das Wasser trifft auf „{early}“ vor „{late}“: Frisch nimmt es {share} des Ammoniums weg, von dem die Bakterien leben, und gibt ihnen die Last zurück, sobald es erschöpft ist.',
+  'fault.chemical-before-biological':
+    'Das Wasser trifft auf „{early}“ vor „{late}“: Schmutz verschließt es, bevor seine Kapazität genutzt ist.',
+  'fault.bypass-past-bed':
+    '{share} des Wassers laufen durch den Spalt von {gap} neben {chamber} und an den Medien vorbei.',
+  'fault.partition-leaks': '{share} des Wassers nehmen den Weg „{way}“ und treffen auf gar kein Medium.',
+  'fault.opening-past-media': '{share} des Wassers treten durch „{way}“ ein und treffen auf kein Medium.',
+  'fault.opening-narrower-than-hose':
+    'Die Stelle „{way}“ hat {area}, weniger als die {hose} des Schlauchs, und kostet {share} der Förderhöhe der Pumpe.',
+  'fault.bed-too-shallow':
+    'Die Schicht „{medium}“ ist {depth} dick, bei bis zu {speed}: nur das {layers}-Fache der Größe ihrer Stücke oder Poren.',
+  'fault.dead-chamber': 'Die {volume} von {chamber} enthalten keine Medien.',
+  'fault.no-mechanical': 'Im Filter fehlt ein mechanisches Medium.',
+  'fault.no-biological': 'Im Filter fehlt ein biologisches Medium.',
+  'fault.replaced-often': 'Die Schicht „{medium}“ setzt sich zu und muss etwa alle {often} ersetzt werden.',
+  'fault.replaced-often.at-cost':
+    'Die Schicht „{medium}“ setzt sich zu und muss etwa alle {often} ersetzt werden; das kostet etwa {cost} {currency} im Jahr.',
+  'fault.ammonium-in-salt-water':
+    'In gesalzenem Wasser hält „{medium}“ kein Ammonium und gibt das aufgenommene wieder ab.',
+  'fault.softener-in-hard-water': '„{medium}“ bewirkt bei Wasser mit {alkalinity} kaum etwas.',
+  'fault.full-before-replaced':
+    'Die Schicht „{medium}“ ist nach {lasts} erschöpft und erst nach {due} fällig; der Schmutz lässt {share} davon offen.',
+  'fault.dirt-in-biological-bed':
+    'In der Schicht „{medium}“ liegen {dirt} des zurückgehaltenen Schmutzes; der organische Kohlenstoff lässt ihren Bakterien {rate} ihrer Leistung.',
+  'fault.hose-too-long':
+    'Der {hose}, {length} lang bei {bore} Innendurchmesser, kostet {share} der Förderhöhe der Pumpe.',
+  'fault.hose-kinked': 'Knicke oder Schlaufen im {hose} kosten beim sauberen Durchfluss {head} Förderhöhe.',
+  'fault.barbs-too-narrow':
+    'Die {barbs}, {bore} weit in einem Schlauch von {hose}, kosten {share} der Förderhöhe der Pumpe.',
+  'fault.outlet-lift':
+    'Der Auslauf liegt {lift} über dem Wasserspiegel: Das Wasser wird wirklich gehoben, was {share} der Förderhöhe der Pumpe kostet.',
+  'fault.flow-small':
+    'Das Beckenwasser läuft {times}-mal in der Stunde durch, weniger als einmal (gängige Praxis, ohne Quelle).',
+  'fault.flow-large':
+    'Das Beckenwasser läuft {times}-mal in der Stunde durch: starke Strömung für Fische aus stillem Wasser (gängige Praxis, ohne Quelle).',
+  'fault.fed-more-than-carried':
+    'Das Becken erhält {fed} Futter; der Filter allein bewältigt am Tag {day} nach der Reinigung {carried} (begrenzt {bound}).',
+  'fault.oxygen-starved-outlet':
+    'Am Tag {day} nach der Reinigung verlässt das Wasser den Filter mit {oxygen} Sauerstoff.',
+  'fault.water-too-acid':
+    'Bei pH {pH} arbeiten die Bakterien mit halber Leistung oder weniger, gleich mit welchen Medien.',
+  'fault.clogs-soon': 'Schon {interval} nach der Reinigung gilt: {end}.',
+  'fault.overflow-open': '{share} des Wassers laufen schon bei sauberen Medien über „{way}“.',
+  'fault.alkalinity-runs-down':
+    'Beim jetzigen Futter verbraucht die Nitrifikation {used} Karbonathärte (als CaCO3) in der Woche; Wasserwechsel bringen höchstens {brought}.',
+  'fault.measured-differs':
+    'Die Messung „{test}“ ({state}) ergab {measured}, die Modelle sagen {computed}: {share} auseinander, mehr als ihre Unsicherheit.',
+  'fault.measured-differs.from-none':
+    'Die Messung „{test}“ ({state}) ergab {measured}, die Modelle sagen {computed}: weiter auseinander als ihre Unsicherheit.',
+  'fault.order-follows-the-water':
+    'Das Wasser trifft die Medien in der richtigen Folge: {order}, grob vor fein.',
+  'fault.little-bypass': 'Höchstens {share} des Wassers laufen an einer bestückten Stufe vorbei.',
+  'fault.claim-contradicts-itself': 'Die Angabe „{claim}“ des Herstellers widerspricht sich selbst: {detail}',
+
+  'stages.then': '{first}, dann {next}',
+  'hose.intake': 'Ansaugschlauch',
+  'hose.outlet': 'Auslaufschlauch',
+  'barbs.intake': 'Schlauchtüllen der Ansaugung',
+  'barbs.outlet': 'Schlauchtüllen des Auslaufs',
+  'bed-in-chamber': '{medium} in {chamber}',
+
+  'bound.area': 'durch die Fläche, die den Bakterien offen steht',
+  'bound.flow': 'durch den Durchfluss',
+  'bound.oxygen': 'durch den Sauerstoff, der im Wasser bleibt',
+  'bound.alkalinity': 'durch pH und Karbonathärte des Wassers',
+  'bound.nitrite': 'durch Nitrit, den zweiten Schritt der Bakterien',
+  'bound.ammonia-toxicity': 'durch freies Ammoniak bei diesem pH',
+  'bound.none': 'durch nichts',
+
+  'end.none': 'nichts ist geschehen',
+  'end.overflow': '„{place}“ läuft über, und am Becken bleiben {share} des sauberen Durchflusses',
+  'end.slows':
+    '{place} ist voll und lässt ein Drittel weniger Wasser durch, und am Becken bleiben {share} des sauberen Durchflusses',
+  'end.past-gap':
+    '{place} ist voll; von da an läuft ein Drittel des Wassers und mehr durch den Spalt daran vorbei, sodass es beim Auslitern nicht auffällt: {share} des sauberen Durchflusses kommen noch am Becken an',
+  'end.past-otherwise':
+    '{place} ist voll; von da an läuft ein Drittel des Wassers und mehr anders daran vorbei, sodass es beim Auslitern nicht auffällt: {share} des sauberen Durchflusses kommen noch am Becken an',
+};
+
+export const cureSentences: Readonly<Record<string, string>> = {
+  'cure.pump-cannot-lift': 'Den Auslauf tiefer legen oder eine Pumpe mit mehr Förderhöhe einbauen.',
+  'cure.biological-before-mechanical': 'Die mechanischen Medien an den Anfang des Wasserwegs legen.',
+  'cure.fine-before-coarse': 'Das Wasser zuerst durch das gröbere Medium führen.',
+  'cure.chemical-before-biological': 'Chemische Medien hinter die biologischen legen.',
+  'cure.bypass-past-bed':
+    'Den Spalt mit einem dünnen, herausnehmbaren Streifen aus Silikon oder geschlossenzelligem Schaum schließen.',
+  'cure.partition-leaks': 'Die Kante der Trennwand mit einem herausnehmbaren Streifen abdichten.',
+  'cure.opening-past-media':
+    'Diese Schlitze abdecken, solange das Dreifache der Ansaugfläche der Pumpe offen bleibt (gängige Praxis, ohne Quelle).',
+  'cure.opening-narrower-than-hose':
+    'Frei machen oder aufweiten, wo weder Druckwand noch Dichtung angeschnitten wird.',
+  'cure.bed-too-shallow': 'Auf {depth} Dicke bringen.',
+  'cure.bed-too-shallow.no-room':
+    'Für mehr Dicke ist kein Platz: eine eigene Kammer dafür nehmen oder die Schicht weglassen.',
+  'cure.dead-chamber': 'Den Platz nutzen oder mit Absicht leer lassen.',
+  'cure.no-mechanical': 'Ein mechanisches Medium einlegen.',
+  'cure.no-biological': 'Ein biologisches Medium einlegen.',
+  'cure.replaced-often': 'Auswaschbaren Schaumstoff an seine Stelle setzen oder gröbere Medien davor legen.',
+  'cure.ammonium-in-salt-water': 'Herausnehmen.',
+  'cure.softener-in-hard-water': 'Herausnehmen oder das Wasser vorher enthärten.',
+  'cure.full-before-replaced': 'Mehr davon nehmen oder früher ersetzen, hinter den anderen Medien.',
+  'cure.dirt-in-biological-bed': 'Davor mehr zurückhalten: eine feinere oder dickere mechanische Schicht.',
+  'cure.hose-too-long': 'Kürzen; hier gerechnet für {length}.',
+  'cure.hose-kinked': 'Den Schlauch in weiten Bögen ohne Knick verlegen.',
+  'cure.barbs-too-narrow':
+    'Tüllen einsetzen, die so weit sind wie der Schlauch, wo die Anschlüsse es zulassen.',
+  'cure.outlet-lift':
+    'Den Auslauf unter den Wasserspiegel legen; das Belüftungsloch gegen Rücklauf offen lassen.',
+  'cure.flow-small': 'Eine größere Pumpe oder ein zweiter Filter; mehr Medien helfen hier nicht.',
+  'cure.flow-large':
+    'Den Auslauf auf ein Düsenrohr verteilen oder gegen die Scheibe drehen; drosseln nur am Auslauf.',
+  'cure.fed-more-than-carried':
+    'Weniger füttern, für mehr Leistung neu bestücken oder den Rest Wänden, Pflanzen und Wasserwechseln überlassen und Ammoniak und Nitrit messen.',
+  'cure.oxygen-starved-outlet':
+    'Früher reinigen, den Durchfluss erhöhen oder den Auslauf den Wasserspiegel bewegen lassen.',
+  'cure.water-too-acid':
+    'Karbonathärte messen; langsam anheben, wenn die Tiere nicht aus weichem, saurem Wasser stammen, das seine eigenen, langsamen Bakterien hat.',
+  'cure.clogs-soon':
+    'Mehr Fläche oder ein gröberes Medium dort, wo der Schmutz hängen bleibt; ein Vorfilter, der leicht zu erreichen ist.',
+  'cure.overflow-open':
+    'Davor ein gröberes oder dünneres Medium verwenden; den Notüberlauf nie verschließen.',
+  'cure.alkalinity-runs-down':
+    'Karbonathärte wöchentlich messen; mehr Wasser wechseln oder puffern, bevor der pH fällt.',
+  'cure.measured-differs':
+    'Die Messung wiederholen; dann suchen, was die Beschreibung auslässt: Belag im Schlauch, ein verschlissener Rotor, ein nicht gemessener Spalt.',
+  'cure.order-follows-the-water': 'Die Reihenfolge beibehalten.',
+  'cure.little-bypass': 'Die Abdichtung so lassen.',
+  'cure.claim-contradicts-itself':
+    'Beim Hersteller nachfragen, was gemeint ist; bis dahin gilt, was hier gemessen oder gerechnet wurde.',
+
+  'weighed.cure': '{cure} {weighed}',
+  'weighed.gained': 'Gewonnen: {changes}.',
+  'weighed.given-up': 'Aufgegeben: {changes}.',
+  'weighed.loses': 'Für sich allein kostet das hier mehr, als es bringt: siehe die Pläne.',
+  'weighed.nothing': 'Für sich allein bringt das hier unter dem Strich nichts: siehe die Pläne.',
+  'weighed.either': 'Abwägen, was dieses Becken nötiger hat.',
+  'weighed.gains': 'Unter dem Strich bringt es mehr, als es kostet.',
+  'weighed.feed.more': '{percent} % mehr bewältigtes Futter',
+  'weighed.feed.less': '{percent} % weniger bewältigtes Futter',
+  'weighed.feed.from-none': 'bewältigtes Futter, wo keines ist',
+  'weighed.flow.more': '{percent} % mehr Durchfluss',
+  'weighed.flow.less': '{percent} % weniger Durchfluss',
+  'weighed.flow.from-none': 'Durchfluss, wo keiner ist',
+  'weighed.interval': 'Reinigungsabstand {after} statt {before}',
+};

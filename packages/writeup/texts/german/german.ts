@@ -1,0 +1,51 @@
+import type { Language } from '@fettle/engine/wording/language.ts';
+import { assumedNames } from './assumed.ts';
+import { buildSentences } from './build.ts';
+import { cardSentences } from './cards.ts';
+import { careSentences } from './care.ts';
+import { cautionSentences } from './cautions.ts';
+import { claimSentences, drawingSentences, planStepSentences, warningSentences } from './engine.ts';
+import { figureSentences } from './figures.ts';
+import { filterNames } from './filters.ts';
+import { cureSentences, faultSentences } from './findings.ts';
+import { mediaNames } from './media.ts';
+import { quoteSentences } from './quote.ts';
+import { sheetSentences } from './sheet.ts';
+import { talkSentences } from './talk.ts';
+
+/** German, without address to anybody: what is done stands in the infinitive. */
+export const german: Language = {
+  code: 'de',
+  itself: 'Deutsch',
+  direction: 'ltr',
+  sentences: {
+    ...faultSentences,
+    ...cureSentences,
+    ...warningSentences,
+    ...claimSentences,
+    ...drawingSentences,
+    ...planStepSentences,
+    ...sheetSentences,
+    ...figureSentences,
+    ...cautionSentences,
+    ...buildSentences,
+    ...quoteSentences,
+    ...careSentences,
+    ...cardSentences,
+    ...talkSentences,
+  },
+  names: { ...mediaNames, ...filterNames, ...assumedNames },
+  marks: {
+    decimal: ',',
+    to: 'bis',
+    and: 'und',
+    beyond: 'mehr als ein Jahr',
+    times: {
+      year: ['Jahr', 'Jahre'],
+      day: ['Tag', 'Tage'],
+      hour: ['Stunde', 'Stunden'],
+      minute: ['Minute', 'Minuten'],
+      second: ['Sekunde', 'Sekunden'],
+    },
+  },
+};

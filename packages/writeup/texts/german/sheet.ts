@@ -1,0 +1,90 @@
+/** Sätze des Datenblatts: was vorgefunden, was getan wurde, was er jetzt leistet. */
+export const sheetSentences: Readonly<Record<string, string>> = {
+  'sheet.title': '{filter}',
+  'sheet.subtitle': 'Befund und jetzige Leistung: {family}, für ein Becken mit {volume}.',
+  'sheet.description':
+    '{filter}, geöffnet, durchgesehen, gemessen und neu bestückt: Werte in metrischen und US-Einheiten.',
+  'sheet.foot': '{filter}{number}. Ausgabe der Modelle: {edition}.',
+  'sheet.number': ', Auftrag {number}',
+
+  'summary.found.timed.none': '{filter} ({family}) kam mit {flow} an und hatte keinen Mangel.',
+  'summary.found.timed.one': '{filter} ({family}) kam mit {flow} an und hatte einen Mangel: {worst}.',
+  'summary.found.timed.many':
+    '{filter} ({family}) kam mit {flow} an und hatte {count} Mängel, der schwerste: {worst}.',
+  'summary.found.computed.none': '{filter} ({family}) wurde geöffnet; ein Mangel fand sich nicht.',
+  'summary.found.computed.one': '{filter} ({family}) wurde geöffnet; es fand sich ein Mangel: {worst}.',
+  'summary.found.computed.many':
+    '{filter} ({family}) wurde geöffnet; es fanden sich {count} Mängel, der schwerste: {worst}.',
+  'summary.changed.nothing': 'Verändert wurde bisher nichts.',
+  'summary.changed.planned.free':
+    'Mit dem, was darin ist, lässt er sich ohne Materialkosten in Ordnung bringen.',
+  'summary.changed.planned.bought': 'Für {cost} an Medien und Teilen lässt er sich in Ordnung bringen.',
+  'summary.changed.left.free': 'Mit dem, was darin war, wurde er ohne Materialkosten in Ordnung gebracht.',
+  'summary.changed.left.bought': 'Für {cost} an Medien und Teilen wurde er in Ordnung gebracht.',
+  'summary.now.found':
+    'So wie er ist, sollten sauber {flow} fließen; {day} nach einer Reinigung bewältigt er {feed} Trockenfutter, das entspricht einem Becken von {heavy} bei schwerem bis {light} bei leichtem Besatz.',
+  'summary.now.planned':
+    'Danach sollten sauber {flow} fließen; {day} nach einer Reinigung würde er {feed} Trockenfutter bewältigen, das entspricht einem Becken von {heavy} bei schwerem bis {light} bei leichtem Besatz.',
+  'summary.now.left':
+    'Jetzt sollten sauber {flow} fließen; {day} nach einer Reinigung bewältigt er {feed} Trockenfutter, das entspricht einem Becken von {heavy} bei schwerem bis {light} bei leichtem Besatz.',
+
+  'figure.flow': 'Durchfluss am Becken, sauber',
+  'figure.feed': 'Trockenfutter, das er bewältigt',
+  'figure.interval': 'bis zur nächsten Reinigung',
+  'figure.bypass': 'des Wassers laufen an den mechanischen Medien vorbei',
+  'figure.before': 'vorgefunden {before}',
+  'figure.as-before': 'wie vorgefunden',
+  'doubt.computed':
+    'Werte hinter ± sind Unsicherheiten: 95 von 100 solchen Bereichen enthalten den wahren Wert. Gerechnete Durchflüsse gelten als auf 15 % genau (aus Erfahrung, nicht nachgeschlagen); die Bereiche der anderen gerechneten Werte sind noch nicht bestimmt, sie sind deshalb auf zwei Ziffern gerundet.',
+  'doubt.interval': 'Diese Zeit ist auf einen Faktor drei nach oben und unten genau.',
+  'doubt.carries':
+    'Der Bereich dieses Werts ist noch nicht bestimmt: Er dient als Anhalt; entscheiden müssen Messungen von Ammoniak und Nitrit.',
+
+  'heading.water-path': 'Der Weg des Wassers',
+  'drawing.found': 'Wie vorgefunden: ein Schnitt durch den Filter mit dem Wasser darin.',
+  'drawing.before-after':
+    'Vorher und nachher in einem Maßstab: ein Schnitt durch den Filter mit dem Wasser darin.',
+  'path.found': 'Wie vorgefunden: {path}',
+  'path.planned': 'Wie geplant: {path}',
+  'path.left': 'Wie übergeben: {path}',
+  'path.misses': 'Jetzt laufen {mechanical} des Wassers an den mechanischen Medien vorbei.',
+
+  'heading.findings': 'Befund',
+  'heading.strengths': 'Was in Ordnung ist',
+  'findings.none': 'Es fand sich kein Mangel, der etwas Nennenswertes kostet.',
+  'finding.numbered': '{number}. {severity}, {place}.',
+  'finding.cure': 'Abhilfe: {cure}',
+  'severity.grave': 'Schwer',
+  'severity.marked': 'Deutlich',
+  'severity.slight': 'Leicht',
+  'table.effects': 'Was die Abhilfe bei jedem Mangel für sich bewirkt, {day} nach Reinigung aller Schichten',
+  'effect.from-to': '{before} → {after}',
+  'effect.same': 'bleibt {value}',
+
+  'heading.changes.planned': 'Was geändert werden soll',
+  'heading.changes.left': 'Was geändert wurde',
+  'changes.why.planned':
+    'Jede Änderung folgt aus einem Mangel oben; was im Filter gut ist, wird wieder verwendet.',
+  'changes.why.left':
+    'Jede Änderung folgt aus einem Mangel oben; was im Filter gut war, wurde wieder verwendet.',
+  'changes.added.planned': 'Hinein kommen: {media}.',
+  'changes.added.left': 'Hinein kamen: {media}.',
+  'changes.removed.planned': 'Heraus kommen: {media}.',
+  'changes.removed.left': 'Heraus kamen: {media}.',
+  'changes.order.planned': 'Das Wasser soll die Medien in anderer Folge treffen: {media}.',
+  'changes.order.left': 'Das Wasser trifft die Medien jetzt in anderer Folge: {media}.',
+  'alteration.made': '{says}',
+  'alteration.to-bore': '{says}, auf {size} Innendurchmesser',
+  'alteration.to-length': '{says}, auf je {size}',
+  'table.packing': 'Bestückung in der Folge des Wassers',
+  'chamber.empty': 'leer',
+  'bed.of-depth': '{depth} {medium}',
+
+  'heading.media': 'Medien',
+  'media.none': 'Im Filter sind keine Medien.',
+  'table.media': 'Medien in der Folge, in der das Wasser sie trifft',
+  'medium.with-stage': '{medium}, {stage}',
+  'price.there': 'war da',
+  'media.total': 'zusammen',
+  'media.dry-mass': 'Volumen sind Schüttvolumen mit den Poren; Massen sind trocken.',
+};
