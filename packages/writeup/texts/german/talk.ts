@@ -11,6 +11,7 @@ export const talkSentences: Readonly<Record<string, string>> = {
   'column.from': 'ab',
   'column.lasts': 'Dauer',
 
+  'heading.talk-facts': 'Die Fakten',
   'heading.talk-filter': 'Der Filter',
   'heading.talk-as-found': 'Wie er ankam',
   'heading.talk-opened': 'Geöffnet: der Weg des Wassers',
