@@ -58,10 +58,9 @@ const fieldFact = (writer: Writer, path: string): Fact => {
     const { family } = writer.source.document.filter;
     return { name: familyById(family)?.measurements.find((one) => one.key === of)?.label ?? path };
   }
-  const name = { name: schemaLabel(writer, path) };
-  return kind === 'hoses' && key !== ''
-    ? said('field.of-hose', { hose: said(`hose.${of}`), field: name })
-    : name;
+  // What stands behind a colon or a semicolon helps who fills it in, not who reads it.
+  const field = writer.name(schemaLabel(writer, path)).replace(/[:;].*$/, '');
+  return kind === 'hoses' && key !== '' ? said('field.of-hose', { hose: said(`hose.${of}`), field }) : field;
 };
 
 const otherCurrency = /^(.*); the number for pounds sterling taken for ([A-Z]{3})$/;

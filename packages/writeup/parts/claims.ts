@@ -21,7 +21,7 @@ export const claimsPart = (writer: Writer): readonly Block[] => {
         { head: writer.say('column.why'), align: 'left', share: 2.2 },
       ],
       rows: claims.map((claim) => [
-        `“${claim.says}”`,
+        writer.say('claim.verbatim', { text: claim.says }),
         writer.say(`verdict.${claim.verdict}`),
         claimText(writer, claim),
       ]),

@@ -6,6 +6,7 @@ export const claimSentences: Readonly<Record<string, string>> = {
   'claim.number-unclear': '“{text}” may have a decimal sign or a sign for thousands.',
   'claim.unclear': '“{text}” cannot be read as one quantity.',
 
+  'claim.verbatim': '“{text}”',
   'claim.quoted': '"{text}"',
   'claim.quoted-before': '"{text}" (said before)',
   'claim.pair.same': '{first} and {second} are the same within rounding.',

@@ -27,6 +27,7 @@ export const claimSentences: Readonly<Record<string, string>> = {
   'claim.number-unclear': '„{text}“ kann ein Dezimalzeichen oder ein Tausenderzeichen enthalten.',
   'claim.unclear': '„{text}“ lässt sich nicht als eine Größe lesen.',
 
+  'claim.verbatim': '„{text}“',
   'claim.quoted': '„{text}“',
   'claim.quoted-before': '„{text}“ (vorher angegeben)',
   'claim.pair.same': '{first} und {second} sind bis auf das Runden gleich.',

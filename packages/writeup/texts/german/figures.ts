@@ -13,7 +13,7 @@ export const figureSentences: Readonly<Record<string, string>> = {
   'table.measured': 'Gestoppte Füllungen',
   'state.as-found': 'wie vorgefunden',
   'state.clean-empty': 'sauber, ohne Medien',
-  'state.cleaned-original': 'gereinigt, bestückt wie vorher',
+  'state.cleaned-original': 'gereinigt mit der alten Bestückung',
   'state.as-left': 'wie übergeben',
   'difference.more': '{by} mehr, mehr als die Streuung der Läufe',
   'difference.less': '{by} weniger, mehr als die Streuung der Läufe',

@@ -129,6 +129,6 @@ export const filterNames: Readonly<Record<string, string>> = {
   displacement: 'Verdrängung',
   'as-found': 'wie vorgefunden',
   'clean-empty': 'sauber, ohne Medien',
-  'cleaned-original': 'gereinigt, bestückt wie vorher',
+  'cleaned-original': 'gereinigt mit der alten Bestückung',
   'as-left': 'wie übergeben',
 };

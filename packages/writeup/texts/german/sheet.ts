@@ -35,7 +35,7 @@ export const sheetSentences: Readonly<Record<string, string>> = {
   'figure.before': 'vorgefunden {before}',
   'figure.as-before': 'wie vorgefunden',
   'doubt.computed':
-    'Werte hinter ± sind Unsicherheiten: 95 von 100 solchen Bereichen enthalten den wahren Wert. Gerechnete Durchflüsse gelten als auf 15 % genau (aus Erfahrung, nicht nachgeschlagen); die Bereiche der anderen gerechneten Werte sind noch nicht bestimmt, sie sind deshalb auf zwei Ziffern gerundet.',
+    'Werte hinter ± sind Unsicherheiten: 95 von 100 solchen Bereichen enthalten den wahren Wert. Gerechnete Durchflüsse gelten als auf 15 % genau (im Fach bekannt, nicht nachgeschlagen); die Bereiche der anderen gerechneten Werte sind noch nicht bestimmt, sie sind deshalb auf zwei Ziffern gerundet.',
   'doubt.interval': 'Diese Zeit ist auf einen Faktor drei nach oben und unten genau.',
   'doubt.carries':
     'Der Bereich dieses Werts ist noch nicht bestimmt: Er dient als Anhalt; entscheiden müssen Messungen von Ammoniak und Nitrit.',
