@@ -46,9 +46,7 @@ test('a page shows all of itself with scripts off, asks nothing of any server, a
   expect(await page.getByRole('img').first().isVisible()).toBe(true);
   expect(asked.filter((url) => !url.startsWith('about:') && !url.startsWith('data:'))).toEqual([]);
   await page.emulateMedia({ media: 'print' });
-  const printed = await page.screenshot({ type: 'png', clip: { x: 0, y: 0, width: 4, height: 4 } });
-  const { default: sharp } = await import('sharp');
-  const { data } = await sharp(printed).removeAlpha().raw().toBuffer({ resolveWithObject: true });
-  expect([...data]).toEqual(Array.from({ length: data.length }, () => 255));
+  expect(await page.evaluate('getComputedStyle(document.body).backgroundColor')).toBe('rgb(255, 255, 255)');
+  expect(await page.evaluate('getComputedStyle(document.body).color')).toBe('rgb(0, 0, 0)');
   await context.close();
 });
