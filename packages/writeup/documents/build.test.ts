@@ -48,6 +48,18 @@ describe('the build sheet', () => {
     expect(placeOf(blocks, 'build-leak-steps')).toBeGreaterThan(-1);
   });
 
+  it('keeps a third of the living media where media are bought or taken out, and says nothing of it otherwise', () => {
+    const steps = (source: Parameters<typeof build>[0]): string =>
+      build(source)
+        .blocks.flatMap((block) => (block.id === 'build-pack-steps' && 'items' in block ? block.items : []))
+        .join(' ');
+    const { packing, ...document } = demoDocument('tall-drum');
+    const planned = (changed: object) => sourceOf({ ...document, packing, planned: { packing: changed } });
+    expect(steps(demoSource('tall-drum', 'planned'))).toContain('at least a third');
+    expect(steps(planned({ ...packing, 'basket-3': [] }))).toContain('at least a third');
+    expect(steps(planned({ ...packing }))).not.toContain('at least a third');
+  });
+
   it('packs the lowest basket first', () => {
     const { blocks } = build(demoSource('everything-wrong', 'planned'));
     const steps = blocks.flatMap((block) =>

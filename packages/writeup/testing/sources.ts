@@ -111,9 +111,16 @@ const repacks: Readonly<Record<DemoName, NonNullable<JobDocument['planned']>>> =
   },
 };
 
-/** A demo as it comes, with a re-pack planned, or with one built. */
+const madeSources = new Map<string, WriteUpSource>();
+
+/** A demo as it comes, with a re-pack planned, or with one built; each is assessed once. */
 export const demoSource = (name: DemoName, state: 'found' | 'planned' | 'left' = 'found'): WriteUpSource => {
+  const key = `${name} ${state}`;
+  const made = madeSources.get(key);
+  if (made !== undefined) return made;
   const document = demoDocument(name);
-  if (state === 'found') return sourceOf(document);
-  return sourceOf({ ...document, [state === 'planned' ? 'planned' : 'asLeft']: repacks[name] });
+  const packed = state === 'planned' ? { planned: repacks[name] } : { asLeft: repacks[name] };
+  const source = sourceOf(state === 'found' ? document : { ...document, ...packed });
+  madeSources.set(key, source);
+  return source;
 };

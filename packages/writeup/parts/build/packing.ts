@@ -3,6 +3,7 @@ import { placedBeds } from '@fettle/drawing/placedBeds.ts';
 import { sectionDrawing } from '@fettle/drawing/sectionDrawing.ts';
 import type { Theme } from '@fettle/drawing/tokens.ts';
 import type { Chamber } from '@fettle/engine/families/layout.ts';
+import { volumesOf } from '@fettle/engine/planning/candidates.ts';
 import type { Block } from '../../content/document.ts';
 import { cutList } from '../../cuts/cutList.ts';
 import { cautionBlocks } from '../cautions.ts';
@@ -11,6 +12,9 @@ import { length, mass, volume } from '../quantities.ts';
 import { lastState, tense, type Writer } from '../writer.ts';
 import { inHandOrder, isUpright } from './handOrder.ts';
 import type { Stage } from './stage.ts';
+
+/** Less than this is what rounding depths to tenths of a millimetre takes off a bed, m³. */
+const NEGLIGIBLE_M3 = 1e-5;
 
 const packedOf = (writer: Writer) => {
   const { model, assessment } = lastState(writer.source);
@@ -69,6 +73,18 @@ const drawingBlock = (writer: Writer, name: 'build-section' | 'build-row'): Bloc
   };
 };
 
+/** Whether media are bought, or some of what was in it comes out: bacteria go with it. */
+const replacesMedia = ({ source }: Writer): boolean => {
+  const { found, after } = source;
+  if (after === undefined) return false;
+  const held = volumesOf(found.assessment.layout.chambers, found.model.packing);
+  const wanted = volumesOf(after.assessment.layout.chambers, after.model.packing);
+  const comesOut = [...held].some(
+    ([medium, volumeM3]) => (wanted.get(medium) ?? 0) < volumeM3 - NEGLIGIBLE_M3,
+  );
+  return comesOut || changeCost(source).purchases.length > 0;
+};
+
 /** Chambers one after another, with the packed filter and a small picture of each step. */
 export const packStage = (writer: Writer): Stage => ({
   id: 'build-pack',
@@ -76,7 +92,7 @@ export const packStage = (writer: Writer): Stage => ({
   steps: [
     ...readyingSteps(writer),
     ...inHandOrder(packedOf(writer).layout).map((chamber) => chamberStep(writer, chamber)),
-    ...(changeCost(writer.source).purchases.length > 0 ? [writer.say('step.keep-third')] : []),
+    ...(replacesMedia(writer) ? [writer.say('step.keep-third')] : []),
   ],
   after: [drawingBlock(writer, 'build-row')],
 });
