@@ -1,4 +1,4 @@
-import { existsSync, mkdirSync, writeFileSync } from 'node:fs';
+import { existsSync, mkdirSync, renameSync, rmSync, writeFileSync } from 'node:fs';
 import { dirname, resolve } from 'node:path';
 import { badInput } from './exits.ts';
 import { fileErrorCode, fileReason, shownName } from './fileReasons.ts';
@@ -39,8 +39,20 @@ export const writeNewFile = (file: string, content: string | Uint8Array): void =
   attempt(file, () => writeFileSync(file, content, { flag: 'wx' }));
 };
 
-/** Writes a file that the program makes anew each time. */
+/** Writes beside the file first: whoever ends the program on the way finds the file as it was, or whole. */
+const replaceFile = (file: string, content: string | Uint8Array): void => {
+  const part = `${file}.part-${process.pid}`;
+  try {
+    writeFileSync(part, content);
+    renameSync(part, file);
+  } catch (error) {
+    rmSync(part, { force: true });
+    throw error;
+  }
+};
+
+/** Writes a file that the program makes anew each time; it is never there in part. */
 export const writeMadeFile = (file: string, content: string | Uint8Array): void => {
   makeFolders(file);
-  attempt(file, () => writeFileSync(file, content));
+  attempt(file, () => replaceFile(file, content));
 };

@@ -14,7 +14,9 @@ interface Made {
 
 /** A document with the language and the foot that all documents of a job have. */
 export const documentOf = (writer: Writer, { drawings = {}, ...made }: Made): Document => {
-  const number = writer.source.document.job?.number;
+  const { job, writeUp } = writer.source.document;
+  const number = job?.number;
+  const by = writeUp?.by;
   return {
     ...made,
     language: writer.language.code,
@@ -22,6 +24,7 @@ export const documentOf = (writer: Writer, { drawings = {}, ...made }: Made): Do
     foot: writer.say('sheet.foot', {
       filter: filterName(writer),
       number: number === undefined ? '' : writer.say('sheet.number', { number }),
+      by: by === undefined ? '' : writer.say('sheet.by', { by }),
       edition: lastState(writer.source).assessment.edition,
     }),
     drawings,

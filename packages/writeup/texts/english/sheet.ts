@@ -3,7 +3,8 @@ export const sheetSentences: Readonly<Record<string, string>> = {
   'sheet.title': '{filter}',
   'sheet.subtitle': 'What was found and what it does now: {family}, for a tank of {volume}.',
   'sheet.description': '{filter}, opened, followed, measured and re-packed: figures in metric and US units.',
-  'sheet.foot': '{filter}{number}. Model edition {edition}.',
+  'sheet.foot': '{filter}{number}{by}. Model edition {edition}.',
+  'sheet.by': ', by {by}',
   'sheet.number': ', job {number}',
 
   'summary.found.timed.none': '{filter}, a {family}, came in giving {flow}, and nothing was wrong with it.',

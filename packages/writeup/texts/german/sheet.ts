@@ -4,7 +4,8 @@ export const sheetSentences: Readonly<Record<string, string>> = {
   'sheet.subtitle': 'Befund und jetzige Leistung: {family}, für ein Becken mit {volume}.',
   'sheet.description':
     '{filter}, geöffnet, durchgesehen, gemessen und neu bestückt: Werte in metrischen und US-Einheiten.',
-  'sheet.foot': '{filter}{number}. Ausgabe der Modelle: {edition}.',
+  'sheet.foot': '{filter}{number}{by}. Ausgabe der Modelle: {edition}.',
+  'sheet.by': ', von {by}',
   'sheet.number': ', Auftrag {number}',
 
   'summary.found.timed.none': '{filter} ({family}) kam mit {flow} an und hatte keinen Mangel.',
