@@ -25,7 +25,7 @@ const complaint = (result: ReturnType<NodeCompiler['compile']>): string => {
 
 /** Width of the text on the narrower paper, and the most height that a drawing takes of a page, mm. */
 const textWidth = 174;
-const tallest: Readonly<Record<DrawingBlock['width'], number>> = { full: 160, half: 140, true: 250 };
+const tallest: Readonly<Record<DrawingBlock['width'], number>> = { full: 152, half: 140, true: 250 };
 
 /** A drawing is not set smaller than this for the sake of its height: its letters would be lost. */
 const leastShare = 0.6;

@@ -18,12 +18,6 @@ export const assumedNames: Readonly<Record<string, string>> = {
     'loose-fitting baskets leave about 0.5 mm (0.02 in) all round; from memory',
   'about a centimetre stays free under the head; from memory':
     'about 1 cm (0.4 in) stays free under the head; from memory',
-  'feet of about 15 mm keep the lowest basket off the floor; from memory':
-    'feet of about 15 mm (0.6 in) keep the lowest basket off the floor; from memory',
-  'the way down is usually a little wider than a 16 mm hose; from memory':
-    'the way down is usually a little wider than a hose of 16 mm (5/8 in); from memory',
-  'partitions usually end about 15 mm above the floor; from memory':
-    'partitions usually end about 15 mm (0.6 in) above the floor; from memory',
   'a partition without a seal leaves about half a millimetre; from memory':
     'a partition without a seal leaves about 0.5 mm (0.02 in); from memory',
   'a pad that slides in its rails leaves about a millimetre; from memory':

@@ -13,8 +13,8 @@ export const buildSentences: Readonly<Record<string, string>> = {
   'build.lead.left':
     'Wie er gebaut wurde: was besorgt und geschnitten wurde, und die Schritte, mit denen er wieder so gebaut wird.',
 
-  'heading.build-parts': 'Zu besorgen',
-  'table.parts-to-get': 'Medien und Teile',
+  'heading.build-parts': 'Teile und Medien',
+  'table.parts-to-get': 'Was gekauft wird',
   'build.parts.none': 'Zu kaufen ist nichts: Was im Filter ist, genügt.',
   'build.parts.sold':
     'Medien sind in Zehntellitern ({step}) gezählt, wie sie verkauft werden (gängige Praxis, ohne Quelle).',
@@ -52,7 +52,7 @@ export const buildSentences: Readonly<Record<string, string>> = {
   'cut.from.there': '{what}, aus dem Filter',
   'cut.from.both': '{what}, neu oder aus dem Filter',
   'build.cuts.foam':
-    'Schaumstoff wird nach jeder Seite {over} größer geschnitten als seine Kammer, damit er sich an den Wänden hält (3 mm bis 5 mm; gängige Praxis, ohne Quelle); die gestrichelte Linie ist die Kammer.',
+    'Schaumstoff wird nach jeder Seite {over} größer geschnitten als seine Kammer, damit er sich an den Wänden hält (3 bis 5 mm (0,12 bis 0,20 in): gängige Praxis, ohne Quelle); die gestrichelte Linie ist die Kammer.',
   'build.cuts.slot':
     'Für einen Schlitz wird er breiter, nicht höher geschnitten: Über der Auslaufkante liefe das Wasser um ihn herum.',
   'build.cuts.fibre': 'Matten und Watte werden auf den Umriss der Kammer geschnitten.',

@@ -85,7 +85,7 @@ export const drawingSentences: Readonly<Record<string, string>> = {
   'section.empty': 'leer',
   'section.bed': '{medium}, {depth}, {chamber}',
   'section.stage': '{letter} {stage}',
-  'section.stages': '{stages}; gezählt, wie das Wasser sie trifft',
+  'section.stages': '{stages}; gezählt nach dem Wasser',
   'section.length': '{measurement} {length}',
   'section.water': 'Wasser; Breite nach dem Anteil am Durchfluss',
   'section.water-not-reckoned': 'Wasser; Anteile nicht gerechnet',

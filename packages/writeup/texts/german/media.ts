@@ -4,8 +4,8 @@ export const mediaNames: Readonly<Record<string, string>> = {
   biological: 'biologisch',
   chemical: 'chemisch',
 
-  '# ppi foam': 'Schaumstoff # ppi',
-  '# ppi foam block': 'Schaumstoffblock # ppi',
+  '# ppi foam': 'Schaum # ppi',
+  '# ppi foam block': 'Schaumblock # ppi',
   'loose floss': 'lockere Filterwatte',
   'packed floss': 'gestopfte Filterwatte',
   'coarse bonded pad': 'grobe Filtermatte',

@@ -29,14 +29,14 @@ export const sheetSentences: Readonly<Record<string, string>> = {
   'summary.now.left':
     'Jetzt sollten sauber {flow} fließen; {day} nach einer Reinigung bewältigt er {feed} Trockenfutter, das entspricht einem Becken von {heavy} bei schwerem bis {light} bei leichtem Besatz.',
 
-  'figure.flow': 'Durchfluss am Becken, sauber',
+  'figure.flow': 'Durchfluss, sauber',
   'figure.feed': 'Trockenfutter, das er bewältigt',
   'figure.interval': 'bis zur nächsten Reinigung',
-  'figure.bypass': 'des Wassers laufen an den mechanischen Medien vorbei',
+  'figure.bypass': 'an mechanischen Medien vorbei',
   'figure.before': 'vorgefunden {before}',
   'figure.as-before': 'wie vorgefunden',
   'doubt.computed':
-    'Werte hinter ± sind Unsicherheiten: 95 von 100 solchen Bereichen enthalten den wahren Wert. Gerechnete Durchflüsse gelten als auf 15 % genau (im Fach bekannt, nicht nachgeschlagen); die Bereiche der anderen gerechneten Werte sind noch nicht bestimmt, sie sind deshalb auf zwei Ziffern gerundet.',
+    'Hinter ± steht die Unsicherheit: 95 von 100 solchen Bereichen enthalten den wahren Wert. Gerechnete Durchflüsse gelten als auf 15 % genau (im Fach bekannt, nicht nachgeschlagen); die Bereiche anderer gerechneter Werte sind noch nicht bestimmt, daher zwei Ziffern.',
   'doubt.interval': 'Diese Zeit ist auf einen Faktor drei nach oben und unten genau.',
   'doubt.carries':
     'Der Bereich dieses Werts ist noch nicht bestimmt: Er dient als Anhalt; entscheiden müssen Messungen von Ammoniak und Nitrit.',
