@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { Block, Document } from '../content/document.ts';
 import { dayAfter } from '../parts/care/calendar.ts';
-import { demoDocument, demoSource, sourceOf } from '../testing/sources.ts';
+import { demoDocument, demoNames, demoSource, sourceOf } from '../testing/sources.ts';
 import { writeUpDocument } from '../writeUp.ts';
 
 const careOf = (source: Parameters<typeof writeUpDocument>[0]): Document =>
@@ -38,6 +38,13 @@ describe('the care plan', () => {
     const carbon = rows.find(([bed]) => bed?.includes('carbon'));
     expect(carbon?.[1]).toBe('replace');
     expect(carbon?.[2]).toMatch(/after .*, whatever it looks like/);
+  });
+
+  it('names one time for what is replaced: that of its clogging or of its end, whichever comes first', () => {
+    for (const name of demoNames)
+      for (const state of ['found', 'planned'] as const)
+        for (const [, care, when] of rowsOf(careOf(demoSource(name, state)), 'care-beds'))
+          if (care === 'replace') expect(when?.split(';'), `${name} ${state}: ${when}`).toHaveLength(1);
   });
 
   it('dates the water tests from the day of return, and leaves the dates open where none is known', () => {

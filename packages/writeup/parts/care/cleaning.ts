@@ -7,25 +7,35 @@ import { cautionBlocks, mediaCautions } from '../cautions.ts';
 import { duration } from '../quantities.ts';
 import { heading, lastState, paragraph, placeIn, type Writer } from '../writer.ts';
 
-/** What is done to a bed: replaced, pressed out, or swished. */
-const careText = (writer: Writer, { medium: id }: BedState): string => {
+const isReplaced = (writer: Writer, { medium: id }: BedState): boolean => {
   const medium = lastState(writer.source).model.media[id]!;
-  if (medium.care === 'replace' || medium.stage === 'chemical') return writer.say('care.replace');
-  return writer.say(medium.stage === 'mechanical' ? 'care.press' : 'care.swish');
+  return medium.care === 'replace' || medium.stage === 'chemical';
 };
 
-/** When a bed wants it: by its clogging, by its life, by what it has taken up; else by its looks. */
-const whenText = (writer: Writer, bed: BedState): string => {
+/** What is done to a bed: replaced, pressed out, or swished. */
+const careText = (writer: Writer, bed: BedState): string => {
+  if (isReplaced(writer, bed)) return writer.say('care.replace');
+  return writer.say(bed.stage === 'mechanical' ? 'care.press' : 'care.swish');
+};
+
+/** Time after which a bed is replaced whatever its state: its life is over, or it has taken up what it can, s. */
+const endOf = (writer: Writer, bed: BedState): number => {
   const { model, assessment } = lastState(writer.source);
-  const { cleaning } = assessment;
-  const life = model.media[bed.medium]!.lifeS?.value;
-  const lasts = assessment.chemical.find((one) => one.bed === bed.id)?.lastsS;
-  const ends = [life, lasts].filter((time) => time !== undefined && Number.isFinite(time)) as number[];
+  const life = model.media[bed.medium]!.lifeS?.value ?? Infinity;
+  return Math.min(life, assessment.chemical.find((one) => one.bed === bed.id)?.lastsS ?? Infinity);
+};
+
+/** When a bed wants it: by its clogging or by its end, whichever comes first; else by its looks. */
+const whenText = (writer: Writer, bed: BedState): string => {
+  const { cleaning } = lastState(writer.source).assessment;
+  const endS = endOf(writer, bed);
+  const isEachTime = cleaning.cleanedEachTime.includes(bed.id) && !cleaning.beyond && cleaning.timeS < endS;
   const texts = [
-    ...(cleaning.cleanedEachTime.includes(bed.id) && !cleaning.beyond
-      ? [writer.say('care.each-time', { interval: duration(cleaning.timeS) })]
+    ...(isEachTime ? [writer.say('care.each-time', { interval: duration(cleaning.timeS) })] : []),
+    // What is new at each cleaning does not get old.
+    ...(Number.isFinite(endS) && !(isEachTime && isReplaced(writer, bed))
+      ? [writer.say('care.after', { time: duration(endS) })]
       : []),
-    ...(ends.length > 0 ? [writer.say('care.after', { time: duration(Math.min(...ends)) })] : []),
   ];
   return texts.length === 0 ? writer.say('care.when-dirty') : texts.join('; ');
 };

@@ -31,7 +31,7 @@ export const talkSentences: Readonly<Record<string, string>> = {
   'talk.timed': '{state}: {flow}; {runs} runs into {vessel}.',
   'talk.chamber': '{chamber}: {media}.',
   'talk.altered': '{item}.',
-  'talk.cuts': 'The cut list has {count} lines; the build sheet draws each to scale.',
+  'talk.cuts': 'Lines in the cut list: {count}; the build sheet draws each to scale.',
   'talk.leak':
     'It stands on dry paper, full and running, for 30 minutes (common practice, no source); any damp fails it.',
   'talk.clean.found': 'Clean, and packed as it is, {flow} should flow; that is computed.',
