@@ -13,6 +13,10 @@ const mediumName = (document: unknown, id: string): string | undefined => {
 const alterationName = (_: unknown, id: string): string | undefined =>
   Object.hasOwn(alterationKinds, id) ? alterationKinds[id]?.says : undefined;
 
+/** A language by its own name for itself. */
+const languageName = (_: unknown, tag: string): string | undefined =>
+  new Intl.DisplayNames([tag], { type: 'language' }).of(tag);
+
 /** Fields that hold short names of things that have names in words, and who knows them. */
 const known: Readonly<Record<string, (document: unknown, id: string) => string | undefined>> = {
   family: (_, id) => familyById(id)?.name,
@@ -22,10 +26,12 @@ const known: Readonly<Record<string, (document: unknown, id: string) => string |
   permitted: alterationName,
   forbidden: alterationName,
   made: alterationName,
+  language: languageName,
 };
 
 /**
- * The name in words of what a field holds by its short name: a medium, a kind of filter, an alteration.
+ * The name in words of what a field holds by its short name: a medium, a kind of filter, an alteration, a
+ * language.
  *
  * @param field the field's own name, or that of the list in which the value stands
  * @returns undefined where the field holds nothing of the kind, or nobody knows the short name

@@ -128,7 +128,7 @@ export const buildSentences: Readonly<Record<string, string>> = {
 
   'heading.build-close': 'Schließen',
   'step.close.canister':
-    'Den Kopf aufsetzen, die Verschlüsse gleichmäßig von Hand schließen und den Ring auf eine gequetschte Stelle absehen.',
+    'Den Kopf aufsetzen, die Verschlüsse gleichmäßig von Hand schließen und den Ring ringsum auf Quetschstellen prüfen.',
   'step.close.hanging': 'Kein Medium darf über der Auslaufkante stehen, und der Notüberlauf muss frei sein.',
   'step.close.submerged': 'Den Kasten schließen; kein Medium darf in den Schlitzen des Einlaufs stehen.',
 

@@ -4,7 +4,7 @@ export const faultSentences: Readonly<Record<string, string>> = {
     'Es fließt kein Wasser: {head} Förderhöhe der Pumpe reichen nicht bis zum Auslauf.',
   'fault.biological-before-mechanical':
     'Das Wasser trifft auf „{early}“ vor „{late}“; die biologische Schicht nimmt so den Schmutz auf, den eine mechanische halten sollte.',
-  'fault.fine-before-coarse': 'Das Wasser trifft auf das feine „{fine}“ vor dem gröberen „{coarse}“.',
+  'fault.fine-before-coarse': 'Das Wasser trifft auf die feine Schicht „{fine}“ vor der gröberen „{coarse}“.',
   'fault.dirt-in-it': '{fault} Darin liegen {share} des Schmutzes im Filter.',
   'fault.ammonium-before-biological':
     'Das Wasser trifft auf „{early}“ vor „{late}“: Frisch nimmt es {share} des Ammoniums weg, von dem die Bakterien leben, und gibt ihnen die Last zurück, sobald es erschöpft ist.',

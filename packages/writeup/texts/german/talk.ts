@@ -28,7 +28,7 @@ export const talkSentences: Readonly<Record<string, string>> = {
   'talk.filter': '{filter} ({family}) an einem Becken mit {volume}.',
   'talk.rated': 'Die Nennleistung seiner Pumpe ist {flow}.',
   'talk.safe': 'Alles im Becken ist ausgesteckt, bevor eine Hand ins Wasser kommt.',
-  'talk.timed': '{state}: {flow}; {runs} Läufe in {vessel}.',
+  'talk.timed': 'Zustand {state}: {flow}; {runs} Läufe in {vessel}.',
   'talk.chamber': '{chamber}: {media}.',
   'talk.altered': '{item}.',
   'talk.cuts': 'Die Schnittliste hat {count} Zeilen; das Arbeitsblatt zeichnet jede im Maßstab.',
