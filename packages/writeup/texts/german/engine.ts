@@ -13,7 +13,7 @@ export const warningSentences: Readonly<Record<string, string>> = {
   'warning.bed-outside-law':
     'Die Schicht „{medium}“ liegt mit Porenanteil oder Geschwindigkeit außerhalb des Bereichs, für den ihr Widerstandsgesetz gemessen wurde.',
   'warning.dirt-outside-law':
-    '„{medium}“ enthält mehr Schmutz, als beim Gesetz der Verstopfung gemessen wurde; es ist verstopft, sein Widerstand aber geschätzt.',
+    'Die Schicht „{medium}“ enthält mehr Schmutz, als beim Gesetz der Verstopfung gemessen wurde; sie ist verstopft, ihr Widerstand aber geschätzt.',
   'warning.pump-speed-outside-affinity':
     'Unter einem Drittel ihrer Drehzahl weicht eine Pumpe von den Ähnlichkeitsgesetzen ab, die hier verwendet werden.',
   'warning.flow-beyond-pump-curve':
