@@ -55,6 +55,22 @@ const rooms: readonly Screen[] = [
     part: '.plots',
   },
   {
+    name: 'workbench-write-up',
+    path: '/jobs/6/write-up',
+    widthPx: 1300,
+    heightPx: 1500,
+    theme: 'light',
+    when: '.written',
+  },
+  {
+    name: 'workbench-write-up-phone-dark',
+    path: '/jobs/6/write-up?document=care',
+    widthPx: 390,
+    heightPx: 1800,
+    theme: 'dark',
+    when: '.written',
+  },
+  {
     name: 'workbench-re-pack',
     path: '/jobs/1/re-pack',
     widthPx: 1300,

@@ -109,6 +109,16 @@ const states: readonly RoomState[] = [
   },
   { state: 'nothing to compare yet', path: '/jobs/2/compare' },
   {
+    state: 'the write-up, with room for own words',
+    path: '/jobs/2/write-up',
+    first: (page) => page.getByRole('document').getByRole('heading', { name: 'What was found' }).waitFor(),
+  },
+  {
+    state: 'the build sheet of a write-up',
+    path: '/jobs/2/write-up?document=build',
+    first: (page) => page.getByRole('document').getByRole('heading').first().waitFor(),
+  },
+  {
     state: 'a quote with open prices, agreed to',
     path: '/jobs/4/quote',
     first: async (page) => {

@@ -10,6 +10,15 @@ const look = (): CSSStyleSheet => {
   return sheet;
 };
 
+/**
+ * The markup of a document within a room: its headings come below the room's own, and no style stands at a drawing,
+ * for the workbench allows none within its page; what it asks for stands in the style sheet too.
+ */
+const markupOf = (written: Document): string =>
+  contentMarkup(written)
+    .replace(/(<svg[^>]*?) style="[^"]*"/g, '$1')
+    .replace(/<h([1-3])(?=[ >])/g, (_, level: string) => `<h${level} aria-level="${Number(level) + 2}"`);
+
 /** What will be published, as it will look. */
 export function Preview({
   document: written,
@@ -25,8 +34,7 @@ export function Preview({
     if (current === null) return;
     const root = current.shadowRoot ?? current.attachShadow({ mode: 'open' });
     if (root.adoptedStyleSheets.length === 0) root.adoptedStyleSheets = [look()];
-    // The workbench allows no style within its page; what a drawing asks for stands in the style sheet too.
-    root.innerHTML = contentMarkup(written).replace(/(<svg[^>]*?) style="[^"]*"/g, '$1');
+    root.innerHTML = markupOf(written);
   }, [written]);
   useEffect(() => {
     const root = host.current?.shadowRoot;
