@@ -13,7 +13,7 @@ const unitsOf = (system: 'metric' | 'us'): readonly string[] =>
 const number = String.raw`-?\d[\d.,]*(?:e-?\d+)?`;
 const anyUnit = (units: readonly string[]): string => `(?:${units.map(escaped).join('|')})`;
 const side = (units: readonly string[]): string =>
-  String.raw`${number}(?:\s(?:±|×\/÷|to|bis)\s${number})?\s${anyUnit(units)}(?![\w/])`;
+  String.raw`${number}(?:\s(?:±|×\/÷|to|bis)\s${number})?\s${anyUnit(units)}(?![\p{L}\p{N}_/])`;
 
 const metric = unitsOf('metric');
 const us = unitsOf('us');
@@ -23,7 +23,7 @@ const inOneLine = (text: string): string => text.replace(/[\s\u00a0]+/g, ' ');
 
 /** Every pair of a metric and a US quantity in a text. */
 export const pairsIn = (text: string): readonly (readonly [string, string])[] =>
-  [...inOneLine(text).matchAll(new RegExp(`(?<![\\w.,])(${side(metric)}) \\((${side(us)})\\)`, 'g'))].map(
+  [...inOneLine(text).matchAll(new RegExp(`(?<![\\w.,])(${side(metric)}) \\((${side(us)})\\)`, 'gu'))].map(
     ([, one = '', other = '']) => [one, other],
   );
 
@@ -57,6 +57,6 @@ export const slipsIn = (text: string): readonly string[] =>
 
 /** Metric quantities of a text that have no US quantity beside them. */
 export const unpairedIn = (text: string): readonly string[] =>
-  [...inOneLine(text).matchAll(new RegExp(`(?<![\\w.,(])(${side(metric)})(?! \\(${number})`, 'g'))].map(
+  [...inOneLine(text).matchAll(new RegExp(`(?<![\\w.,(])(${side(metric)})(?! \\(${number})`, 'gu'))].map(
     ([, one = '']) => one,
   );

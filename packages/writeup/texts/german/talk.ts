@@ -31,7 +31,7 @@ export const talkSentences: Readonly<Record<string, string>> = {
   'talk.timed': 'Zustand {state}: {flow}; {runs} Läufe in {vessel}.',
   'talk.chamber': '{chamber}: {media}.',
   'talk.altered': '{item}.',
-  'talk.cuts': 'Die Schnittliste hat {count} Zeilen; das Arbeitsblatt zeichnet jede im Maßstab.',
+  'talk.cuts': 'Zeilen der Schnittliste: {count}; das Arbeitsblatt zeichnet jede im Maßstab.',
   'talk.leak':
     'Er steht 30 Minuten lang voll und laufend auf trockenem Papier (gängige Praxis, ohne Quelle); jede Feuchte heißt nicht bestanden.',
   'talk.clean.found': 'Sauber und bestückt, wie er ist, sollten {flow} fließen; das ist gerechnet.',
