@@ -17,7 +17,7 @@ const look = (): CSSStyleSheet => {
 const markupOf = (written: Document): string =>
   contentMarkup(written)
     .replace(/(<svg[^>]*?) style="[^"]*"/g, '$1')
-    .replace(/<h([1-3])(?=[ >])/g, (_, level: string) => `<h${level} aria-level="${Number(level) + 2}"`);
+    .replace(/<(\/?)h([1-3])(?=[ >])/g, (_, end: string, level: string) => `<${end}h${Number(level) + 2}`);
 
 /** What will be published, as it will look. */
 export function Preview({

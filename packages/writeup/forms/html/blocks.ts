@@ -70,7 +70,7 @@ const steps = ({ id, first, items }: Of<'steps'>): string =>
 export const blockMarkup = (block: Block, { drawings }: Pick<Document, 'drawings'>): string => {
   switch (block.kind) {
     case 'heading':
-      return tag(`h${block.level}`, { id: block.id }, text(block.text));
+      return tag(`h${block.level}`, { id: block.id, class: `level-${block.level}` }, text(block.text));
     case 'paragraph':
       return tag(
         'p',

@@ -46,7 +46,12 @@ const meta = (document: Document, { preview }: PageFacts): string =>
 export const contentMarkup = (document: Document): string => {
   const { title, subtitle, blocks, foot } = document;
   return [
-    tag('header', {}, tag('h1', {}, text(title)), tag('p', { class: 'subtitle' }, text(subtitle))),
+    tag(
+      'header',
+      {},
+      tag('h1', { class: 'level-1' }, text(title)),
+      tag('p', { class: 'subtitle' }, text(subtitle)),
+    ),
     ...blocks.map((block) => blockMarkup(block, document)),
     tag('footer', {}, text(foot)),
   ].join('\n');

@@ -8,9 +8,9 @@ const inks = (palette: Palette): string =>
 /** The look of what stands in a page, by the inks of the page round it. */
 export const contentStyle = `
 *{box-sizing:border-box}
-h1{font-size:1.9rem;line-height:1.2;margin:0 0 .3rem}
-h2{font-size:1.35rem;line-height:1.25;margin:2.6rem 0 .7rem;padding-top:.7rem;border-top:2px solid var(--drawn-ink)}
-h3{font-size:1.05rem;margin:1.6rem 0 .4rem}
+.level-1{font-size:1.9rem;line-height:1.2;margin:0 0 .3rem}
+.level-2{font-size:1.35rem;line-height:1.25;margin:2.6rem 0 .7rem;padding-top:.7rem;border-top:2px solid var(--drawn-ink)}
+.level-3{font-size:1.05rem;margin:1.6rem 0 .4rem}
 p,ul,ol,dl,figure{margin:.7rem 0}
 li{margin:.3rem 0}
 .subtitle,.soft,.note,.us,figcaption,footer{color:var(--drawn-softInk)}
@@ -39,7 +39,7 @@ figure:not(.true) svg{width:100%}
 .page-break{border:0;margin:0}
 footer{margin-top:2.5rem;font-size:.85rem}
 @media print{
-h2,h3{break-after:avoid}
+.level-2,.level-3{break-after:avoid}
 figure,.caution,tr,.figure{break-inside:avoid}
 .scrolls{overflow:visible}
 .page-break{break-after:page}

@@ -15,6 +15,7 @@ const documents: readonly { readonly name: DocumentName; readonly says: string }
   { name: 'build', says: 'Build sheet' },
   { name: 'quote', says: 'Quote' },
   { name: 'care', says: 'Care plan' },
+  { name: 'talk', says: 'Talking sheet' },
 ];
 
 function DocumentChoice({ shown, onShow }: { shown: DocumentName; onShow: (name: DocumentName) => void }) {
