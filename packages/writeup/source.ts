@@ -3,6 +3,7 @@ import type { Comparison } from '@fettle/engine/assessment/findings/measured.ts'
 import type { Holding } from '@fettle/engine/claims/holding.ts';
 import type { Model, PackedState } from '@fettle/engine/model/model.ts';
 import type { JobDocument } from '@fettle/job/schema/job.ts';
+import type { Photograph } from './content/document.ts';
 
 /** One state of a job's filter with everything that was found out about it. */
 export interface AssessedState {
@@ -13,6 +14,14 @@ export interface AssessedState {
   readonly comparisons: readonly Comparison[];
 }
 
+/** A photograph that may be published. */
+export interface PublishedPhotograph extends Photograph {
+  /** Unique within the job. */
+  readonly id: string;
+  /** Empty where nobody wrote one. */
+  readonly caption: string;
+}
+
 /** All that a write-up is made from: the job's document and its states, assessed on one comparison day. */
 export interface WriteUpSource {
   /** One that reads without a problem. */
@@ -20,4 +29,6 @@ export interface WriteUpSource {
   readonly found: AssessedState;
   /** What is changed, as planned or as it was built; absent where nothing is planned yet. */
   readonly after?: AssessedState & { readonly state: Exclude<PackedState, 'as-found'> };
+  /** Those that the owner lets be published, oldest first; none where absent. */
+  readonly photographs?: readonly PublishedPhotograph[];
 }

@@ -1,6 +1,7 @@
 import { cardFiles } from './cards/cardFiles.ts';
+import type { Document } from './content/document.ts';
 import { toPage } from './forms/html/page.ts';
-import { toMarkdown } from './forms/markdown.ts';
+import { ending, toMarkdown } from './forms/markdown.ts';
 import type { Paper } from './forms/pdf/paper.ts';
 import { toPdf } from './forms/pdf/pdf.ts';
 import { toPng } from './forms/picture/png.ts';
@@ -35,6 +36,12 @@ const drawingFiles = (drawings: Readonly<Record<string, string>>): readonly Writ
     { path: `drawings/${name}.png`, content: toPng(svg, PICTURE_WIDTH) },
   ]);
 
+const photographFiles = ({ photographs = {} }: Document): readonly WriteUpFile[] =>
+  Object.entries(photographs).map(([name, photograph]) => ({
+    path: `photographs/${name}.${ending(photograph)}`,
+    content: Buffer.from(photograph.base64, 'base64'),
+  }));
+
 const sheetFiles = (source: WriteUpSource, { day }: FilesAsked): readonly WriteUpFile[] => {
   const printed = writeUpDocument(source, { name: 'sheet', theme: 'print' });
   const page = writeUpDocument(source, { name: 'sheet', theme: 'page' });
@@ -50,6 +57,7 @@ const sheetFiles = (source: WriteUpSource, { day }: FilesAsked): readonly WriteU
     { path: 'sheet.md', content: toMarkdown(printed) },
     { path: 'preview.png', content: toPng(drawing ?? '', PREVIEW_WIDTH) },
     ...drawingFiles(shown.drawings),
+    ...photographFiles(printed),
   ];
 };
 

@@ -76,6 +76,8 @@ const textsOfBlock = (block: Block): readonly string[] => {
       return [block.alternative, block.caption];
     case 'blanks':
       return block.labels;
+    case 'photographs':
+      return block.shown.map(({ caption }) => caption);
     case 'page-break':
       return [];
   }

@@ -1,12 +1,15 @@
 import { resolve } from 'node:path';
+import type { JobDocument } from '@fettle/job/schema/job.ts';
 import { writeUpSource } from '@fettle/workflows/writeUpSource.ts';
+import type { PublishedPhotograph } from '@fettle/writeup/source.ts';
 import { type Command, Option } from 'commander';
 import { BadInput } from '../exits.ts';
 import { shownName } from '../fileReasons.ts';
 import { type CommonOptions, outputFor, writeJson } from '../output.ts';
 import { wrap } from '../print/layout.ts';
 import { type DataOptions, withDataOption } from '../records/dataFolder.ts';
-import { jobArgument, namedJob } from '../records/jobSource.ts';
+import { isJobNumber, jobArgument, namedJob } from '../records/jobSource.ts';
+import { withRecords } from '../records/records.ts';
 import { writeMadeFile } from '../writeFile.ts';
 import { withCommonOptions } from './common.ts';
 
@@ -19,6 +22,19 @@ interface WriteUpFlags extends CommonOptions, DataOptions {
 const wordsNote = ({ name, like }: { readonly name: string; readonly like: readonly string[] }): string =>
   `writeUp.words.${name}: nothing that is published has a paragraph of that name${like.length === 0 ? '' : `; there is ${like.join(', ')}`}. These words stand nowhere.`;
 
+/** Of a job in the records; with a file there are none. */
+const photographsFor = async (
+  word: string,
+  document: JobDocument,
+  flags: DataOptions,
+): Promise<readonly PublishedPhotograph[]> => {
+  if (!isJobNumber(word)) return [];
+  return withRecords(flags, { begin: false }, async ({ store }) => {
+    const { publishedPhotographs } = await import('@fettle/workflows/publishedPhotographs.ts');
+    return publishedPhotographs(store, Number(word), document);
+  });
+};
+
 const run = async (word: string, flags: WriteUpFlags): Promise<void> => {
   const { source, units } = await namedJob(word, flags);
   const { openJob } = await import('@fettle/workflows/openJob.ts');
@@ -29,7 +45,8 @@ const run = async (word: string, flags: WriteUpFlags): Promise<void> => {
   // The typesetter is loaded only where something is set.
   const { writeUpFiles } = await import('@fettle/writeup/writeUpFiles.ts');
   const { wordsLeftOver } = await import('@fettle/writeup/writeUp.ts');
-  const made = writeUpSource(reading.document, reading.model);
+  const photographs = await photographsFor(word, reading.document, flags);
+  const made = { ...writeUpSource(reading.document, reading.model), photographs };
   const files = writeUpFiles(made, { paper });
   for (const { path, content } of files) writeMadeFile(resolve(flags.out, ...path.split('/')), content);
   const notes = wordsLeftOver(made).map(wordsNote);

@@ -1,3 +1,5 @@
+import type { StoredJob } from '@fettle/store/contract/jobs.ts';
+import { publishedPhotographs } from '@fettle/workflows/publishedPhotographs.ts';
 import { fileNamed, mediaTypes } from '@fettle/writeup/fileNames.ts';
 import { type OpenAPIHono, z } from '@hono/zod-openapi';
 import { zipSync } from 'fflate';
@@ -15,6 +17,12 @@ export const madeFileHeaders = (type: string, name: string): Record<string, stri
   'X-Content-Type-Options': 'nosniff',
   'Cache-Control': 'no-cache',
 });
+
+/** What of a job goes into its write-up: the document, and the photographs that may be published. */
+export const toWriteUp = async (
+  { store }: Pick<Services, 'store'>,
+  { number, document }: Pick<StoredJob, 'number' | 'document'>,
+) => ({ document, photographs: await publishedPhotographs(store, number, document) });
 
 const anyFile = { schema: { type: 'string' as const, format: 'binary' } };
 
@@ -39,10 +47,10 @@ const addFile = (app: OpenAPIHono<Environment>, services: Services): void =>
       problems: [404, 422],
     },
     async ({ context, path: { number, name } }) => {
-      const { document } = await jobNumbered(services, number);
+      const job = await jobNumbered(services, number);
       const file = fileNamed(name);
       if (file === undefined) throw notFound(`No document of the write-up is called ${name}.`);
-      const [made] = await services.computation.writeUp({ document, file });
+      const [made] = await services.computation.writeUp({ ...(await toWriteUp(services, job)), file });
       return context.body(bodyOf(made?.content ?? ''), 200, madeFileHeaders(mediaTypes[file.form], name));
     },
   );
@@ -68,8 +76,8 @@ const addAll = (app: OpenAPIHono<Environment>, services: Services): void =>
       problems: [404, 422],
     },
     async ({ context, path: { number }, query: { paper = 'a4' } }) => {
-      const { document } = await jobNumbered(services, number);
-      const files = await services.computation.writeUp({ document, paper });
+      const job = await jobNumbered(services, number);
+      const files = await services.computation.writeUp({ ...(await toWriteUp(services, job)), paper });
       const bytes = new TextEncoder();
       const zipped = zipSync(
         Object.fromEntries(

@@ -4,6 +4,7 @@ import type { JobReading } from '@fettle/job/read.ts';
 import type { JobDocument } from '@fettle/job/schema/job.ts';
 import type { Outcome } from '@fettle/workflows/assessDocument.ts';
 import type { NamedFile } from '@fettle/writeup/fileNames.ts';
+import type { PublishedPhotograph } from '@fettle/writeup/source.ts';
 
 /** Light or dark ink, or one colour for print. */
 export type DrawingTheme = 'light' | 'dark' | 'print';
@@ -38,6 +39,8 @@ export interface DrawTask {
 export interface WriteUpTask {
   readonly task: 'writeUp';
   readonly document: unknown;
+  /** Those that may be published; none where left out. */
+  readonly photographs?: readonly PublishedPhotograph[];
   /** Which file; all where left out. */
   readonly file?: NamedFile;
   /** Paper of what comes on one paper only, where all are made. */

@@ -5,10 +5,15 @@ import { writeUpFiles } from '@fettle/writeup/writeUpFiles.ts';
 import type { TaskResults, WriteUpTask } from './tasks.ts';
 
 /** What a thread does that writes a job up: apart from other threads, since it loads the typesetter and its fonts. */
-export default function perform({ document, file, paper = 'a4' }: WriteUpTask): TaskResults['writeUp'] {
+export default function perform({
+  document,
+  photographs = [],
+  file,
+  paper = 'a4',
+}: WriteUpTask): TaskResults['writeUp'] {
   const opened = openJob({ document });
   if (!opened.ok) return opened;
-  const source = writeUpSource(opened.document, opened.model);
+  const source = { ...writeUpSource(opened.document, opened.model), photographs };
   if (file === undefined) return { ok: true, result: writeUpFiles(source, { paper }) };
   return { ok: true, result: [{ path: file.name, content: writeUpFile(source, file) }] };
 }

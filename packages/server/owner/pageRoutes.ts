@@ -3,7 +3,7 @@ import { storedSettings } from '@fettle/workflows/storedSettings.ts';
 import { fileNamed, mediaTypes } from '@fettle/writeup/fileNames.ts';
 import type { Context, Hono } from 'hono';
 import { Refusal } from '../api/refusal.ts';
-import { bodyOf, madeFileHeaders } from '../api/writeUps.ts';
+import { bodyOf, madeFileHeaders, toWriteUp } from '../api/writeUps.ts';
 import { addressOf } from '../guard/address.ts';
 import { readForm } from '../pages/form.ts';
 import type { FieldProblem } from '../problems.ts';
@@ -112,12 +112,12 @@ const remind =
 const ownersDocuments: ReadonlySet<string> = new Set(['sheet', 'care', 'quote']);
 
 const writtenUp =
-  ({ computation }: Services): Call =>
-  async (context, { job: { document } }) => {
+  (services: Services): Call =>
+  async (context, { job }) => {
     const name = context.req.param('name') ?? '';
     const file = fileNamed(name);
     if (file === undefined || !ownersDocuments.has(file.name)) return context.html(nowherePage(), 404);
-    const [made] = await computation.writeUp({ document, file });
+    const [made] = await services.computation.writeUp({ ...(await toWriteUp(services, job)), file });
     const { 'Cache-Control': _, ...headers } = madeFileHeaders(mediaTypes[file.form], name);
     return context.body(bodyOf(made?.content ?? ''), 200, headers);
   };

@@ -69,6 +69,9 @@ export type Kept =
   | ({ readonly ok: true } & Pick<Attachment, 'hash' | 'mediaType' | 'bytes' | 'widthPx' | 'heightPx'>)
   | Extract<Attached, { readonly ok: false }>;
 
+/** As it is kept, small for lists, or as large as a sheet prints it. */
+export type PictureSize = 'whole' | 'thumbnail' | 'print';
+
 /** A picture as it is kept. */
 export interface PictureFile {
   readonly bytes: Uint8Array;
@@ -82,8 +85,8 @@ export interface Attachments {
   /** Oldest first, without those removed. */
   list(job: number): Promise<readonly Attachment[]>;
   find(job: number, id: string): Promise<Attachment | undefined>;
-  /** A thumbnail that is lost is made anew, and kept where the disk lets it. */
-  read(attachment: Attachment, size: 'whole' | 'thumbnail'): Promise<PictureFile>;
+  /** A thumbnail that is lost is made anew, and kept where the disk lets it; the size for print is made each time. */
+  read(attachment: Attachment, size: PictureSize): Promise<PictureFile>;
   caption(change: { readonly job: number; readonly id: string; readonly caption: string }): Promise<boolean>;
   /** Takes it off the job's list; the file stays until `sweep`. */
   remove(of: { readonly job: number; readonly id: string }): Promise<boolean>;

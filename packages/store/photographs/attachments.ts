@@ -6,6 +6,7 @@ import type {
   Attachments,
   NewAttachment,
   PictureFile,
+  PictureSize,
 } from '../contract/attachments.ts';
 import { StoreFailure } from '../contract/failure.ts';
 import { newId } from '../records/ids.ts';
@@ -22,7 +23,7 @@ import {
   readThumbnail,
 } from './pictureFiles.ts';
 import { tidyCaption, tidyName } from './pictureWords.ts';
-import { reencode, thumbnailOf } from './reencode.ts';
+import { forPrint, reencode, thumbnailOf } from './reencode.ts';
 import { sweepPictures } from './sweep.ts';
 
 /** What photographs are kept in, and the time. */
@@ -176,7 +177,7 @@ async function changeIn(
   return numUpdatedRows > 0n;
 }
 
-async function read(pictures: string, of: PictureOf, size: 'whole' | 'thumbnail'): Promise<PictureFile> {
+async function read(pictures: string, of: PictureOf, size: PictureSize): Promise<PictureFile> {
   if (size === 'thumbnail') {
     const kept = await readThumbnail(pictures, of);
     if (kept !== undefined) return { bytes: kept, mediaType: 'image/jpeg' };
@@ -190,6 +191,7 @@ async function read(pictures: string, of: PictureOf, size: 'whole' | 'thumbnail'
     );
   }
   if (size === 'whole') return { bytes, mediaType: of.mediaType };
+  if (size === 'print') return { bytes: await forPrint(bytes), mediaType: 'image/jpeg' };
   const thumbnail = await thumbnailOf(bytes);
   // On a full disk, or one that can only be read, it is made anew each time.
   await keepThumbnail(pictures, of, thumbnail).catch((error: unknown) => {

@@ -23,6 +23,7 @@ export const pictureLimits = {
   /** Longest side of what is kept; larger is made smaller. */
   sidePx: 4096,
   thumbnailSidePx: 480,
+  printSidePx: 1000,
   seconds: 30,
 } as const;
 
@@ -68,6 +69,15 @@ export async function thumbnailOf(kept: Uint8Array): Promise<Uint8Array> {
     .resize(fitting(pictureLimits.thumbnailSidePx))
     .flatten({ background: 'white' })
     .jpeg({ quality: 80 })
+    .toBuffer();
+}
+
+/** The picture as large as half the width of a sheet prints it, from one that was kept. */
+export async function forPrint(kept: Uint8Array): Promise<Uint8Array> {
+  return opened(kept)
+    .resize(fitting(pictureLimits.printSidePx))
+    .flatten({ background: 'white' })
+    .jpeg({ quality: 82 })
     .toBuffer();
 }
 

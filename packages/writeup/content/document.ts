@@ -67,9 +67,25 @@ export type Block =
       readonly foot?: readonly string[];
     }
   | DrawingBlock
+  | {
+      readonly kind: 'photographs';
+      readonly id: string;
+      readonly shown: readonly {
+        /** Key into the document's `photographs`. */
+        readonly photograph: string;
+        readonly caption: string;
+      }[];
+    }
   /** Lines to be filled in by hand. */
   | { readonly kind: 'blanks'; readonly id: string; readonly labels: readonly string[] }
   | { readonly kind: 'page-break'; readonly id: string };
+
+/** A photograph as it is published. */
+export interface Photograph {
+  readonly mediaType: 'image/jpeg' | 'image/png';
+  /** Its bytes, in base 64. */
+  readonly base64: string;
+}
 
 /** What leaves the workshop, before it is given a form: the same for paper, page and text. */
 export interface Document {
@@ -87,4 +103,6 @@ export interface Document {
   readonly blocks: readonly Block[];
   /** SVG documents by the keys that blocks name. */
   readonly drawings: Readonly<Record<string, string>>;
+  /** Photographs by the keys that blocks name. */
+  readonly photographs?: Readonly<Record<string, Photograph>>;
 }

@@ -1,4 +1,4 @@
-import type { Block, Document } from '../content/document.ts';
+import type { Block, Document, Photograph } from '../content/document.ts';
 import { filterName } from '../parts/summary.ts';
 import { lastState, type Writer } from '../parts/writer.ts';
 
@@ -10,6 +10,7 @@ interface Made {
   readonly description: string;
   readonly blocks: readonly Block[];
   readonly drawings?: Readonly<Record<string, string>>;
+  readonly photographs?: Readonly<Record<string, Photograph>>;
 }
 
 /** A document with the language and the foot that all documents of a job have. */

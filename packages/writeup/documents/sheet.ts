@@ -9,6 +9,7 @@ import { findingsPart } from '../parts/findings.ts';
 import { forbiddenPart, limitsPart } from '../parts/limits.ts';
 import { measuredPart } from '../parts/measured.ts';
 import { mediaPart } from '../parts/media.ts';
+import { photographsOf, photographsPart } from '../parts/photographs.ts';
 import { volume } from '../parts/quantities.ts';
 import { familyName, figuresPart, filterName, summaryPart } from '../parts/summary.ts';
 import { waterPathDrawing, waterPathPart } from '../parts/waterPath.ts';
@@ -32,6 +33,7 @@ export const sheetDocument = (writer: Writer, theme: Theme): Document => {
       ...figuresPart(writer),
       ...waterPathPart(writer),
       ...findingsPart(writer),
+      ...photographsPart(writer),
       ...(source.after === undefined ? [] : changesPart(writer)),
       ...mediaPart(writer),
       ...measuredPart(writer),
@@ -45,6 +47,7 @@ export const sheetDocument = (writer: Writer, theme: Theme): Document => {
       ...limitsPart(writer),
       ...workingsPart(writer),
     ],
+    photographs: photographsOf(writer),
     drawings: { 'water-path': waterPathDrawing(writer, theme) },
   });
 };

@@ -1,4 +1,4 @@
-import type { Block, Column, Document } from '../content/document.ts';
+import type { Block, Column, Document, Photograph } from '../content/document.ts';
 
 /** Text with everything that Markdown would take for a mark made plain. */
 const plain = (text: string): string => text.replace(/[\\`*_{}[\]<>#|]/g, '\\$&').replace(/\s*\n\s*/g, ' ');
@@ -17,7 +17,11 @@ const rule = (columns: readonly Column[]): string =>
 /** How deep headings begin: the title is the first. */
 const depth = (level: number): string => '#'.repeat(level);
 
-const blockText = (block: Block): string => {
+/** What the file of a photograph ends with. */
+export const ending = (photograph: Photograph | undefined): string =>
+  photograph?.mediaType === 'image/png' ? 'png' : 'jpg';
+
+const blockText = (block: Block, { photographs = {} }: Document): string => {
   switch (block.kind) {
     case 'heading':
       return `${depth(block.level)} ${plain(block.text)}`;
@@ -47,6 +51,13 @@ const blockText = (block: Block): string => {
       ].join('\n');
     case 'drawing':
       return `![${plain(block.alternative)}](drawings/${block.drawing}.svg)\n\n*${plain(block.caption)}*`;
+    case 'photographs':
+      return block.shown
+        .map(
+          ({ photograph, caption }) =>
+            `![${plain(caption)}](photographs/${photograph}.${ending(photographs[photograph])})\n\n*${plain(caption)}*`,
+        )
+        .join('\n\n');
     case 'blanks':
       return block.labels.map((label) => `${plain(label)}: ____________________`).join('\n\n');
     case 'page-break':
@@ -55,7 +66,12 @@ const blockText = (block: Block): string => {
 };
 
 /** A document as Markdown, its drawings in files of their own under `drawings/`. */
-export const toMarkdown = ({ title, subtitle, blocks, foot }: Document): string =>
-  [`# ${plain(title)}`, `*${plain(subtitle)}*`, ...blocks.map(blockText), `*${plain(foot)}*`]
+export const toMarkdown = (document: Document): string =>
+  [
+    `# ${plain(document.title)}`,
+    `*${plain(document.subtitle)}*`,
+    ...document.blocks.map((block) => blockText(block, document)),
+    `*${plain(document.foot)}*`,
+  ]
     .join('\n\n')
     .concat('\n');

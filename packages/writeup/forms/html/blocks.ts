@@ -66,8 +66,24 @@ const steps = ({ id, first, items }: Of<'steps'>): string =>
     ...items.map((item) => tag('li', {}, text(item))),
   );
 
+/** Photographs are in the page itself, so that it stands by itself wherever it is sent. */
+const photographs = (
+  { id, shown: pictures }: Of<'photographs'>,
+  { photographs: all = {} }: Pick<Document, 'photographs'>,
+): string =>
+  tag(
+    'div',
+    { id, class: 'photographs' },
+    ...pictures.flatMap(({ photograph, caption }) => {
+      const shown = all[photograph];
+      if (shown === undefined) return [];
+      const picture = `<img src="data:${shown.mediaType};base64,${shown.base64}" alt="${text(caption)}">`;
+      return [tag('figure', {}, picture, tag('figcaption', {}, text(caption)))];
+    }),
+  );
+
 /** One block as markup; drawings are put in whole. */
-export const blockMarkup = (block: Block, { drawings }: Pick<Document, 'drawings'>): string => {
+export const blockMarkup = (block: Block, document: Pick<Document, 'drawings' | 'photographs'>): string => {
   switch (block.kind) {
     case 'heading':
       return tag(`h${block.level}`, { id: block.id, class: `level-${block.level}` }, text(block.text));
@@ -97,9 +113,11 @@ export const blockMarkup = (block: Block, { drawings }: Pick<Document, 'drawings
       return tag(
         'figure',
         { id: block.id, class: block.width },
-        drawings[block.drawing] ?? '',
+        document.drawings[block.drawing] ?? '',
         tag('figcaption', {}, text(block.caption)),
       );
+    case 'photographs':
+      return photographs(block, document);
     case 'blanks':
       return tag(
         'ul',

@@ -29,6 +29,9 @@ th,td{text-align:start;vertical-align:top;padding:.35rem .6rem .35rem 0;border-b
 thead th,tfoot th,tfoot td{font-weight:600}
 thead th{border-bottom:2px solid var(--drawn-ink)}
 .right{text-align:end}
+div.photographs{display:grid;grid-template-columns:repeat(auto-fill,minmax(min(18rem,100%),1fr));gap:1rem;align-items:start}
+.photographs figure{margin:0}
+.photographs img{display:block;width:100%;height:auto}
 figure.half svg{max-width:26rem!important}
 figure svg{display:block;height:auto}
 figure:not(.true) svg{width:100%}

@@ -1,6 +1,7 @@
 import { readFileSync } from 'node:fs';
+import { join, resolve } from 'node:path';
 import { NodeCompiler, PdfStandard } from '@myriaddreamin/typst-ts-node-compiler';
-import type { Document, DrawingBlock } from '../../content/document.ts';
+import type { Document, DrawingBlock, Photograph } from '../../content/document.ts';
 import { fontFiles } from '../fonts.ts';
 import { joinedThroughout } from '../joints.ts';
 import type { Paper } from './paper.ts';
@@ -8,10 +9,14 @@ import { template } from './template.ts';
 
 const papers: Readonly<Record<Paper, string>> = { a4: 'a4', letter: 'us-letter' };
 
+/** A folder that is not there: the typesetter finds what it is given, and nothing of this machine. */
+const workspace = resolve('/', 'fettle-write-up');
+
 let compiler: NodeCompiler | undefined;
 
 const typesetter = (): NodeCompiler => {
   compiler ??= NodeCompiler.create({
+    workspace,
     fontArgs: [{ fontBlobs: fontFiles().map((path) => readFileSync(path)) }],
   });
   return compiler;
@@ -46,6 +51,30 @@ const widthsOf = ({ blocks, drawings }: Document): Readonly<Record<string, numbe
     }),
   );
 
+/** What a photograph is called for the typesetter, seen from its workspace. */
+const nameOf = (key: string, mediaType: Photograph['mediaType']): string =>
+  `/${key}.${mediaType === 'image/png' ? 'png' : 'jpg'}`;
+
+type Said = Omit<Document, 'drawings' | 'photographs'>;
+
+/** A document whose photographs are named by their paths; one that is missing is left out. */
+const placed = (said: Said, photographs: NonNullable<Document['photographs']>): Said => ({
+  ...said,
+  blocks: said.blocks.map((block) =>
+    block.kind !== 'photographs'
+      ? block
+      : {
+          ...block,
+          shown: block.shown.flatMap((item) => {
+            const shown = photographs[item.photograph];
+            return shown === undefined
+              ? []
+              : [{ ...item, photograph: nameOf(item.photograph, shown.mediaType) }];
+          }),
+        },
+  ),
+});
+
 /**
  * A document as a tagged PDF (PDF/UA-1), its drawings as vectors. The same document gives the same bytes, whenever.
  *
@@ -53,16 +82,20 @@ const widthsOf = ({ blocks, drawings }: Document): Readonly<Record<string, numbe
  */
 export const toPdf = (document: Document, paper: Paper): Uint8Array => {
   const typst = typesetter();
-  const { drawings, ...said } = document;
+  const { drawings, photographs = {}, ...said } = document;
+  const shown = placed(said, photographs);
   const data = JSON.stringify({
-    ...joinedThroughout(said),
+    ...joinedThroughout(shown),
     drawings,
     paper: papers[paper],
     widths: widthsOf(document),
   });
+  for (const [key, { base64, mediaType }] of Object.entries(photographs))
+    typst.mapShadow(join(workspace, nameOf(key, mediaType)), Buffer.from(base64, 'base64'));
   const result = typst.compile({ mainFileContent: template, inputs: { data } });
   if (result.result === null) throw new Error(`the typesetter refused ${document.id}: ${complaint(result)}`);
   const bytes = typst.pdf(result.result, { pdfStandard: PdfStandard.UA_1, creationTimestamp: 0 });
+  typst.resetShadow();
   typst.evictCache(10);
   return bytes;
 };

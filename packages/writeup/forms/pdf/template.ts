@@ -96,6 +96,10 @@ export const template = `
       caption: item.caption,
     )
   }
+  else if kind == "photographs" {
+    let one(of) = block(breakable: false, figure(image(of.photograph, width: 100%, alt: of.caption), caption: of.caption))
+    grid(columns: (1fr, 1fr), column-gutter: 6mm, row-gutter: 5mm, ..item.shown.map(one))
+  }
   else if kind == "blanks" {
     let blank(label) = grid(columns: (auto, 1fr), gutter: 3mm, align: bottom, label, line(length: 100%, stroke: 0.5pt))
     block(width: 100%, breakable: false, above: 2em, below: 1.6em, grid(

@@ -48,6 +48,9 @@ export const sheetSentences: Readonly<Record<string, string>> = {
   'path.left': 'As left: {path}',
   'path.misses': 'Now {mechanical} of the water misses the mechanical media.',
 
+  'heading.photographs': 'Photographs',
+  'photograph.unnamed': 'Photograph {number}',
+
   'heading.findings': 'What was found',
   'heading.strengths': 'What is right',
   'findings.none': 'No fault was found that costs anything worth a word.',

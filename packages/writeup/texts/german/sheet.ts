@@ -50,6 +50,9 @@ export const sheetSentences: Readonly<Record<string, string>> = {
   'path.left': 'Wie übergeben: {path}',
   'path.misses': 'Jetzt laufen {mechanical} des Wassers an den mechanischen Medien vorbei.',
 
+  'heading.photographs': 'Fotografien',
+  'photograph.unnamed': 'Fotografie {number}',
+
   'heading.findings': 'Befund',
   'heading.strengths': 'Was in Ordnung ist',
   'findings.none': 'Es fand sich kein Mangel, der etwas Nennenswertes kostet.',
