@@ -29,7 +29,7 @@ export const chapterSchema = z.strictObject({
 /** How a job is written up. */
 export const writeUpSchema = z.strictObject({
   language: oneOf(writeUpLanguages, { says: 'language of what is published' }).optional(),
-  by: text({ says: 'who signs it', example: 'the workshop at the old harbour' }).optional(),
+  by: text({ says: 'who signs it', example: 'the workshop by the bridge' }).optional(),
   words: byShortName(ownWordsSchema, {
     says: 'own words, by the short name of a paragraph; they stay when everything is made anew',
   }).optional(),

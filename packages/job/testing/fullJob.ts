@@ -208,7 +208,7 @@ export const fullJob = {
   },
   writeUp: {
     language: 'en',
-    by: 'the workshop at the old harbour',
+    by: 'the workshop by the bridge',
     words: { summary: { instead: 'In short.', before: 'First of all.', after: 'So much for that.' } },
     chapters: [{ at: '1 min 45 s', says: 'The wrong medium first' }],
   },
