@@ -6,9 +6,9 @@ import { readDocument } from '@fettle/job/read.ts';
 import { fullJob } from '@fettle/job/testing/fullJob.ts';
 import type { Store } from '@fettle/store/contract/store.ts';
 import { openStore } from '@fettle/store/open.ts';
+import { publishedPhotographs } from '@fettle/workflows/publishedPhotographs.ts';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { inventedPicture } from '../scripts/records/inventedPictures.ts';
-import { publishedPhotographs } from './publishedPhotographs.ts';
 
 let folder: string;
 let store: Store;
