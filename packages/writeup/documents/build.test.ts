@@ -39,6 +39,21 @@ describe('the build sheet', () => {
     }
   });
 
+  it('warns of the blade wherever anything is cut, and of new material only where some is bought', () => {
+    const { packing, ...document } = demoDocument('tall-drum');
+    const thinner = { ...packing, 'basket-3': [{ medium: 'foam-20ppi', depth: '30 mm' }] };
+    const flossed = { ...packing, 'basket-3': [{ medium: 'floss-loose', depth: '50 mm' }] };
+    const cautions = (planned: object): readonly string[] =>
+      build(sourceOf({ ...document, packing, planned })).blocks.flatMap(({ id }) =>
+        id === 'caution-blade' || id === 'caution-foam' ? [id] : [],
+      );
+    expect(cautions({ packing: thinner })).toEqual(['caution-blade']);
+    expect(cautions({ packing: flossed })).toEqual(['caution-blade', 'caution-foam']);
+    expect(cautions({ packing, made: [{ change: 'hose-bore', bore: '19 mm' }] })).toEqual(['caution-blade']);
+    expect(cautions({ packing, made: ['seal-gaps'] })).toEqual(['caution-blade', 'caution-foam']);
+    expect(cautions({ packing })).toEqual([]);
+  });
+
   it('says in one sentence that nothing is planned, and still has cleaning and tests', () => {
     const { blocks } = build(demoSource('tall-drum'));
     expect(blocks[0]).toMatchObject({

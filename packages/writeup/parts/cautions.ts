@@ -1,6 +1,6 @@
 import { handlingKind } from '@fettle/engine/planning/handling.ts';
 import type { Block, Danger } from '../content/document.ts';
-import { changeCost, madeAlterations } from './changes.ts';
+import { cutList } from '../cuts/cutList.ts';
 import { lastState, type Writer } from './writer.ts';
 
 /** Where a caution is wanted: at the work on the bench, or at the owner's own hands. */
@@ -14,24 +14,13 @@ interface CautionRule {
   applies(writer: Writer): boolean;
 }
 
-const usesForm =
-  (...forms: readonly string[]) =>
-  (writer: Writer): boolean => {
-    const { model } = lastState(writer.source);
-    return Object.values(model.packing).some((beds) =>
-      beds.some(({ medium }) => forms.includes(model.media[medium]!.form)),
-    );
-  };
-
 const isClosed = ({ source }: Writer): boolean => handlingKind(source.found) === 'canister';
 const hasLift = ({ source }: Writer): boolean => source.found.model.filter.outletLiftM > 0;
-const cuts = (writer: Writer): boolean => {
-  const { source } = writer;
-  const foams = changeCost(source).purchases.some(
-    ({ medium }) => source.found.model.media[medium]!.form === 'foam',
-  );
-  return foams || madeAlterations(source).some(({ id }) => id === 'shorten-hose' || id === 'seal-gaps');
-};
+const cuts = ({ source }: Writer): boolean => cutList(source).length > 0;
+
+/** Whether foam, pads, floss or strips are bought, which may hold what is no good to animals. */
+const cutsWhatIsNew = ({ source }: Writer): boolean =>
+  cutList(source).some((cut) => cut.kind === 'strip' || (cut.kind === 'pad' && cut.from !== 'there'));
 
 /** Every caution, in the order of the work; adding one is adding an entry and its sentence in each language. */
 const rules: readonly CautionRule[] = [
@@ -53,7 +42,7 @@ const rules: readonly CautionRule[] = [
   { id: 'weight', danger: 'water', at: ['build', 'care'], applies: isClosed },
   { id: 'skin', danger: 'skin', at: ['build', 'care'], applies: () => true },
   { id: 'blade', danger: 'blade', at: ['build'], applies: cuts },
-  { id: 'foam', danger: 'material', at: ['build'], applies: usesForm('foam', 'fibre') },
+  { id: 'foam', danger: 'material', at: ['build'], applies: cutsWhatIsNew },
   { id: 'seal', danger: 'seal', at: ['build', 'care'], applies: isClosed },
   { id: 'disinfect', danger: 'chemical', at: ['build'], applies: () => true },
   { id: 'all-at-once', danger: 'bacteria', at: ['build', 'care'], applies: () => true },
