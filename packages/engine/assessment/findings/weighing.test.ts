@@ -46,6 +46,16 @@ describe('a cure that gives something up', () => {
     );
   });
 
+  it('gives up no cleaning interval of a filter through which no water flows', () => {
+    const lifted: Effect = {
+      ...effect({}),
+      feed: { beforeKgPerS: 0, afterKgPerS: 2e-8 },
+      flow: { beforeM3PerS: 0, afterM3PerS: 1e-4 },
+      cleaningInterval: { beforeS: 365 * dayS, afterS: 3 * dayS, beforeBeyond: true, afterBeyond: false },
+    };
+    expect(weighed(lifted)).not.toContain('Given up');
+  });
+
   it('is said to lose where it does', () => {
     expect(weighed(effect({ feed: 0.5, interval: 2 }))).toMatch(
       /By itself this loses more here than it gains/,

@@ -40,10 +40,11 @@ const interval = ({ beforeS, afterS, beforeBeyond, afterBeyond }: Effect['cleani
   return [{ isGain: ratio > 1, says: said('weighed.interval', { before, after }) }];
 };
 
+/** Where no water flows nothing clogs: its interval is no good that a cure could take away. */
 const changesOf = ({ feed, flow, cleaningInterval }: Effect): readonly Change[] => [
   ...share(feed.beforeKgPerS, feed.afterKgPerS, 'feed'),
   ...share(flow.beforeM3PerS, flow.afterM3PerS, 'flow'),
-  ...interval(cleaningInterval),
+  ...(flow.beforeM3PerS > 0 && flow.afterM3PerS > 0 ? interval(cleaningInterval) : []),
 ];
 
 const listed = (changes: readonly Change[], isGain: boolean): readonly Said[] =>
