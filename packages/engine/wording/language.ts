@@ -40,11 +40,12 @@ export const filled = (template: string, fill: (name: string) => string): string
 
 /** A name in a language. */
 export const nameIn = ({ names }: Language, name: string): string => {
-  const own = names[name];
-  if (own !== undefined) return own;
+  // Somebody may call a medium `constructor`, for which every object has something that is no word.
+  const own: unknown = names[name];
+  if (typeof own === 'string') return own;
   const numbers = name.match(/\d+/g) ?? [];
-  const pattern = names[name.replace(/\d+/g, '#')];
-  if (pattern === undefined) return name;
+  const pattern: unknown = names[name.replace(/\d+/g, '#')];
+  if (typeof pattern !== 'string') return name;
   let at = 0;
   return pattern.replace(/#/g, () => numbers[at++] ?? '');
 };

@@ -45,6 +45,11 @@ describe('a sentence in a language', () => {
     expect(word(said('both', facts), both)).toBe('First 3 flows past here.; then Schaum, lava und rings.');
   });
 
+  it('keeps a name that every object of the program has something under', () => {
+    for (const name of ['constructor', 'toString', '__proto__'])
+      expect(word(said('lasts', { time: { name } }), both)).toBe(name);
+  });
+
   it.each([
     [1, '1 Sekunde'],
     [95, '95 Sekunden'],
