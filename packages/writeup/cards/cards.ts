@@ -2,8 +2,9 @@ import type { CardFigure } from '@fettle/drawing/factCard.ts';
 import type { Assessment } from '@fettle/engine/assessment/assessment.ts';
 import type { Fact } from '@fettle/engine/wording/said.ts';
 import { changeCost } from '../parts/changes.ts';
+import { flows, hasInterval, interval, missed } from '../parts/interval.ts';
 import { timedTests } from '../parts/measured.ts';
-import { computedFlow, duration, feed, flow, money, share, volume } from '../parts/quantities.ts';
+import { computedFlow, duration, feed, flow, money, volume } from '../parts/quantities.ts';
 import { totalsOf } from '../parts/quote/lines.ts';
 import { inBoth } from '../parts/summary.ts';
 import { lastState, tense, type Writer } from '../parts/writer.ts';
@@ -76,9 +77,9 @@ const bypassCard = (writer: Writer): readonly FactCard[] => [
   {
     id: 'bypass',
     headline: writer.say('card.bypass'),
-    figures: beforeAndAfter(writer, ({ bypass }) => ({
-      fact: share(bypass.mechanical),
-      size: bypass.mechanical,
+    figures: beforeAndAfter(writer, (assessment) => ({
+      fact: missed(assessment),
+      ...(flows(assessment) ? { size: assessment.bypass.mechanical } : {}),
     })),
     note: writer.say('card.bypass.note'),
   },
@@ -136,15 +137,23 @@ const yearCard = (writer: Writer): readonly FactCard[] => [
   },
 ];
 
+/** How sure a time until cleaning is; where none was found there is nothing to be sure of. */
+const cleaningNote = (writer: Writer): string => {
+  const { found, after } = writer.source;
+  const states = [found.assessment, ...(after === undefined ? [] : [after.assessment])];
+  if (states.some(hasInterval)) return writer.say('doubt.interval');
+  return writer.say(states.some(flows) ? 'cleaning.beyond' : 'cleaning.no-flow');
+};
+
 const cleaningCard = (writer: Writer): readonly FactCard[] => [
   {
     id: 'cleaning',
     headline: writer.say('card.cleaning'),
-    figures: beforeAndAfter(writer, ({ cleaning }) => ({
-      fact: duration(cleaning.timeS, cleaning.beyond),
-      size: cleaning.timeS,
+    figures: beforeAndAfter(writer, (assessment) => ({
+      fact: interval(assessment),
+      ...(flows(assessment) ? { size: assessment.cleaning.timeS } : {}),
     })),
-    note: writer.say('doubt.interval'),
+    note: cleaningNote(writer),
   },
 ];
 

@@ -1,5 +1,6 @@
 import type { Fact } from '@fettle/engine/wording/said.ts';
 import type { Block } from '../content/document.ts';
+import { flows, hasInterval } from './interval.ts';
 import { duration, feed, share, temperature, volume } from './quantities.ts';
 import { heading, lastState, paragraph, type Writer } from './writer.ts';
 
@@ -17,9 +18,9 @@ export const carriesConditions = (writer: Writer): Readonly<Record<string, Fact>
 
 const cleaningSentences = (writer: Writer): readonly string[] => {
   const { assessment } = lastState(writer.source);
-  const { timeS, beyond, endedBy, flowRatio } = assessment.cleaning;
-  if (assessment.dutyPoint.flowM3PerS <= 0) return [writer.say('cleaning.no-flow')];
-  if (beyond || endedBy === 'none') return [writer.say('cleaning.beyond')];
+  const { timeS, endedBy, flowRatio } = assessment.cleaning;
+  if (!flows(assessment)) return [writer.say('cleaning.no-flow')];
+  if (!hasInterval(assessment)) return [writer.say('cleaning.beyond')];
   return [
     writer.say(`cleaning.${endedBy}`, { interval: duration(timeS), flow: share(flowRatio) }),
     writer.say('doubt.interval'),

@@ -9,7 +9,7 @@ import { permit } from '@fettle/job/toModel/alterations.ts';
 import type { Block } from '../content/document.ts';
 import type { AssessedState, WriteUpSource } from '../source.ts';
 import { length } from './quantities.ts';
-import { paragraph, tense, type Writer } from './writer.ts';
+import { faultsOf, lastState, paragraph, tense, type Writer } from './writer.ts';
 
 /** Alterations that were made, or are to be. */
 export const madeAlterations = ({ document, after }: WriteUpSource): readonly ListedAlteration[] => {
@@ -33,12 +33,26 @@ export const changeCost = (source: WriteUpSource): ChangeCost => {
   const held = volumesOf(found.assessment.layout.chambers, found.model.packing);
   const wanted = volumesOf(after.assessment.layout.chambers, after.model.packing);
   const purchases = purchasesFor(found.model, wanted, held);
-  const parts = partsOf(found.model, found.assessment.layout, madeAlterations(source).map(permit));
+  const parts = partsOf(found.model, found.assessment.layout, madeAlterations(source).map(permit)).filter(
+    ({ count }) => count > 0,
+  );
   const total =
     purchases.reduce((sum, { price }) => sum + price, 0) +
     parts.reduce((sum, { count, price }) => sum + count * price, 0);
   return { purchases, parts, total, currency };
 };
+
+const packed = ({ model }: AssessedState): string =>
+  JSON.stringify(
+    Object.entries(model.packing)
+      .filter(([, beds]) => beds.length > 0)
+      .toSorted(([one], [other]) => one.localeCompare(other)),
+  );
+
+/** Whether it is packed as it was found, and nothing is altered. */
+export const isUnchanged = (source: WriteUpSource): boolean =>
+  source.after === undefined ||
+  (madeAlterations(source).length === 0 && packed(source.after) === packed(source.found));
 
 /** The beds of a chamber in words, as the water meets them. */
 const bedsText = (writer: Writer, { model, assessment }: AssessedState, chamberId: string): string => {
@@ -77,11 +91,19 @@ const packingTable = (writer: Writer): Block => {
   };
 };
 
-/** Whether the order in which the water meets the media is another one. */
+/** Media in the order in which the water meets them. */
 const mediaInOrder = ({ model, assessment }: AssessedState): readonly string[] =>
   chambersInWaterOrder(assessment.layout).flatMap((chamber) =>
     inWaterOrder(chamber, model.packing[chamber.id] ?? []).map(({ medium }) => medium),
   );
+
+/** Whether one row comes of another by leaving some out: then nothing has changed places. */
+const isWithin = (one: readonly string[], other: readonly string[]): boolean => {
+  const [few, many] = one.length <= other.length ? [one, other] : [other, one];
+  let met = 0;
+  for (const id of many) if (id === few[met]) met += 1;
+  return met === few.length;
+};
 
 const namesOf = (model: Model, media: readonly string[]): readonly { readonly name: string }[] =>
   [...new Set(media)].map((id) => ({ name: model.media[id]!.name }));
@@ -93,8 +115,10 @@ export const changeSentences = (writer: Writer): readonly string[] => {
   const [before, now] = [mediaInOrder(found), mediaInOrder(after)];
   const added = now.filter((id) => !before.includes(id));
   const removed = before.filter((id) => !now.includes(id));
-  const kept = before.filter((id) => now.includes(id));
-  const reordered = kept.join() !== now.filter((id) => before.includes(id)).join();
+  const reordered = !isWithin(
+    now.filter((id) => before.includes(id)),
+    before.filter((id) => now.includes(id)),
+  );
   const form = tense(writer.source);
   return [
     ...(added.length > 0
@@ -128,9 +152,12 @@ export const alterationItems = (writer: Writer): readonly string[] =>
 export const changesPart = (writer: Writer): readonly Block[] => {
   const form = tense(writer.source);
   const items = alterationItems(writer);
+  const { found } = writer.source;
+  const faults = { found: faultsOf(found).length, after: faultsOf(lastState(writer.source)).length };
+  const why = writer.say(`changes.why.${form}`, faults);
   return [
     { kind: 'heading', id: 'heading-changes', level: 2, text: writer.say(`heading.changes.${form}`) },
-    ...paragraph('changes-why', [writer.say(`changes.why.${form}`), ...changeSentences(writer)]),
+    ...paragraph('changes-why', [why, ...changeSentences(writer)]),
     ...(items.length === 0 ? [] : [{ kind: 'list', id: 'alterations', items } as const]),
     packingTable(writer),
   ];

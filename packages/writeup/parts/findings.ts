@@ -1,4 +1,5 @@
 import type { Finding } from '@fettle/engine/assessment/assessment.ts';
+import { said } from '@fettle/engine/wording/said.ts';
 import type { Block } from '../content/document.ts';
 import { comparedFlow, duration, feed } from './quantities.ts';
 import { faultsOf, heading, paragraph, placeIn, type Writer } from './writer.ts';
@@ -12,6 +13,8 @@ export const cureText = (writer: Writer, { cureSaid }: Finding): string => write
 const effectCells = (writer: Writer, { effect }: Finding): readonly string[] => {
   if (effect === undefined) return ['–', '–', '–'];
   const { flow, feed: fed, cleaningInterval } = effect;
+  const intervalOf = (flowM3PerS: number, timeS: number, beyond: boolean): string =>
+    writer.fact(flowM3PerS > 0 ? duration(timeS, beyond) : said('figure.no-water'));
   const from = (before: string, after: string): string =>
     before === after
       ? writer.say('effect.same', { value: before })
@@ -20,8 +23,8 @@ const effectCells = (writer: Writer, { effect }: Finding): readonly string[] => 
     from(writer.fact(comparedFlow(flow.beforeM3PerS)), writer.fact(comparedFlow(flow.afterM3PerS))),
     from(writer.fact(feed(fed.beforeKgPerS)), writer.fact(feed(fed.afterKgPerS))),
     from(
-      writer.fact(duration(cleaningInterval.beforeS, cleaningInterval.beforeBeyond)),
-      writer.fact(duration(cleaningInterval.afterS, cleaningInterval.afterBeyond)),
+      intervalOf(flow.beforeM3PerS, cleaningInterval.beforeS, cleaningInterval.beforeBeyond),
+      intervalOf(flow.afterM3PerS, cleaningInterval.afterS, cleaningInterval.afterBeyond),
     ),
   ];
 };

@@ -74,13 +74,17 @@ const flowTable = (writer: Writer, tests: readonly Timed[]): readonly Block[] =>
         },
       ];
 
-/** Watts as measured, beside what the plate says. */
+/** Watts as measured, beside what the plate says where the job states it. */
 const powerSentences = (writer: Writer): readonly string[] =>
-  writer.source.found.comparisons.flatMap(({ test, measured, doubt, computed }) =>
-    test.kind !== 'power' || computed === undefined
-      ? []
-      : [writer.say('measured.power', { measured: power(measured, doubt), stated: power(computed) })],
-  );
+  writer.source.found.comparisons.flatMap(({ test, measured, doubt, computed }) => {
+    if (test.kind !== 'power' || computed === undefined) return [];
+    const isStated = writer.source.document.filter.pump.power !== undefined;
+    return [
+      isStated
+        ? writer.say('measured.power', { measured: power(measured, doubt), stated: power(computed) })
+        : writer.say('measured.power.alone', { measured: power(measured, doubt) }),
+    ];
+  });
 
 /** Flow computed clean against the rating, and against what was timed. */
 const ratingSentences = (writer: Writer): readonly string[] => {

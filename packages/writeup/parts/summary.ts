@@ -2,9 +2,10 @@ import type { Assessment } from '@fettle/engine/assessment/assessment.ts';
 import { familyById } from '@fettle/engine/families/families.ts';
 import type { Fact } from '@fettle/engine/wording/said.ts';
 import type { Block, KeyFigure } from '../content/document.ts';
-import { changeCost } from './changes.ts';
+import { changeCost, isUnchanged } from './changes.ts';
 import { findingText } from './findings.ts';
-import { computedFlow, duration, feed, flow, money, share, volume } from './quantities.ts';
+import { flows, interval, missed } from './interval.ts';
+import { computedFlow, duration, feed, flow, money, volume } from './quantities.ts';
 import { timedFlow } from './timed.ts';
 import { faultsOf, lastState, paragraph, tense, type Writer } from './writer.ts';
 
@@ -35,14 +36,14 @@ const foundSentence = (writer: Writer): string => {
 const changedSentence = (writer: Writer): string => {
   const { source } = writer;
   if (source.after === undefined) return writer.say('summary.changed.nothing');
-  const cost = changeCost(source);
-  return writer.say(`summary.changed.${tense(source)}.${cost.total > 0 ? 'bought' : 'free'}`, {
-    cost: money(cost.total, cost.currency),
-  });
+  const { purchases, parts, total, currency } = changeCost(source);
+  const how = purchases.length + parts.length > 0 ? 'bought' : isUnchanged(source) ? 'same' : 'free';
+  return writer.say(`summary.changed.${tense(source)}.${how}`, { cost: money(total, currency) });
 };
 
 const nowSentence = (writer: Writer): string => {
   const { assessment } = lastState(writer.source);
+  if (!flows(assessment)) return writer.say(`summary.now.${tense(writer.source)}.none`);
   const { day } = assessment.carries;
   return writer.say(`summary.now.${tense(writer.source)}`, {
     flow: computedFlow(assessment.dutyPoint.flowM3PerS),
@@ -96,8 +97,8 @@ export const figuresPart = (writer: Writer): readonly Block[] => {
   const figures = [
     figure('flow', ({ dutyPoint }) => computedFlow(dutyPoint.flowM3PerS)),
     figure('feed', ({ carries }) => feed(carries.day.feedKgPerS)),
-    figure('interval', ({ cleaning }) => duration(cleaning.timeS, cleaning.beyond)),
-    figure('bypass', ({ bypass }) => share(bypass.mechanical)),
+    figure('interval', interval),
+    figure('bypass', missed),
   ];
   return [
     { kind: 'figures', id: 'key-figures', figures },

@@ -4,7 +4,7 @@ import { sectionDrawing } from '@fettle/drawing/sectionDrawing.ts';
 import type { Theme } from '@fettle/drawing/tokens.ts';
 import type { Block } from '../content/document.ts';
 import type { AssessedState } from '../source.ts';
-import { share } from './quantities.ts';
+import { flows, missed } from './interval.ts';
 import { heading, lastState, paragraph, tense, type Writer } from './writer.ts';
 
 const stateOf = (writer: Writer, state: AssessedState, caption: string): State => ({
@@ -51,7 +51,7 @@ export const waterPathPart = (writer: Writer): readonly Block[] => {
     ...(source.after === undefined ? [] : ([[source.after, tense(source)]] as const)),
   ];
   const says = states.map(([state, form]) => writer.say(`path.${form}`, { path: pathText(writer, state) }));
-  const { bypass } = lastState(source).assessment;
+  const { assessment } = lastState(source);
   return [
     heading(writer, 'water-path'),
     {
@@ -64,7 +64,7 @@ export const waterPathPart = (writer: Writer): readonly Block[] => {
     },
     ...paragraph('water-path', [
       ...says,
-      writer.say('path.misses', { mechanical: share(bypass.mechanical) }),
+      flows(assessment) ? writer.say(`path.misses.${tense(source)}`, { mechanical: missed(assessment) }) : '',
     ]),
   ];
 };

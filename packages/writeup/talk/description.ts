@@ -40,11 +40,7 @@ export const descriptionText = (writer: Writer): string => {
     filterName(writer),
     summarySentences(writer).join(' '),
     ...list(writer.say('description.parts'), partLines(writer)),
-    [
-      writer.say('carries.conditions', carriesConditions(writer)),
-      writer.say('doubt.computed'),
-      writer.say('doubt.interval'),
-    ].join(' '),
+    [writer.say('carries.conditions', carriesConditions(writer)), writer.say('doubt.computed')].join(' '),
     [writer.say('limits.one-unit'), writer.say('limits.advice'), writer.say('description.safety')].join(' '),
     // Chapter lists are read by players line by line, so that nothing may stand before a time.
     ...(times.length === 0 ? [] : [[writer.say('description.chapters'), ...times].join('\n')]),

@@ -1,10 +1,12 @@
+import type { Assessment } from '@fettle/engine/assessment/assessment.ts';
 import { chambersInWaterOrder, inWaterOrder } from '@fettle/engine/families/waterOrder.ts';
 import { handlingKind } from '@fettle/engine/planning/handling.ts';
 import { cutList } from '../cuts/cutList.ts';
 import { alterationItems, changeCost, changeSentences } from '../parts/changes.ts';
 import { cureText, findingText } from '../parts/findings.ts';
+import { flows, hasInterval, interval, missed } from '../parts/interval.ts';
 import { timedTests } from '../parts/measured.ts';
-import { computedFlow, duration, feed, flow, money, share, volume } from '../parts/quantities.ts';
+import { computedFlow, duration, feed, flow, money, volume } from '../parts/quantities.ts';
 import { familyName, filterName } from '../parts/summary.ts';
 import { pathText } from '../parts/waterPath.ts';
 import { faultsOf, lastState, tense, type Writer } from '../parts/writer.ts';
@@ -78,29 +80,36 @@ const changeFacts = (writer: Writer): readonly string[] => {
   ];
 };
 
+const cleaningFact = (writer: Writer, assessment: Assessment): string => {
+  if (hasInterval(assessment)) return writer.say('talk.interval', { interval: interval(assessment) });
+  return writer.say(flows(assessment) ? 'cleaning.beyond' : 'cleaning.no-flow');
+};
+
 const resultFacts = (writer: Writer): readonly string[] => {
   const { found, after } = writer.source;
   const { assessment } = lastState(writer.source);
   const { day } = assessment.carries;
   const form = tense(writer.source);
   return [
-    writer.say(`talk.clean.${form}`, { flow: computedFlow(assessment.dutyPoint.flowM3PerS) }),
-    writer.say('talk.misses', { share: share(assessment.bypass.mechanical) }),
+    ...(flows(assessment)
+      ? [
+          writer.say(`talk.clean.${form}`, { flow: computedFlow(assessment.dutyPoint.flowM3PerS) }),
+          writer.say('talk.misses', { share: missed(assessment) }),
+        ]
+      : []),
     writer.say('talk.carries', {
       day: duration(day.dayS),
       feed: feed(day.feedKgPerS),
       heavy: volume(day.servedM3.heavy),
       light: volume(day.servedM3.light),
     }),
-    writer.say('talk.interval', {
-      interval: duration(assessment.cleaning.timeS, assessment.cleaning.beyond),
-    }),
+    cleaningFact(writer, assessment),
     ...(after === undefined
       ? []
       : [
           writer.say('talk.before', {
             feed: feed(found.assessment.carries.day.feedKgPerS),
-            interval: duration(found.assessment.cleaning.timeS, found.assessment.cleaning.beyond),
+            interval: interval(found.assessment),
           }),
         ]),
   ];

@@ -51,12 +51,12 @@ const chamberStep = (writer: Writer, chamber: Chamber): string => {
   });
 };
 
+/** Steps that are counted before the first chamber is packed. */
 const readyingSteps = (writer: Writer): readonly string[] => [
   ...(cutList(writer.source).length > 0 ? [writer.say('step.cut')] : []),
   ...(changeCost(writer.source).purchases.length > 0 ? [writer.say('step.rinse-new')] : []),
 ];
 
-/** Steps that are counted before the first chamber is packed. */
 const rowSays = (writer: Writer): string => writer.say('drawing.build-row');
 
 const drawingBlock = (writer: Writer, name: 'build-section' | 'build-row'): Block => {

@@ -4,8 +4,10 @@ import type { BedState } from '@fettle/engine/assessment/assessment.ts';
 import { handlingKind } from '@fettle/engine/planning/handling.ts';
 import type { Block } from '../../content/document.ts';
 import { cautionBlocks, mediaCautions } from '../cautions.ts';
+import { hasInterval } from '../interval.ts';
 import { duration } from '../quantities.ts';
 import { heading, lastState, paragraph, placeIn, type Writer } from '../writer.ts';
+import { ownersFlow } from './jug.ts';
 
 const isReplaced = (writer: Writer, { medium: id }: BedState): boolean => {
   const medium = lastState(writer.source).model.media[id]!;
@@ -25,15 +27,22 @@ const endOf = (writer: Writer, bed: BedState): number => {
   return Math.min(life, assessment.chemical.find((one) => one.bed === bed.id)?.lastsS ?? Infinity);
 };
 
+/** Whether a bed is cleaned at each cleaning, and not replaced before. */
+const isEachTime = (writer: Writer, bed: BedState): boolean => {
+  const { assessment } = lastState(writer.source);
+  const { cleanedEachTime, timeS } = assessment.cleaning;
+  return hasInterval(assessment) && cleanedEachTime.includes(bed.id) && timeS < endOf(writer, bed);
+};
+
 /** When a bed wants it: by its clogging or by its end, whichever comes first; else by its looks. */
 const whenText = (writer: Writer, bed: BedState): string => {
   const { cleaning } = lastState(writer.source).assessment;
   const endS = endOf(writer, bed);
-  const isEachTime = cleaning.cleanedEachTime.includes(bed.id) && !cleaning.beyond && cleaning.timeS < endS;
+  const eachTime = isEachTime(writer, bed);
   const texts = [
-    ...(isEachTime ? [writer.say('care.each-time', { interval: duration(cleaning.timeS) })] : []),
+    ...(eachTime ? [writer.say('care.each-time', { interval: duration(cleaning.timeS) })] : []),
     // What is new at each cleaning does not get old.
-    ...(Number.isFinite(endS) && !(isEachTime && isReplaced(writer, bed))
+    ...(Number.isFinite(endS) && !(eachTime && isReplaced(writer, bed))
       ? [writer.say('care.after', { time: duration(endS) })]
       : []),
   ];
@@ -59,7 +68,14 @@ const bedsTable = (writer: Writer): readonly Block[] => {
         whenText(writer, bed),
       ]),
     },
-    ...paragraph('care-beds-notes', [writer.say('doubt.interval'), writer.say('care.jug-decides')], 'soft'),
+    ...paragraph(
+      'care-beds-notes',
+      [
+        state.assessment.beds.some((bed) => isEachTime(writer, bed)) ? writer.say('doubt.interval') : '',
+        ownersFlow(writer).flowM3PerS > 0 ? writer.say('care.jug-decides') : '',
+      ],
+      'soft',
+    ),
   ];
 };
 
@@ -89,7 +105,7 @@ const sectionBlock = (writer: Writer): Block => {
     id: 'care-section',
     drawing: 'care-section',
     caption,
-    alternative: `${caption} ${beds.join('; ')}.`,
+    alternative: beds.length === 0 ? caption : `${caption} ${beds.join('; ')}.`,
     width: 'half',
   };
 };

@@ -1,7 +1,8 @@
 import type { Assessment } from '@fettle/engine/assessment/assessment.ts';
 import type { Block } from '../../content/document.ts';
 import { changeCost } from '../changes.ts';
-import { computedFlow, duration, feed, flow, money, share } from '../quantities.ts';
+import { hasInterval, interval, missed } from '../interval.ts';
+import { computedFlow, duration, feed, flow, money } from '../quantities.ts';
 import { timedFlow } from '../timed.ts';
 import { heading, paragraph, tense, type Writer } from '../writer.ts';
 import { totalsOf } from './lines.ts';
@@ -9,8 +10,8 @@ import { totalsOf } from './lines.ts';
 const computedCells = (writer: Writer, assessment: Assessment): readonly string[] => [
   writer.fact(computedFlow(assessment.dutyPoint.flowM3PerS)),
   writer.fact(feed(assessment.carries.day.feedKgPerS)),
-  writer.fact(duration(assessment.cleaning.timeS, assessment.cleaning.beyond)),
-  writer.fact(share(assessment.bypass.mechanical)),
+  writer.fact(interval(assessment)),
+  writer.fact(missed(assessment)),
 ];
 
 const perYear = (writer: Writer, { cost }: Assessment): string =>
@@ -67,6 +68,9 @@ const repackRows = (writer: Writer): readonly (readonly string[])[] => {
   ];
 };
 
+const hasAnyInterval = ({ source: { found, after } }: Writer): boolean =>
+  hasInterval(found.assessment) || (after !== undefined && hasInterval(after.assessment));
+
 /** What it is to do nothing, to clean only, and to re-pack, on one basis: so that cleaning is not sold as more. */
 export const optionsPart = (writer: Writer): readonly Block[] => {
   const { carries } = writer.source.found.assessment;
@@ -92,7 +96,7 @@ export const optionsPart = (writer: Writer): readonly Block[] => {
       [
         writer.say('quote.options.how', { day: duration(carries.day.dayS) }),
         writer.say('doubt.computed'),
-        writer.say('doubt.interval'),
+        hasAnyInterval(writer) ? writer.say('doubt.interval') : '',
       ],
       'soft',
     ),

@@ -10,6 +10,7 @@ export const figureSentences: Readonly<Record<string, string>> = {
   'measured.not-yet-left':
     'The same test is to be done again as left, with the same vessel at the same height.',
   'measured.power': 'At the plug it draws {measured}; the plate says {stated}.',
+  'measured.power.alone': 'At the plug it draws {measured}.',
   'table.measured': 'Timed fillings',
   'state.as-found': 'as found',
   'state.clean-empty': 'clean, without media',

@@ -16,10 +16,12 @@ export const sheetSentences: Readonly<Record<string, string>> = {
   'summary.found.computed.many':
     '{filter}, a {family}, was opened, and {count} faults were found, of which the worst is this: {worst}.',
   'summary.changed.nothing': 'Nothing has been changed so far.',
-  'summary.changed.planned.free': 'It can be put right with what is in it, for no money.',
-  'summary.changed.planned.bought': 'It can be put right for {cost} of media and parts.',
-  'summary.changed.left.free': 'It was put right with what was in it, for no money.',
-  'summary.changed.left.bought': 'It was put right for {cost} of media and parts.',
+  'summary.changed.planned.free': 'It can be re-packed with what is in it, for no money.',
+  'summary.changed.planned.bought': 'It can be re-packed for {cost} of media and parts.',
+  'summary.changed.planned.same': 'It is to be packed as it was.',
+  'summary.changed.left.free': 'It was re-packed with what was in it, for no money.',
+  'summary.changed.left.bought': 'It was re-packed for {cost} of media and parts.',
+  'summary.changed.left.same': 'It was packed again as it was.',
   'summary.now.found':
     'As it is, and clean, {flow} should flow; {day} after a cleaning it carries {feed} of dry feed, which is a tank of {heavy} with a heavy stock to {light} with a light one.',
   'summary.now.planned':
@@ -27,12 +29,17 @@ export const sheetSentences: Readonly<Record<string, string>> = {
   'summary.now.left':
     'Now, and clean, {flow} should flow; {day} after a cleaning it carries {feed} of dry feed, which is a tank of {heavy} with a heavy stock to {light} with a light one.',
 
+  'summary.now.found.none': 'By the models no water flows as it is, so that it carries nothing.',
+  'summary.now.planned.none': 'By the models no water would flow then, so that it would carry nothing.',
+  'summary.now.left.none': 'By the models no water flows now, so that it carries nothing.',
+
   'figure.flow': 'flow at the tank, clean',
   'figure.feed': 'dry feed that it carries',
   'figure.interval': 'until it wants cleaning',
   'figure.bypass': 'of the water misses the mechanical media',
-  'figure.before': 'as found {before}',
-  'figure.as-before': 'as it was found',
+  'figure.before': 'as found, clean: {before}',
+  'figure.as-before': 'as found, clean: the same',
+  'figure.no-water': 'no water flows',
   'doubt.computed':
     'Figures after ± are doubts: 95 of 100 such ranges hold the true value. Computed flows are taken to be good to 15 % (from memory); the ranges of the other computed figures are not computed yet, so they are rounded to two figures.',
   'doubt.interval': 'That time is good to a factor of three either way.',
@@ -46,7 +53,9 @@ export const sheetSentences: Readonly<Record<string, string>> = {
   'path.found': 'As found: {path}',
   'path.planned': 'As planned: {path}',
   'path.left': 'As left: {path}',
-  'path.misses': 'Now {mechanical} of the water misses the mechanical media.',
+  'path.misses.found': '{mechanical} of the water misses the mechanical media.',
+  'path.misses.planned': 'As planned {mechanical} of the water would miss the mechanical media.',
+  'path.misses.left': 'Now {mechanical} of the water misses the mechanical media.',
 
   'heading.photographs': 'Photographs',
   'photograph.unnamed': 'Photograph {number}',
@@ -66,9 +75,9 @@ export const sheetSentences: Readonly<Record<string, string>> = {
   'heading.changes.planned': 'What is to be changed',
   'heading.changes.left': 'What was changed',
   'changes.why.planned':
-    'Each change follows from a fault above; what is in the filter and good is used again.',
+    'Faults as found: {found}; as planned: {after}. What is in the filter is used again before anything is bought.',
   'changes.why.left':
-    'Each change follows from a fault above; what was in the filter and good was used again.',
+    'Faults as found: {found}; as left: {after}. What was in the filter is reckoned as used again; only what was short was bought.',
   'changes.added.planned': 'To be put in: {media}.',
   'changes.added.left': 'Put in: {media}.',
   'changes.removed.planned': 'To be taken out: {media}.',

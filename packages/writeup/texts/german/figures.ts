@@ -10,6 +10,7 @@ export const figureSentences: Readonly<Record<string, string>> = {
   'measured.not-yet-left':
     'Dieselbe Messung ist bei der Übergabe zu wiederholen, mit demselben Gefäß in derselben Höhe.',
   'measured.power': 'Am Stecker nimmt er {measured} auf; auf dem Typenschild stehen {stated}.',
+  'measured.power.alone': 'Am Stecker nimmt er {measured} auf.',
   'table.measured': 'Gestoppte Füllungen',
   'state.as-found': 'wie vorgefunden',
   'state.clean-empty': 'sauber, ohne Medien',

@@ -17,11 +17,12 @@ export const sheetSentences: Readonly<Record<string, string>> = {
   'summary.found.computed.many':
     '{filter} ({family}) wurde geöffnet; es fanden sich {count} Mängel, der schwerste: {worst}.',
   'summary.changed.nothing': 'Verändert wurde bisher nichts.',
-  'summary.changed.planned.free':
-    'Mit dem, was darin ist, lässt er sich ohne Materialkosten in Ordnung bringen.',
-  'summary.changed.planned.bought': 'Für {cost} an Medien und Teilen lässt er sich in Ordnung bringen.',
-  'summary.changed.left.free': 'Mit dem, was darin war, wurde er ohne Materialkosten in Ordnung gebracht.',
-  'summary.changed.left.bought': 'Für {cost} an Medien und Teilen wurde er in Ordnung gebracht.',
+  'summary.changed.planned.free': 'Mit dem, was darin ist, lässt er sich ohne Materialkosten neu bestücken.',
+  'summary.changed.planned.bought': 'Für {cost} an Medien und Teilen lässt er sich neu bestücken.',
+  'summary.changed.planned.same': 'Er soll bestückt werden, wie er war.',
+  'summary.changed.left.free': 'Mit dem, was darin war, wurde er ohne Materialkosten neu bestückt.',
+  'summary.changed.left.bought': 'Für {cost} an Medien und Teilen wurde er neu bestückt.',
+  'summary.changed.left.same': 'Er wurde wieder bestückt, wie er war.',
   'summary.now.found':
     'So wie er ist, sollten sauber {flow} fließen; {day} nach einer Reinigung bewältigt er {feed} Trockenfutter, das entspricht einem Becken von {heavy} bei schwerem bis {light} bei leichtem Besatz.',
   'summary.now.planned':
@@ -29,12 +30,18 @@ export const sheetSentences: Readonly<Record<string, string>> = {
   'summary.now.left':
     'Jetzt sollten sauber {flow} fließen; {day} nach einer Reinigung bewältigt er {feed} Trockenfutter, das entspricht einem Becken von {heavy} bei schwerem bis {light} bei leichtem Besatz.',
 
+  'summary.now.found.none': 'Nach den Modellen fließt so kein Wasser; er bewältigt nichts.',
+  'summary.now.planned.none':
+    'Nach den Modellen würde danach kein Wasser fließen; er würde nichts bewältigen.',
+  'summary.now.left.none': 'Nach den Modellen fließt jetzt kein Wasser; er bewältigt nichts.',
+
   'figure.flow': 'Durchfluss, sauber',
   'figure.feed': 'Trockenfutter, das er bewältigt',
   'figure.interval': 'bis zur nächsten Reinigung',
   'figure.bypass': 'an mechanischen Medien vorbei',
-  'figure.before': 'vorgefunden {before}',
-  'figure.as-before': 'wie vorgefunden',
+  'figure.before': 'vorgefunden, sauber: {before}',
+  'figure.as-before': 'vorgefunden, sauber: ebenso',
+  'figure.no-water': 'kein Wasser fließt',
   'doubt.computed':
     'Hinter ± steht die Unsicherheit: 95 von 100 solchen Bereichen enthalten den wahren Wert. Gerechnete Durchflüsse gelten als auf 15 % genau (im Fach bekannt, nicht nachgeschlagen); die Bereiche anderer gerechneter Werte sind noch nicht bestimmt, daher zwei Ziffern.',
   'doubt.interval': 'Diese Zeit ist auf einen Faktor drei nach oben und unten genau.',
@@ -48,7 +55,9 @@ export const sheetSentences: Readonly<Record<string, string>> = {
   'path.found': 'Wie vorgefunden: {path}',
   'path.planned': 'Wie geplant: {path}',
   'path.left': 'Wie übergeben: {path}',
-  'path.misses': 'Jetzt laufen {mechanical} des Wassers an den mechanischen Medien vorbei.',
+  'path.misses.found': '{mechanical} des Wassers laufen an den mechanischen Medien vorbei.',
+  'path.misses.planned': 'Wie geplant liefen {mechanical} des Wassers an den mechanischen Medien vorbei.',
+  'path.misses.left': 'Jetzt laufen {mechanical} des Wassers an den mechanischen Medien vorbei.',
 
   'heading.photographs': 'Fotografien',
   'photograph.unnamed': 'Fotografie {number}',
@@ -68,9 +77,9 @@ export const sheetSentences: Readonly<Record<string, string>> = {
   'heading.changes.planned': 'Was geändert werden soll',
   'heading.changes.left': 'Was geändert wurde',
   'changes.why.planned':
-    'Jede Änderung folgt aus einem Mangel oben; was im Filter gut ist, wird wieder verwendet.',
+    'Mängel wie vorgefunden: {found}; wie geplant: {after}. Was im Filter ist, wird wieder verwendet, bevor etwas gekauft wird.',
   'changes.why.left':
-    'Jede Änderung folgt aus einem Mangel oben; was im Filter gut war, wurde wieder verwendet.',
+    'Mängel wie vorgefunden: {found}; wie übergeben: {after}. Was im Filter war, gilt als wieder verwendet; gekauft wurde nur, was fehlte.',
   'changes.added.planned': 'Hinein kommen: {media}.',
   'changes.added.left': 'Hinein kamen: {media}.',
   'changes.removed.planned': 'Heraus kommen: {media}.',
