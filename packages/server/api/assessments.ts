@@ -1,4 +1,5 @@
 import { MODEL_EDITION } from '@fettle/engine/assessment/assess.ts';
+import { packedStates } from '@fettle/job/packedStates.ts';
 import type { JobDocument } from '@fettle/job/schema/job.ts';
 import { type OpenAPIHono, z } from '@hono/zod-openapi';
 import type { Environment, Services } from '../services.ts';
@@ -94,6 +95,7 @@ const addDrawing = (app: OpenAPIHono<Environment>, services: Services): void =>
       query: z.strictObject({
         revision,
         theme: oneOf(['light', 'dark', 'print'], { says: 'The inks; light where left out.' }),
+        state: oneOf(packedStates, { says: 'Which packing; as found where left out.' }),
         units: oneOf(['metric', 'us'], { says: 'Units of the inscriptions; metric where left out.' }),
       }),
       headers: ['If-None-Match'],
@@ -105,11 +107,11 @@ const addDrawing = (app: OpenAPIHono<Environment>, services: Services): void =>
     },
     async ({ context, path: { number }, query }) => {
       const at = await documentAt(services, { number, revision: query.revision });
-      const { theme = 'light', units = 'metric' } = query;
-      const etag = `"d-${at.revision}-${theme}-${units}-${MODEL_EDITION}"`;
+      const { theme = 'light', units = 'metric', state = 'as-found' } = query;
+      const etag = `"d-${at.revision}-${state}-${theme}-${units}-${MODEL_EDITION}"`;
       if (hasAlready(context, etag)) return context.body(null, 304, { ...drawingHeaders, ETag: etag });
       const key = { job: number, revision: at.revision };
-      const svg = await services.computation.draw({ document: at.document, theme, units, key });
+      const svg = await services.computation.draw({ document: at.document, state, theme, units, key });
       return context.body(svg, 200, { ...drawingHeaders, ETag: etag });
     },
   );

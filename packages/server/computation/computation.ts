@@ -1,6 +1,7 @@
 import { availableParallelism } from 'node:os';
 import { MessageChannel } from 'node:worker_threads';
 import type { System } from '@fettle/engine/quantities/displayUnits.ts';
+import type { PackedState } from '@fettle/job/packedStates.ts';
 import type { Problem } from '@fettle/job/problems.ts';
 import type { JobDocument } from '@fettle/job/schema/job.ts';
 import { writeJob } from '@fettle/job/write.ts';
@@ -36,6 +37,8 @@ export interface AssessHow {
   readonly day?: number | undefined;
   /** Units of the words; metric where left out. */
   readonly units?: System | undefined;
+  /** Which packing; as found where left out. */
+  readonly state?: PackedState | undefined;
   /** Names the revision, so that the result is kept for the next time. */
   readonly key?: RevisionKey;
 }
@@ -148,8 +151,10 @@ export const startComputation = (
   const kept = keptIn(textCache(CACHE_CHARACTERS));
 
   const assessmentText: Computation['assessmentText'] = ({ key, ...task }) =>
-    kept(key && `a ${key.job} ${key.revision} ${task.day ?? ''} ${task.units ?? 'metric'}`, async () =>
-      resultOf(await quickly(quick, { task: 'assess', ...task })),
+    kept(
+      key &&
+        `a ${key.job} ${key.revision} ${task.day ?? ''} ${task.units ?? 'metric'} ${task.state ?? 'as-found'}`,
+      async () => resultOf(await quickly(quick, { task: 'assess', ...task })),
     );
 
   return {
@@ -158,8 +163,9 @@ export const startComputation = (
     assessmentText,
     writeUp: async (task) => resultOf(await quickly(writing, { task: 'writeUp', ...task })),
     draw: ({ key, ...task }) =>
-      kept(key && `d ${key.job} ${key.revision} ${task.theme} ${task.units}`, async () =>
-        resultOf(await quickly(quick, { task: 'draw', ...task })),
+      kept(
+        key && `d ${key.job} ${key.revision} ${task.theme} ${task.units} ${task.state ?? 'as-found'}`,
+        async () => resultOf(await quickly(quick, { task: 'draw', ...task })),
       ),
     ...readsAndWrites(quick),
     work: longRun(long, counted.shared),

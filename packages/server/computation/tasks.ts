@@ -1,5 +1,6 @@
 import type { MessagePort } from 'node:worker_threads';
 import type { System } from '@fettle/engine/quantities/displayUnits.ts';
+import type { PackedState } from '@fettle/job/packedStates.ts';
 import type { JobReading } from '@fettle/job/read.ts';
 import type { JobDocument } from '@fettle/job/schema/job.ts';
 import type { Outcome } from '@fettle/workflows/assessDocument.ts';
@@ -26,11 +27,15 @@ export interface AssessTask {
   readonly day?: number | undefined;
   /** Units of the words; metric where left out. */
   readonly units?: System | undefined;
+  /** Which packing; as found where left out. */
+  readonly state?: PackedState | undefined;
 }
 
 export interface DrawTask {
   readonly task: 'draw';
   readonly document: unknown;
+  /** Which packing; as found where left out. */
+  readonly state?: PackedState | undefined;
   readonly theme: DrawingTheme;
   readonly units: System;
 }

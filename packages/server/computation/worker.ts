@@ -3,6 +3,7 @@ import { writeJob } from '@fettle/job/write.ts';
 import { assessDocument, type Outcome } from '@fettle/workflows/assessDocument.ts';
 import { assessJob } from '@fettle/workflows/assessJob.ts';
 import { openJob } from '@fettle/workflows/openJob.ts';
+import { openState } from '@fettle/workflows/openState.ts';
 import { resultText } from '@fettle/workflows/resultText.ts';
 import { kindNamed } from '../work/kinds/kinds.ts';
 import { standsBackFor } from './answering.ts';
@@ -26,13 +27,13 @@ const read = ({ bytes }: ReadTask): PlainReading => {
   return reading.ok ? { ok: true, document: reading.document, notes: reading.notes } : reading;
 };
 
-const assess = ({ document, day, units }: AssessTask): Outcome<string> => {
-  const assessed = assessDocument({ document }, { day, system: units });
+const assess = ({ document, day, units, state }: AssessTask): Outcome<string> => {
+  const assessed = assessDocument({ document }, { day, system: units, state });
   return assessed.ok ? { ok: true, result: resultText(assessed.result) } : assessed;
 };
 
-const draw = ({ document, theme, units }: DrawTask): Outcome<string> => {
-  const opened = openJob({ document });
+const draw = ({ document, theme, units, state }: DrawTask): Outcome<string> => {
+  const opened = openState({ document }, state);
   if (!opened.ok) return opened;
   const { model } = opened;
   const { assessment } = assessJob(model);

@@ -1,3 +1,4 @@
+import { lastTrueState } from '@fettle/job/packedStates.ts';
 import { readingKinds } from '@fettle/store/contract/readings.ts';
 import { storedSettings } from '@fettle/workflows/storedSettings.ts';
 import { fileNamed, mediaTypes } from '@fettle/writeup/fileNames.ts';
@@ -99,7 +100,13 @@ const draw =
     const theme = context.req.query('theme') === 'dark' ? 'dark' : 'light';
     const key = { job: number, revision };
     const { units = 'metric' } = await storedSettings(services.store);
-    const svg = await services.computation.draw({ document, theme, units, key });
+    const svg = await services.computation.draw({
+      document,
+      state: lastTrueState(document),
+      theme,
+      units,
+      key,
+    });
     return context.body(svg, 200, drawingHeaders);
   };
 

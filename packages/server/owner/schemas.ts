@@ -1,3 +1,4 @@
+import { packedStates } from '@fettle/job/packedStates.ts';
 import { readingKinds } from '@fettle/store/contract/readings.ts';
 import { figureSchema } from '@fettle/workflows/results/figures.ts';
 import { z } from '@hono/zod-openapi';
@@ -56,6 +57,10 @@ export const sheetSchema = z
     promised: z.string().optional(),
     figures: z
       .strictObject({
+        state: z
+          .enum(packedStates)
+          .exclude(['planned'])
+          .meta({ description: 'Which packing they are of: as left, where the job says what was left.' }),
         flow: figureSchema,
         turnover: figureSchema,
         carries: figureSchema.meta({ description: 'Dry feed that the filter carries.' }),

@@ -1,4 +1,5 @@
 import { fullJob } from '@fettle/job/testing/fullJob.ts';
+import { assessDocument } from '@fettle/workflows/assessDocument.ts';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { jobCalled, ownersServer } from '../testing/ownersServer.ts';
 
@@ -31,6 +32,35 @@ describe('the sheet of an owner', () => {
     }
     expect(text).not.toMatch(/<script|<style|\sstyle=|\son\w+=/i);
   });
+
+  it.each(['as-left', 'as-found'] as const)(
+    'says what the filter does %s where that is the last that is true of it, and draws that; a plan is not true yet',
+    async (state) => {
+      const { asLeft: _, ...notBuilt } = jobCalled('Built and not');
+      const document = state === 'as-left' ? jobCalled('Built and not') : notBuilt;
+      const number = await owners.takeIn(document);
+      const { at } = await owners.linkTo(number);
+      const flows = (['as-found', 'planned', state] as const).map((each) => {
+        const assessed = assessDocument({ document }, { state: each });
+        return assessed.ok ? assessed.result.dutyPoint.flow.value : undefined;
+      });
+      const [found, planned, own] = flows;
+      expect(planned).not.toBe(own);
+      if (state === 'as-left') expect(own).not.toBe(found);
+      const sheet = JSON.parse(await (await owners.get(`/api${at}`)).text());
+      expect(sheet.figures).toMatchObject({ state, flow: { value: own } });
+      const words = state.replace('-', ' ');
+      const page = await (await owners.get(at)).text();
+      expect(page).toContain(`What it does, ${words}</h2>`);
+      expect(page).toContain(`alt="Section through the filter ${words},`);
+      const signedIn = { cookie: owners.technician };
+      const drawn = async (query: string) =>
+        (await owners.send('GET', `/api/jobs/${number}/drawing?${query}`, signedIn)).text();
+      const drawing = await (await owners.get(`${at}/drawing`)).text();
+      expect(drawing).toBe(await drawn(`state=${state}`));
+      expect(drawing).not.toBe(await drawn('state=planned'));
+    },
+  );
 
   it('shows nothing that is not the owner’s to see', async () => {
     const { at } = await owners.linkTo(job);

@@ -1,4 +1,5 @@
 import { familyById } from '@fettle/engine/families/families.ts';
+import { lastTrueState } from '@fettle/job/packedStates.ts';
 import type { JobDocument } from '@fettle/job/schema/job.ts';
 import type { StoredJob } from '@fettle/store/contract/jobs.ts';
 import type { Reading } from '@fettle/store/contract/readings.ts';
@@ -18,7 +19,8 @@ const usualCautions: readonly string[] = [
 
 type Figures = NonNullable<Sheet['figures']>;
 
-const figuresOf = (result: AssessmentResult): Figures => ({
+const figuresOf = (result: AssessmentResult, document: JobDocument): Figures => ({
+  state: lastTrueState(document),
   flow: result.dutyPoint.flow,
   turnover: result.turnover,
   carries: result.carries.feed,
@@ -26,13 +28,14 @@ const figuresOf = (result: AssessmentResult): Figures => ({
   cleaningInterval: result.cleaningInterval,
 });
 
-/** The assessment of a job, kept by revision; undefined where its document reads no more. */
+/** The assessment of a job as left, else as found, kept by revision; undefined where its document reads no more. */
 export async function assessmentOf(
   { computation }: Pick<Services, 'computation'>,
   { document, number, revision }: StoredJob,
 ): Promise<AssessmentResult | undefined> {
   try {
-    const text = await computation.assessmentText({ document, key: { job: number, revision } });
+    const state = lastTrueState(document);
+    const text = await computation.assessmentText({ document, state, key: { job: number, revision } });
     return assessmentSchema.parse(JSON.parse(text));
   } catch (error) {
     if (error instanceof UnreadableDocument) return undefined;
@@ -74,7 +77,7 @@ export async function sheetOf(
     ...aboutOf(document),
     filter: document.filter.name ?? family?.name ?? document.filter.family,
     family: family?.name ?? document.filter.family,
-    ...(result === undefined ? {} : { figures: figuresOf(result) }),
+    ...(result === undefined ? {} : { figures: figuresOf(result, document) }),
     cautions: [...usualCautions, ...(family?.forbidden ?? [])],
     ...(quote === undefined ? {} : { quote }),
     readings: readings.map(shownReading),

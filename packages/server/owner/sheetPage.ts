@@ -1,3 +1,4 @@
+import { stateInWords } from '@fettle/job/packedStates.ts';
 import { isBackHome } from '@fettle/job/stages.ts';
 import { html } from 'hono/html';
 import { fact } from '../pages/facts.ts';
@@ -16,6 +17,9 @@ ${fact('Came in', received === undefined ? undefined : dayInWords(received))}
 ${fact('Promised back', promised === undefined ? undefined : dayInWords(promised))}
 </dl>`;
 
+const whatItDoes = ({ figures }: Sheet): string =>
+  figures === undefined ? 'What it does' : `What it does, ${stateInWords(figures.state)}`;
+
 const doing = ({ figures }: Sheet): Markup =>
   figures === undefined
     ? html`<p>What it does cannot be computed at the moment.</p>`
@@ -26,7 +30,7 @@ const drawing = (at: string, { figures }: Sheet): Markup | '' =>
     ? ''
     : html`<figure><picture>
 <source srcset="${at}/drawing?theme=dark" media="(prefers-color-scheme: dark)">
-<img class="drawing" src="${at}/drawing" alt="Section through the filter, with the way that the water takes">
+<img class="drawing" src="${at}/drawing" alt="Section through the filter ${stateInWords(figures.state)}, with the way that the water takes">
 </picture></figure>`;
 
 const quote = ({ quote: offered }: Sheet): Markup | '' => {
@@ -84,7 +88,7 @@ ${heading(sheet)}
 ${takenDown(taken)}
 <div class="sheet"><div>
 ${facts(sheet)}
-<section aria-labelledby="does"><h2 id="does">What it does</h2>
+<section aria-labelledby="does"><h2 id="does">${whatItDoes(sheet)}</h2>
 ${doing(sheet)}</section>
 <section aria-labelledby="care"><h2 id="care">Take care</h2>
 <ul class="plain">${sheet.cautions.map((caution) => html`<li>${caution}</li>`)}</ul></section>

@@ -2,6 +2,7 @@ import type { Dimension } from '@fettle/engine/quantities/dimensions.ts';
 import type { System } from '@fettle/engine/quantities/displayUnits.ts';
 import { printQuantity } from '@fettle/engine/quantities/printQuantity.ts';
 import { toSi, unitOf } from '@fettle/engine/quantities/units.ts';
+import { type PackedState, stateInWords } from '@fettle/job/packedStates.ts';
 import { figures, intervalDoubt, intervalText, rangesMissing } from '@fettle/workflows/amounts.ts';
 import type { AssessmentResult } from '@fettle/workflows/results/assessment.ts';
 import type { Figure } from '@fettle/workflows/results/figures.ts';
@@ -38,8 +39,11 @@ const costs = ({ perYear: { value, unit } }: AssessmentResult['cost']): string =
   `about ${figures(value, 2)} ${unit.replace(/\/a$/, '')} a year`;
 
 /** What a filter does, each figure to no more digits than it is known, and what is said of all of them. */
-export const computedSection = (result: AssessmentResult, system: System): Markup => html`
-<section aria-labelledby="does"><h2 id="does">What it does</h2>
+export const computedSection = (
+  result: AssessmentResult,
+  { system, state }: { readonly system: System; readonly state: PackedState },
+): Markup => html`
+<section aria-labelledby="does"><h2 id="does">What it does, ${stateInWords(state)}</h2>
 <dl class="facts-list">
 ${flowing(result, system)}
 ${carrying(result, system)}

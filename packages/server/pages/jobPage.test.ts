@@ -69,6 +69,33 @@ describe('the page of a job', () => {
   });
 });
 
+describe('a job that was built', () => {
+  const built = `${drum}\nasLeft:\n  packing:\n    basket-1: [{ medium: foam-20ppi, depth: 40 mm }]\n`;
+
+  test('shows figures, findings and drawing as left, and says so; the assessment of the API stays as found', async () => {
+    const number = await takeIn(built);
+    const page = await textOf(`/plain/jobs/${number}`);
+    for (const says of ['What it does, as left</h2>', 'Findings as left, worst first', 'filter as left with'])
+      expect(page).toContain(says);
+    const before = await textOf(`/plain/jobs/${await takeIn()}`);
+    expect(before).toContain('What it does, as found</h2>');
+    expect(factIn(page, 'Carries')).not.toBe(factIn(before, 'Carries'));
+    const address = /<img class="drawing" src="([^"]*)"/.exec(page)?.[1]?.replaceAll('&amp;', '&') ?? '';
+    const asFound = await textOf(`/api/jobs/${number}/drawing`);
+    const asLeft = await textOf(address);
+    expect(asLeft).toMatch(/^<svg/);
+    expect(asLeft).not.toBe(asFound);
+    const api = JSON.parse(await textOf(`/api/jobs/${number}/assessment`));
+    expect(api.dutyPoint.flow.value).toBeCloseTo(633, 0);
+  });
+
+  test('a drawing of a state that the job does not describe is refused with the field that lacks', async () => {
+    const answer = await send('GET', `/api/jobs/${await takeIn()}/drawing?state=as-left`);
+    expect(answer.status).toBe(422);
+    expect(await answer.text()).toContain('asLeft');
+  });
+});
+
 describe('the units of the settings', () => {
   const say = async (settings: unknown) => {
     const tag = (await send('GET', '/api/settings')).headers.get('ETag') ?? '';
@@ -93,7 +120,7 @@ describe('the units of the settings', () => {
     const us = await shown();
     expect(factIn(us.page, 'Flow, clean')).toBe('about 170 US gal/h');
     expect(factIn(us.page, 'Enough for')).toMatch(/^about \d+ US gal at a normal stock$/);
-    const address = `/api/jobs/${number}/drawing?revision=1`;
+    const address = `/api/jobs/${number}/drawing?revision=1&amp;state=as-found`;
     expect(metric.page).toContain(`"${address}"`);
     expect(us.page).toContain(`"${address}&amp;units=us"`);
     expect(metric.ownerDrawing).toBe(metric.drawing);

@@ -1,6 +1,7 @@
 import { familyById } from '@fettle/engine/families/families.ts';
 import { mainsCautions } from '@fettle/engine/planning/steps.ts';
 import type { System } from '@fettle/engine/quantities/displayUnits.ts';
+import { lastTrueState, stateInWords } from '@fettle/job/packedStates.ts';
 import type { JobDocument } from '@fettle/job/schema/job.ts';
 import type { Attachment } from '@fettle/store/contract/attachments.ts';
 import type { StoredJob } from '@fettle/store/contract/jobs.ts';
@@ -51,12 +52,13 @@ const findings = (result: AssessmentResult): Markup => {
     : html`<ol class="findings">${worstFirst.map(finding)}</ol>`;
 };
 
-const drawing = ({ number, revision }: StoredJob, units: System): Markup => {
-  const address = `/api/jobs/${number}/drawing?revision=${revision}${units === 'us' ? '&units=us' : ''}`;
+const drawing = ({ number, revision, document }: StoredJob, units: System): Markup => {
+  const state = lastTrueState(document);
+  const address = `/api/jobs/${number}/drawing?revision=${revision}&state=${state}${units === 'us' ? '&units=us' : ''}`;
   return html`<picture>
 <source media="print" srcset="${address}&theme=print">
 <source media="(prefers-color-scheme: dark)" srcset="${address}&theme=dark">
-<img class="drawing" src="${address}" alt="Section of the filter with the way of the water">
+<img class="drawing" src="${address}" alt="Section of the filter ${stateInWords(state)} with the way of the water">
 </picture>`;
 };
 
@@ -69,6 +71,7 @@ const computed = async (
   try {
     return await services.computation.assess(job.document, {
       units,
+      state: lastTrueState(job.document),
       key: { job: job.number, revision: job.revision },
     });
   } catch (error) {
@@ -102,9 +105,10 @@ const careSection = ({ filter }: JobDocument): Markup => {
 
 const body = ({ job, result, photographs, readings, units, today }: Shown): Markup => {
   const { number, document } = job;
+  const state = lastTrueState(document);
   const links = html`<ul class="links">
 <li><a href="/api/jobs/${number}">Document (JSON)</a></li>
-<li><a href="/api/jobs/${number}/assessment">Assessment (JSON)</a></li>
+<li><a href="/api/jobs/${number}/assessment">Assessment as found (JSON)</a></li>
 <li><a href="/api/jobs/${number}/revisions">Revisions (JSON)</a></li>
 </ul>`;
   return html`
@@ -115,12 +119,12 @@ ${job.putAwayAt === undefined ? '' : html`<p class="fault">Put away on ${job.put
 <div class="sheet">
 <div>
 <section aria-label="The record">${recordFacts(job, today)}</section>
-${typeof result === 'string' ? html`<p class="fault">${result}</p>` : computedSection(result, units)}
+${typeof result === 'string' ? html`<p class="fault">${result}</p>` : computedSection(result, { system: units, state })}
 ${careSection(document)}
 ${links}</div>
 ${typeof result === 'string' ? '' : html`<figure>${drawing(job, units)}</figure>`}
 </div>
-${typeof result === 'string' ? '' : html`<section aria-label="Findings"><h2>Findings, worst first</h2>${findings(result)}</section>`}
+${typeof result === 'string' ? '' : html`<section aria-label="Findings"><h2>Findings ${stateInWords(state)}, worst first</h2>${findings(result)}</section>`}
 ${quoteSection(document)}
 ${readingsSection(number, readings)}
 ${photographsSection(photographs)}

@@ -44,7 +44,7 @@ describe('the pages without script', () => {
   test('show a job with its drawing and its findings, worst first', async () => {
     const number = await takeIn();
     const page = await textOf(`/plain/jobs/${number}`);
-    expect(page).toContain(`src="/api/jobs/${number}/drawing?revision=1"`);
+    expect(page).toContain(`src="/api/jobs/${number}/drawing?revision=1&amp;state=as-found"`);
     const severities = [...page.matchAll(/<strong>(grave|marked|slight|note|strength)<\/strong>/g)].map(
       ([, severity]) => ['grave', 'marked', 'slight', 'note', 'strength'].indexOf(severity ?? ''),
     );
