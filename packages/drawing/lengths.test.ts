@@ -5,7 +5,8 @@ describe('lengths on drawings', () => {
   it.each([
     [0.16, 'metric', '160 mm'],
     [0.0005, 'metric', '0.5 mm'],
-    [0.0125, 'metric', '13 mm'],
+    [0.0125, 'metric', '12.5 mm'],
+    [0.152, 'metric', '152 mm'],
     [0.00999, 'metric', '10 mm'],
     [1.2, 'metric', '1200 mm'],
     // 1 in = 25.4 mm exactly (international inch, 1959)

@@ -5,16 +5,16 @@ import { fromSi, unitOf } from '@fettle/engine/quantities/units.ts';
 const noBreak = '\u00a0';
 
 /**
- * A length as it stands on a drawing: whole millimetres (tenths below 10), or inches to the hundredth
- * (tenths from 10 up).
+ * A length as it stands on a drawing: millimetres to the tenth, where it has one (whole ones from 100 up), or
+ * inches to the hundredth (tenths from 10 up).
  *
  * @param length `lengthM` in m, finite and not negative; `units` the system
  */
 export function printLength(length: { readonly lengthM: number; readonly units: System }): string {
   const spelled = length.units === 'metric' ? 'mm' : 'in';
   const number = fromSi(length.lengthM, unitOf(spelled), 'length');
-  const fine = length.units === 'metric' ? -1 : -2;
-  const printed = Number(printToPlace(number, number < 9.95 ? fine : fine + 1));
+  const [fine, from] = length.units === 'metric' ? [-1, 99.95] : [-2, 9.95];
+  const printed = Number(printToPlace(number, number < from ? fine : fine + 1));
   return `${printed}${noBreak}${spelled}`;
 }
 

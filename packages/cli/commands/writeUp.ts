@@ -1,7 +1,8 @@
 import { resolve } from 'node:path';
 import type { JobDocument } from '@fettle/job/schema/job.ts';
+import { storedSettings } from '@fettle/workflows/storedSettings.ts';
 import { writeUpSource } from '@fettle/workflows/writeUpSource.ts';
-import type { PublishedPhotograph } from '@fettle/writeup/source.ts';
+import type { WriteUpSource } from '@fettle/writeup/source.ts';
 import { type Command, Option } from 'commander';
 import { BadInput } from '../exits.ts';
 import { shownName } from '../fileReasons.ts';
@@ -22,16 +23,18 @@ interface WriteUpFlags extends CommonOptions, DataOptions {
 const wordsNote = ({ name, like }: { readonly name: string; readonly like: readonly string[] }): string =>
   `writeUp.words.${name}: nothing that is published has a paragraph of that name${like.length === 0 ? '' : `; there is ${like.join(', ')}`}. These words stand nowhere.`;
 
-/** Of a job in the records; with a file there are none. */
-const photographsFor = async (
+/** What the records know beside the job's document; of a job in a file nothing is known. */
+const besideDocument = async (
   word: string,
   document: JobDocument,
   flags: DataOptions,
-): Promise<readonly PublishedPhotograph[]> => {
-  if (!isJobNumber(word)) return [];
+): Promise<Pick<WriteUpSource, 'workshop' | 'photographs'>> => {
+  if (!isJobNumber(word)) return {};
   return withRecords(flags, { begin: false }, async ({ store }) => {
     const { publishedPhotographs } = await import('@fettle/workflows/publishedPhotographs.ts');
-    return publishedPhotographs(store, Number(word), document);
+    const { workshop } = await storedSettings(store);
+    const photographs = await publishedPhotographs(store, Number(word), document);
+    return { photographs, ...(workshop === undefined ? {} : { workshop }) };
   });
 };
 
@@ -45,8 +48,8 @@ const run = async (word: string, flags: WriteUpFlags): Promise<void> => {
   // The typesetter is loaded only where something is set.
   const { writeUpFiles } = await import('@fettle/writeup/writeUpFiles.ts');
   const { wordsLeftOver } = await import('@fettle/writeup/writeUp.ts');
-  const photographs = await photographsFor(word, reading.document, flags);
-  const made = { ...writeUpSource(reading.document, reading.model), photographs };
+  const beside = await besideDocument(word, reading.document, flags);
+  const made = { ...writeUpSource(reading.document, reading.model), ...beside };
   const files = writeUpFiles(made, { paper });
   for (const { path, content } of files) writeMadeFile(resolve(flags.out, ...path.split('/')), content);
   const notes = wordsLeftOver(made).map(wordsNote);

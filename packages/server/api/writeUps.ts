@@ -1,8 +1,10 @@
 import type { StoredJob } from '@fettle/store/contract/jobs.ts';
 import { publishedPhotographs } from '@fettle/workflows/publishedPhotographs.ts';
+import { storedSettings } from '@fettle/workflows/storedSettings.ts';
 import { fileNamed, mediaTypes } from '@fettle/writeup/fileNames.ts';
 import { type OpenAPIHono, z } from '@hono/zod-openapi';
 import { zipSync } from 'fflate';
+import type { WriteUpTask } from '../computation/tasks.ts';
 import type { Environment, Services } from '../services.ts';
 import { jobNumbered } from './jobChange.ts';
 import { oneOf } from './query.ts';
@@ -18,11 +20,15 @@ export const madeFileHeaders = (type: string, name: string): Record<string, stri
   'Cache-Control': 'no-cache',
 });
 
-/** What of a job goes into its write-up: the document, and the photographs that may be published. */
+/** What goes into a write-up: the job's document, who the workshop is, and the photographs that may be published. */
 export const toWriteUp = async (
   { store }: Pick<Services, 'store'>,
   { number, document }: Pick<StoredJob, 'number' | 'document'>,
-) => ({ document, photographs: await publishedPhotographs(store, number, document) });
+): Promise<Pick<WriteUpTask, 'document' | 'workshop' | 'photographs'>> => {
+  const { workshop } = await storedSettings(store);
+  const photographs = await publishedPhotographs(store, number, document);
+  return { document, photographs, ...(workshop === undefined ? {} : { workshop }) };
+};
 
 const anyFile = { schema: { type: 'string' as const, format: 'binary' } };
 

@@ -44,6 +44,8 @@ export interface DrawTask {
 export interface WriteUpTask {
   readonly task: 'writeUp';
   readonly document: unknown;
+  /** Name of the workshop; it signs where the job names nobody. */
+  readonly workshop?: string;
   /** Those that may be published; none where left out. */
   readonly photographs?: readonly PublishedPhotograph[];
   /** Which file; all where left out. */

@@ -7,13 +7,18 @@ import type { TaskResults, WriteUpTask } from './tasks.ts';
 /** What a thread does that writes a job up: apart from other threads, since it loads the typesetter and its fonts. */
 export default function perform({
   document,
+  workshop,
   photographs = [],
   file,
   paper = 'a4',
 }: WriteUpTask): TaskResults['writeUp'] {
   const opened = openJob({ document });
   if (!opened.ok) return opened;
-  const source = { ...writeUpSource(opened.document, opened.model), photographs };
+  const source = {
+    ...writeUpSource(opened.document, opened.model),
+    photographs,
+    ...(workshop === undefined ? {} : { workshop }),
+  };
   if (file === undefined) return { ok: true, result: writeUpFiles(source, { paper }) };
   return { ok: true, result: [{ path: file.name, content: writeUpFile(source, file) }] };
 }

@@ -121,10 +121,11 @@ const engine = {
     return { ok: true, figures: dirtOf(reading.model, layout) };
   },
 
-  writeUp(document: unknown, name: DocumentName): Computed<Document> {
+  writeUp(document: unknown, name: DocumentName, workshop: string | undefined): Computed<Document> {
     const reading = openJob({ document });
     if (!reading.ok) return reading;
-    const source = writeUpSource(reading.document, reading.model);
+    const signed = workshop === undefined ? {} : { workshop };
+    const source = { ...writeUpSource(reading.document, reading.model), ...signed };
     return { ok: true, figures: writeUpDocument(source, { name, theme }) };
   },
 

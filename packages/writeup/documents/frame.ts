@@ -17,7 +17,7 @@ interface Made {
 export const documentOf = (writer: Writer, { drawings = {}, ...made }: Made): Document => {
   const { job, writeUp } = writer.source.document;
   const number = job?.number;
-  const by = writeUp?.by;
+  const by = writeUp?.by ?? writer.source.workshop;
   return {
     ...made,
     language: writer.language.code,

@@ -11,7 +11,7 @@ import { measuredPart } from '../parts/measured.ts';
 import { mediaPart } from '../parts/media.ts';
 import { photographsOf, photographsPart } from '../parts/photographs.ts';
 import { volume } from '../parts/quantities.ts';
-import { familyName, figuresPart, filterName, summaryPart } from '../parts/summary.ts';
+import { datesPart, familyName, figuresPart, filterName, summaryPart } from '../parts/summary.ts';
 import { waterPathDrawing, waterPathPart } from '../parts/waterPath.ts';
 import { workingsPart } from '../parts/workings.ts';
 import { heading, lastState, type Writer } from '../parts/writer.ts';
@@ -31,6 +31,7 @@ export const sheetDocument = (writer: Writer, theme: Theme): Document => {
     blocks: [
       ...summaryPart(writer),
       ...figuresPart(writer),
+      ...datesPart(writer),
       ...waterPathPart(writer),
       ...findingsPart(writer),
       ...photographsPart(writer),

@@ -4,12 +4,14 @@ import { energy, money } from './quantities.ts';
 import { heading, lastState, paragraph, tense, type Writer } from './writer.ts';
 
 const yearRows = (writer: Writer): readonly (readonly string[])[] => {
-  const { cost } = lastState(writer.source).assessment;
+  const { model, assessment } = lastState(writer.source);
+  const { cost } = assessment;
   const sum = (value: number): string => writer.fact(money(value, cost.currency));
   return [
     [writer.say('cost.energy', { energy: energy(cost.energyJPerYear) }), sum(cost.energyPerYear)],
     [writer.say('cost.media'), sum(cost.mediaPerYear)],
-    [writer.say('cost.price'), sum(cost.pricePerYear)],
+    // A price that nobody stated is left out, not called nothing.
+    ...(model.filter.price === undefined ? [] : [[writer.say('cost.price'), sum(cost.pricePerYear)]]),
   ];
 };
 

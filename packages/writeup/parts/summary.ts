@@ -1,29 +1,38 @@
 import type { Assessment } from '@fettle/engine/assessment/assessment.ts';
 import { familyById } from '@fettle/engine/families/families.ts';
-import type { Fact } from '@fettle/engine/wording/said.ts';
+import { type Fact, said } from '@fettle/engine/wording/said.ts';
 import type { Block, KeyFigure } from '../content/document.ts';
 import { changeCost, isUnchanged } from './changes.ts';
 import { findingText } from './findings.ts';
 import { flows, interval, missed } from './interval.ts';
 import { computedFlow, duration, feed, flow, money, volume } from './quantities.ts';
-import { timedFlow } from './timed.ts';
-import { faultsOf, lastState, paragraph, tense, type Writer } from './writer.ts';
+import { type TimedFlow, timedFlow } from './timed.ts';
+import { dayIn, faultsOf, lastState, paragraph, tense, type Writer } from './writer.ts';
 
 /** What the filter is called. */
 export const filterName = ({ source, language }: Writer): string => {
-  const { filter } = source.document;
-  return filter.name ?? language.names[familyName(filter.family)] ?? familyName(filter.family);
+  const { filter, job } = source.document;
+  return filter.name ?? job?.title ?? language.names[familyName(filter.family)] ?? familyName(filter.family);
 };
 
 export const familyName = (id: string): string => familyById(id)?.name ?? id;
+
+/** The filter with its kind; its kind alone where nobody gave it a name. */
+const whoIs = (writer: Writer): Fact => {
+  const { filter, job } = writer.source.document;
+  const family = { name: familyName(filter.family) };
+  const isNamed = filter.name !== undefined || job?.title !== undefined;
+  return isNamed
+    ? said('who.named', { filter: filterName(writer), family })
+    : said('who.unnamed', { family });
+};
 
 const foundSentence = (writer: Writer): string => {
   const { found } = writer.source;
   const faults = faultsOf(found);
   const timed = timedFlow(found, 'as-found');
   const facts: Record<string, Fact> = {
-    filter: filterName(writer),
-    family: { name: familyName(writer.source.document.filter.family) },
+    who: whoIs(writer),
     ...(timed === undefined ? {} : { flow: flow(timed.flowM3PerS, timed.doubtM3PerS) }),
     count: faults.length,
     ...(faults[0] === undefined ? {} : { worst: findingText(writer, faults[0]).replace(/\.$/, '') }),
@@ -41,12 +50,31 @@ const changedSentence = (writer: Writer): string => {
   return writer.say(`summary.changed.${tense(source)}.${how}`, { cost: money(total, currency) });
 };
 
+const timedFact = ({ flowM3PerS, doubtM3PerS }: TimedFlow): Fact => flow(flowM3PerS, doubtM3PerS);
+
+/** The flow that was timed as the filter was handed over: what was measured goes before what was computed. */
+const timedAsLeft = ({ source: { after } }: Writer): TimedFlow | undefined =>
+  after?.state === 'as-left' ? timedFlow(after, 'as-left') : undefined;
+
+/** What is still wrong after the change, so that nobody takes it for cured. */
+const leftOverSentence = (writer: Writer): string => {
+  const { after } = writer.source;
+  const faults = after === undefined ? [] : faultsOf(after);
+  const [worst] = faults;
+  if (worst === undefined) return '';
+  return writer.say(`summary.left-over.${faults.length === 1 ? 'one' : 'many'}`, {
+    count: faults.length,
+    worst: findingText(writer, worst).replace(/\.$/, ''),
+  });
+};
+
 const nowSentence = (writer: Writer): string => {
   const { assessment } = lastState(writer.source);
   if (!flows(assessment)) return writer.say(`summary.now.${tense(writer.source)}.none`);
   const { day } = assessment.carries;
-  return writer.say(`summary.now.${tense(writer.source)}`, {
-    flow: computedFlow(assessment.dutyPoint.flowM3PerS),
+  const timed = timedAsLeft(writer);
+  return writer.say(`summary.now.${tense(writer.source)}${timed === undefined ? '' : '.timed'}`, {
+    flow: timed === undefined ? computedFlow(assessment.dutyPoint.flowM3PerS) : timedFact(timed),
     feed: feed(day.feedKgPerS),
     day: duration(day.dayS),
     heavy: volume(day.servedM3.heavy),
@@ -54,11 +82,12 @@ const nowSentence = (writer: Writer): string => {
   });
 };
 
-/** Three sentences: as it came, what was done, what it does now. */
+/** Three sentences: as it came, what was done, what it does now; and what is still wrong, if anything is. */
 export const summarySentences = (writer: Writer): readonly string[] => [
   foundSentence(writer),
   changedSentence(writer),
   nowSentence(writer),
+  leftOverSentence(writer),
 ];
 
 export const summaryPart = (writer: Writer): readonly Block[] =>
@@ -86,6 +115,18 @@ const keyFigure = (
   return { ...figure, note: writer.say(same ? 'figure.as-before' : 'figure.before', { before: was }) };
 };
 
+/** The flow as it was timed, beside the one as found where that was timed too: like with like. */
+const timedFigure = (writer: Writer): KeyFigure | undefined => {
+  const now = timedAsLeft(writer);
+  if (now === undefined) return undefined;
+  const before = timedFlow(writer.source.found, 'as-found');
+  const note =
+    before === undefined
+      ? {}
+      : { note: writer.say('figure.before-timed', { before: writer.fact(timedFact(before)) }) };
+  return { label: writer.say('figure.flow-timed'), ...inBoth(writer, timedFact(now)), ...note };
+};
+
 /** The figures that an owner asks for first, with what they were before. */
 export const figuresPart = (writer: Writer): readonly Block[] => {
   const { found, after } = writer.source;
@@ -95,7 +136,7 @@ export const figuresPart = (writer: Writer): readonly Block[] => {
       before: after === undefined ? undefined : of(found.assessment),
     });
   const figures = [
-    figure('flow', ({ dutyPoint }) => computedFlow(dutyPoint.flowM3PerS)),
+    timedFigure(writer) ?? figure('flow', ({ dutyPoint }) => computedFlow(dutyPoint.flowM3PerS)),
     figure('feed', ({ carries }) => feed(carries.day.feedKgPerS)),
     figure('interval', interval),
     figure('bypass', missed),
@@ -104,4 +145,19 @@ export const figuresPart = (writer: Writer): readonly Block[] => {
     { kind: 'figures', id: 'key-figures', figures },
     ...paragraph('key-figures-doubt', [writer.say('doubt.computed')], 'soft'),
   ];
+};
+
+/** When it came in, and when it was as it is told. */
+export const datesPart = (writer: Writer): readonly Block[] => {
+  const { job, asLeft } = writer.source.document;
+  return paragraph(
+    'dates',
+    [
+      job?.received === undefined
+        ? ''
+        : writer.say('sheet.received', { received: dayIn(writer, job.received) }),
+      asLeft?.day === undefined ? '' : writer.say('sheet.left', { left: dayIn(writer, asLeft.day) }),
+    ],
+    'soft',
+  );
 };

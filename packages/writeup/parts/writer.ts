@@ -29,6 +29,13 @@ export const newWriter = (source: WriteUpSource, language: Language): Writer => 
   };
 };
 
+/** A day of the calendar, `2026-11-20`, as the language writes it. */
+export const dayIn = ({ language }: Pick<Writer, 'language'>, day: string): string =>
+  new Intl.DateTimeFormat(language.code === 'en' ? 'en-GB' : language.code, {
+    dateStyle: 'long',
+    timeZone: 'UTC',
+  }).format(new Date(`${day}T00:00:00Z`));
+
 /** The state after the work: as left, else as planned, else as it was found. */
 export const lastState = ({ found, after }: WriteUpSource): AssessedState => after ?? found;
 

@@ -108,6 +108,7 @@ const resultFacts = (writer: Writer): readonly string[] => {
       ? []
       : [
           writer.say('talk.before', {
+            day: duration(found.assessment.carries.day.dayS),
             feed: feed(found.assessment.carries.day.feedKgPerS),
             interval: interval(found.assessment),
           }),

@@ -4,17 +4,22 @@ export const sheetSentences: Readonly<Record<string, string>> = {
   'sheet.subtitle': 'What was found and what it does now: {family}, for a tank of {volume}.',
   'sheet.description': '{filter}, opened, followed, measured and re-packed: figures in metric and US units.',
   'sheet.foot': '{filter}{number}{by}. Model edition {edition}.',
+  'sheet.received': 'It came in on {received}.',
+  'sheet.left': 'It was handed over as it is on {left}.',
   'sheet.by': ', by {by}',
   'sheet.number': ', job {number}',
 
-  'summary.found.timed.none': '{filter}, a {family}, came in giving {flow}, and nothing was wrong with it.',
-  'summary.found.timed.one': '{filter}, a {family}, came in giving {flow}, with one fault: {worst}.',
+  'who.named': '{filter}, a {family},',
+  'who.unnamed': 'This {family}',
+
+  'summary.found.timed.none': '{who} came in giving {flow}, and nothing was wrong with it.',
+  'summary.found.timed.one': '{who} came in giving {flow}, with one fault: {worst}.',
   'summary.found.timed.many':
-    '{filter}, a {family}, came in giving {flow}, with {count} faults, of which the worst is this: {worst}.',
-  'summary.found.computed.none': '{filter}, a {family}, was opened, and nothing was found wrong with it.',
-  'summary.found.computed.one': '{filter}, a {family}, was opened, and one fault was found: {worst}.',
+    '{who} came in giving {flow}, with {count} faults, of which the worst is this: {worst}.',
+  'summary.found.computed.none': '{who} was opened, and nothing was found wrong with it.',
+  'summary.found.computed.one': '{who} was opened, and one fault was found: {worst}.',
   'summary.found.computed.many':
-    '{filter}, a {family}, was opened, and {count} faults were found, of which the worst is this: {worst}.',
+    '{who} was opened, and {count} faults were found, of which the worst is this: {worst}.',
   'summary.changed.nothing': 'Nothing has been changed so far.',
   'summary.changed.planned.free': 'It can be re-packed with what is in it, for no money.',
   'summary.changed.planned.bought': 'It can be re-packed for {cost} of media and parts.',
@@ -29,14 +34,21 @@ export const sheetSentences: Readonly<Record<string, string>> = {
   'summary.now.left':
     'Now, and clean, {flow} should flow; {day} after a cleaning it carries {feed} of dry feed, which is a tank of {heavy} with a heavy stock to {light} with a light one.',
 
+  'summary.now.left.timed':
+    'Now it gives {flow}, as timed; {day} after a cleaning it carries {feed} of dry feed, which is a tank of {heavy} with a heavy stock to {light} with a light one.',
+  'summary.left-over.one': 'One fault is left: {worst}.',
+  'summary.left-over.many': '{count} faults are left, of which the worst is this: {worst}.',
+
   'summary.now.found.none': 'By the models no water flows as it is, so that it carries nothing.',
   'summary.now.planned.none': 'By the models no water would flow then, so that it would carry nothing.',
   'summary.now.left.none': 'By the models no water flows now, so that it carries nothing.',
 
   'figure.flow': 'flow at the tank, clean',
+  'figure.flow-timed': 'flow at the tank, timed',
+  'figure.before-timed': 'as found, timed: {before}',
   'figure.feed': 'dry feed that it carries',
   'figure.interval': 'until it wants cleaning',
-  'figure.bypass': 'of the water misses the mechanical media',
+  'figure.bypass': 'of the water meets no mechanical medium at all',
   'figure.before': 'as found, clean: {before}',
   'figure.as-before': 'as found, clean: the same',
   'figure.no-water': 'no water flows',

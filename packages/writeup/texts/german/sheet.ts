@@ -5,17 +5,21 @@ export const sheetSentences: Readonly<Record<string, string>> = {
   'sheet.description':
     '{filter}, geöffnet, durchgesehen, gemessen und neu bestückt: Werte in metrischen und US-Einheiten.',
   'sheet.foot': '{filter}{number}{by}. Ausgabe der Modelle: {edition}.',
+  'sheet.received': 'Angenommen am {received}.',
+  'sheet.left': 'So übergeben am {left}.',
   'sheet.by': ', von {by}',
   'sheet.number': ', Auftrag {number}',
 
-  'summary.found.timed.none': '{filter} ({family}) kam mit {flow} an und hatte keinen Mangel.',
-  'summary.found.timed.one': '{filter} ({family}) kam mit {flow} an und hatte einen Mangel: {worst}.',
-  'summary.found.timed.many':
-    '{filter} ({family}) kam mit {flow} an und hatte {count} Mängel, der schwerste: {worst}.',
-  'summary.found.computed.none': '{filter} ({family}) wurde geöffnet; ein Mangel fand sich nicht.',
-  'summary.found.computed.one': '{filter} ({family}) wurde geöffnet; es fand sich ein Mangel: {worst}.',
+  'who.named': '{filter} ({family})',
+  'who.unnamed': 'Dieser Filter ({family})',
+
+  'summary.found.timed.none': '{who} kam mit {flow} an und hatte keinen Mangel.',
+  'summary.found.timed.one': '{who} kam mit {flow} an und hatte einen Mangel: {worst}.',
+  'summary.found.timed.many': '{who} kam mit {flow} an und hatte {count} Mängel, der schwerste: {worst}.',
+  'summary.found.computed.none': '{who} wurde geöffnet; ein Mangel fand sich nicht.',
+  'summary.found.computed.one': '{who} wurde geöffnet; es fand sich ein Mangel: {worst}.',
   'summary.found.computed.many':
-    '{filter} ({family}) wurde geöffnet; es fanden sich {count} Mängel, der schwerste: {worst}.',
+    '{who} wurde geöffnet; es fanden sich {count} Mängel, der schwerste: {worst}.',
   'summary.changed.nothing': 'Verändert wurde bisher nichts.',
   'summary.changed.planned.free': 'Mit dem, was darin ist, lässt er sich ohne Materialkosten neu bestücken.',
   'summary.changed.planned.bought': 'Für {cost} an Medien und Teilen lässt er sich neu bestücken.',
@@ -30,15 +34,22 @@ export const sheetSentences: Readonly<Record<string, string>> = {
   'summary.now.left':
     'Jetzt sollten sauber {flow} fließen; {day} nach einer Reinigung bewältigt er {feed} Trockenfutter, das entspricht einem Becken von {heavy} bei schwerem bis {light} bei leichtem Besatz.',
 
+  'summary.now.left.timed':
+    'Jetzt gibt er, gestoppt, {flow}; {day} nach einer Reinigung bewältigt er {feed} Trockenfutter, das entspricht einem Becken von {heavy} bei schwerem bis {light} bei leichtem Besatz.',
+  'summary.left-over.one': 'Ein Mangel bleibt: {worst}.',
+  'summary.left-over.many': '{count} Mängel bleiben, der schwerste: {worst}.',
+
   'summary.now.found.none': 'Nach den Modellen fließt so kein Wasser; er bewältigt nichts.',
   'summary.now.planned.none':
     'Nach den Modellen würde danach kein Wasser fließen; er würde nichts bewältigen.',
   'summary.now.left.none': 'Nach den Modellen fließt jetzt kein Wasser; er bewältigt nichts.',
 
   'figure.flow': 'Durchfluss, sauber',
+  'figure.flow-timed': 'Durchfluss, gestoppt',
+  'figure.before-timed': 'vorgefunden, gestoppt: {before}',
   'figure.feed': 'Trockenfutter, das er bewältigt',
   'figure.interval': 'bis zur nächsten Reinigung',
-  'figure.bypass': 'an mechanischen Medien vorbei',
+  'figure.bypass': 'begegnet keinem mechanischen Medium',
   'figure.before': 'vorgefunden, sauber: {before}',
   'figure.as-before': 'vorgefunden, sauber: ebenso',
   'figure.no-water': 'kein Wasser fließt',

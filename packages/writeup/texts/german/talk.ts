@@ -41,7 +41,8 @@ export const talkSentences: Readonly<Record<string, string>> = {
   'talk.carries':
     '{day} nach einer Reinigung bewältigt er {feed} Trockenfutter: ein Becken von {heavy} bei schwerem bis {light} bei leichtem Besatz.',
   'talk.interval': 'Reinigungsabstand: etwa {interval}, auf einen Faktor drei nach oben und unten genau.',
-  'talk.before': 'Wie vorgefunden und sauber bewältigte er {feed}; Zeit bis zur Reinigung: {interval}.',
+  'talk.before':
+    'Wie vorgefunden bewältigte er {day} nach einer Reinigung {feed}; Zeit bis zur Reinigung: {interval}.',
   'talk.year':
     'Ein Jahr Betrieb kostet {cost}: Strom, Medien, die verbraucht werden, sein Preis verteilt auf die Lebensdauer.',
 
