@@ -1,6 +1,7 @@
 import { SOLD_BY_M3, volumesOf } from '@fettle/engine/planning/candidates.ts';
 import type { JobDocument } from '@fettle/job/schema/job.ts';
 import type { Block } from '../../content/document.ts';
+import { cutList } from '../../cuts/cutList.ts';
 import { changeCost } from '../changes.ts';
 import { length, money, volume } from '../quantities.ts';
 import { heading, lastState, paragraph, type Writer } from '../writer.ts';
@@ -40,6 +41,32 @@ const partRows = (writer: Writer): readonly (readonly string[])[] =>
     return [name, amount, amount, priceText(writer, count * price, isStated)];
   });
 
+/**
+ * Of each medium that is bought and cut, what its pieces come to as they are cut: amounts are counted by volume, and a
+ * piece that was in the filter may be too small or of another shape for what is cut now.
+ */
+const cutSentences = (writer: Writer): readonly string[] => {
+  const { found, after } = writer.source;
+  const pads = cutList(writer.source).flatMap((cut) => (cut.kind === 'pad' ? [cut] : []));
+  const held = volumesOf(found.assessment.layout.chambers, found.model.packing);
+  return changeCost(writer.source).purchases.flatMap(({ medium }) => {
+    const pieces = pads.filter((pad) => pad.medium.id === medium);
+    if (pieces.length === 0 || after === undefined) return [];
+    const cutM3 = pieces.reduce(
+      (sum, { acrossM, otherM, thicknessM, count }) => sum + acrossM * otherM * thicknessM * count,
+      0,
+    );
+    const there = held.get(medium) ?? 0;
+    return [
+      writer.say(there > 0 ? 'build.parts.cut-and-there' : 'build.parts.cut', {
+        medium: { name: after.model.media[medium]!.name },
+        cut: volume(cutM3),
+        there: volume(there),
+      }),
+    ];
+  });
+};
+
 /** What is bought for the change, each with how much of it is needed, how much is sold, and its price. */
 export const toGetPart = (writer: Writer): readonly Block[] => {
   const { total, currency, purchases } = changeCost(writer.source);
@@ -69,6 +96,7 @@ export const toGetPart = (writer: Writer): readonly Block[] => {
       'build-parts-notes',
       [
         purchases.length === 0 ? '' : writer.say('build.parts.sold', { step: volume(SOLD_BY_M3) }),
+        ...cutSentences(writer),
         isAssumed ? writer.say('build.parts.placeholder') : '',
       ],
       'soft',

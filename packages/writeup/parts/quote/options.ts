@@ -3,12 +3,22 @@ import type { Block } from '../../content/document.ts';
 import { changeCost } from '../changes.ts';
 import { hasInterval, interval, missed } from '../interval.ts';
 import { computedFlow, duration, feed, flow, money } from '../quantities.ts';
-import { timedFlow } from '../timed.ts';
+import { type TimedFlow, timedFlow } from '../timed.ts';
 import { heading, paragraph, tense, type Writer } from '../writer.ts';
 import { totalsOf } from './lines.ts';
 
-const computedCells = (writer: Writer, assessment: Assessment): readonly string[] => [
-  writer.fact(computedFlow(assessment.dutyPoint.flowM3PerS)),
+/** A flow that was timed goes before one that was computed. */
+const flowCell = (writer: Writer, assessment: Assessment, timed: TimedFlow | undefined): string =>
+  timed === undefined
+    ? writer.fact(computedFlow(assessment.dutyPoint.flowM3PerS))
+    : writer.say('choice.flow.timed', { flow: flow(timed.flowM3PerS, timed.doubtM3PerS) });
+
+const figureCells = (
+  writer: Writer,
+  assessment: Assessment,
+  timed: TimedFlow | undefined,
+): readonly string[] => [
+  flowCell(writer, assessment, timed),
   writer.fact(feed(assessment.carries.day.feedKgPerS)),
   writer.fact(interval(assessment)),
   writer.fact(missed(assessment)),
@@ -25,9 +35,7 @@ const nothingRow = (writer: Writer): readonly string[] => {
   const nought = money(0, found.assessment.cost.currency);
   return [
     writer.say('choice.nothing'),
-    timed === undefined
-      ? unknown
-      : writer.say('choice.flow.timed', { flow: flow(timed.flowM3PerS, timed.doubtM3PerS) }),
+    timed === undefined ? unknown : flowCell(writer, found.assessment, timed),
     unknown,
     unknown,
     unknown,
@@ -37,10 +45,11 @@ const nothingRow = (writer: Writer): readonly string[] => {
 };
 
 const cleanRow = (writer: Writer): readonly string[] => {
-  const { assessment } = writer.source.found;
+  const { found } = writer.source;
+  const { assessment } = found;
   return [
     writer.say('choice.clean'),
-    ...computedCells(writer, assessment),
+    ...figureCells(writer, assessment, timedFlow(found, 'cleaned-original')),
     writer.say('choice.on-request'),
     perYear(writer, assessment),
   ];
@@ -61,7 +70,7 @@ const repackRows = (writer: Writer): readonly (readonly string[])[] => {
   return [
     [
       writer.say(`choice.repack.${tense(writer.source)}`),
-      ...computedCells(writer, after.assessment),
+      ...figureCells(writer, after.assessment, timedFlow(after, 'as-left')),
       onceText(writer),
       perYear(writer, after.assessment),
     ],

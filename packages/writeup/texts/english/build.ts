@@ -17,6 +17,10 @@ export const buildSentences: Readonly<Record<string, string>> = {
   'build.parts.none': 'Nothing has to be bought: what is in the filter is enough.',
   'build.parts.sold':
     'Media are counted in tenths of a litre ({step}), as they are sold (common practice, no source).',
+  'build.parts.cut':
+    'Amounts are by volume of the packed bed; as they are cut, the pieces of {medium} come to {cut}.',
+  'build.parts.cut-and-there':
+    'Amounts are by volume of the packed bed, and count the {there} of {medium} that was in the filter whatever its shape; as they are cut, all its pieces come to {cut}. Hold the old pieces against the cut list, and get more where they are too small.',
   'build.parts.placeholder': 'A price with * is not stated in the job and stands in for one.',
   'build.price.placeholder': '{price} *',
   'part.seal-strip': 'strip of food-grade silicone sheet or closed-cell foam',

@@ -49,8 +49,8 @@ export const sheetSentences: Readonly<Record<string, string>> = {
   'figure.feed': 'dry feed that it carries',
   'figure.interval': 'until it wants cleaning',
   'figure.bypass': 'of the water meets no mechanical medium at all',
-  'figure.before': 'as found, clean: {before}',
-  'figure.as-before': 'as found, clean: the same',
+  'figure.before': 'as found: {before}',
+  'figure.as-before': 'as found: the same',
   'figure.no-water': 'no water flows',
   'doubt.computed':
     'Figures after ± are doubts: 95 of 100 such ranges hold the true value. Computed flows are taken to be good to 15 % (from memory); the ranges of the other computed figures are not computed yet, so they are rounded to two figures.',

@@ -18,6 +18,10 @@ export const buildSentences: Readonly<Record<string, string>> = {
   'build.parts.none': 'Zu kaufen ist nichts: Was im Filter ist, genügt.',
   'build.parts.sold':
     'Medien sind in Zehntellitern ({step}) gezählt, wie sie verkauft werden (gängige Praxis, ohne Quelle).',
+  'build.parts.cut':
+    'Mengen gelten nach Volumen der gepackten Schicht; zugeschnitten ergeben die Stücke aus {medium} {cut}.',
+  'build.parts.cut-and-there':
+    'Mengen gelten nach Volumen der gepackten Schicht und zählen {there} {medium} mit, die im Filter waren, gleich in welcher Form; zugeschnitten ergeben alle Stücke daraus {cut}. Alte Stücke gegen die Zuschnittliste halten und mehr besorgen, wo sie zu klein sind.',
   'build.parts.placeholder': 'Ein Preis mit * ist im Auftrag nicht angegeben und steht als Platzhalter.',
   'build.price.placeholder': '{price} *',
   'part.seal-strip': 'Streifen aus lebensmittelechtem Silikon oder geschlossenzelligem Schaum',

@@ -50,8 +50,8 @@ export const sheetSentences: Readonly<Record<string, string>> = {
   'figure.feed': 'Trockenfutter, das er bewältigt',
   'figure.interval': 'bis zur nächsten Reinigung',
   'figure.bypass': 'begegnet keinem mechanischen Medium',
-  'figure.before': 'vorgefunden, sauber: {before}',
-  'figure.as-before': 'vorgefunden, sauber: ebenso',
+  'figure.before': 'vorgefunden: {before}',
+  'figure.as-before': 'vorgefunden: ebenso',
   'figure.no-water': 'kein Wasser fließt',
   'doubt.computed':
     'Hinter ± steht die Unsicherheit: 95 von 100 solchen Bereichen enthalten den wahren Wert. Gerechnete Durchflüsse gelten als auf 15 % genau (im Fach bekannt, nicht nachgeschlagen); die Bereiche anderer gerechneter Werte sind noch nicht bestimmt, daher zwei Ziffern.',
