@@ -5,6 +5,9 @@ type Attributes = Readonly<Record<string, string | number | undefined>>;
 // biome-ignore lint/suspicious/noControlCharactersInRegex: these are the characters to drop.
 const forbidden = /[\u0000-\u0008\u000b\u000c\u000e-\u001f\ufffe\uffff]|\p{Surrogate}/gu;
 
+/** Marks that turn the writing round from there on, figures of ours that stand behind a name with it. */
+const turning = /[\u202a-\u202e\u2066-\u2069]/g;
+
 const entities: Readonly<Record<string, string>> = {
   '&': '&amp;',
   '<': '&lt;',
@@ -15,7 +18,10 @@ const entities: Readonly<Record<string, string>> = {
 
 /** Text made safe for XML content and for attributes in either kind of quotes. */
 export function escapeXml(text: string): string {
-  return text.replace(forbidden, '').replace(/[&<>"']/g, (sign) => entities[sign] ?? '');
+  return text
+    .replace(forbidden, '')
+    .replace(turning, '')
+    .replace(/[&<>"']/g, (sign) => entities[sign] ?? '');
 }
 
 /** A coordinate with at most two decimals and no negative zero. */

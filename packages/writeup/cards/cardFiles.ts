@@ -1,4 +1,5 @@
 import { cardSize, factCard } from '@fettle/drawing/factCard.ts';
+import { lettersOnly } from '../forms/letters.ts';
 import { toPng } from '../forms/picture/png.ts';
 import { filterName } from '../parts/summary.ts';
 import type { Writer } from '../parts/writer.ts';
@@ -15,5 +16,5 @@ export const cardFiles = (
       { path: `cards/${at + 1}-${id}.png`, content: toPng(svg, cardSize.width) },
     ];
   }),
-  { path: 'cards/cards.txt', content: cardsText(writer) },
+  { path: 'cards/cards.txt', content: lettersOnly(cardsText(writer)) },
 ];

@@ -10,8 +10,8 @@ export const joined = (text: string): string =>
     .replace(/(?<=fl) (?=oz)/g, '\u00a0')
     .replace(/(?<=(?:gal|L|mm|cm|in|ft|g|m)\/)(?=[a-z])/g, '\u2060');
 
-/** Every text in plain data, however deep, with its figures held together. */
-export const joinedThroughout = <Data>(data: Data): Data =>
+/** Every text in plain data, however deep, as a function gives it. */
+export const throughout = <Data>(data: Data, written: (text: string) => string): Data =>
   JSON.parse(
-    JSON.stringify(data, (_, value: unknown) => (typeof value === 'string' ? joined(value) : value)),
+    JSON.stringify(data, (_, value: unknown) => (typeof value === 'string' ? written(value) : value)),
   ) as Data;

@@ -1,7 +1,11 @@
 import type { Block, Column, Document, Photograph } from '../content/document.ts';
+import { lettersOnly } from './letters.ts';
 
 /** Text with everything that Markdown would take for a mark made plain. */
-const plain = (text: string): string => text.replace(/[\\`*_{}[\]<>#|]/g, '\\$&').replace(/\s*\n\s*/g, ' ');
+const plain = (text: string): string =>
+  lettersOnly(text)
+    .replace(/[\\`*_{}[\]<>#|&]/g, '\\$&')
+    .replace(/\s*\n\s*/g, ' ');
 
 /** A line that must not begin a list or a heading by itself. */
 const line = (text: string): string =>

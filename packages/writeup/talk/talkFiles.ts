@@ -1,3 +1,4 @@
+import { lettersOnly } from '../forms/letters.ts';
 import type { Writer } from '../parts/writer.ts';
 import { chaptersOf, chaptersVtt } from './chapters.ts';
 import { descriptionText } from './description.ts';
@@ -6,7 +7,7 @@ import { descriptionText } from './description.ts';
 export const talkFiles = (writer: Writer): readonly { readonly path: string; readonly content: string }[] => {
   const chapters = chaptersVtt(chaptersOf(writer.source.document));
   return [
-    { path: 'description.txt', content: descriptionText(writer) },
+    { path: 'description.txt', content: lettersOnly(descriptionText(writer)) },
     ...(chapters === undefined ? [] : [{ path: 'chapters.vtt', content: chapters }]),
   ];
 };

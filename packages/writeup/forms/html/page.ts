@@ -1,5 +1,6 @@
 import { escapeXml as escaped } from '@fettle/drawing/svg.ts';
 import type { Document } from '../../content/document.ts';
+import { lettersOnly } from '../letters.ts';
 import { blockMarkup } from './blocks.ts';
 import { tag, text } from './markup.ts';
 import { style } from './style.ts';
@@ -14,16 +15,18 @@ export interface PageFacts {
 
 /** The page's own description in the schema.org vocabulary; `<` is written so that nothing in it ends the script. */
 const structuredData = (document: Document, { day, preview }: PageFacts): string =>
-  JSON.stringify({
-    '@context': 'https://schema.org',
-    '@type': 'TechArticle',
-    headline: document.title,
-    alternativeHeadline: document.subtitle,
-    description: document.description,
-    inLanguage: document.language,
-    ...(day === undefined ? {} : { datePublished: day }),
-    ...(preview === undefined ? {} : { image: preview }),
-  }).replace(/</g, '\\u003c');
+  lettersOnly(
+    JSON.stringify({
+      '@context': 'https://schema.org',
+      '@type': 'TechArticle',
+      headline: document.title,
+      alternativeHeadline: document.subtitle,
+      description: document.description,
+      inLanguage: document.language,
+      ...(day === undefined ? {} : { datePublished: day }),
+      ...(preview === undefined ? {} : { image: preview }),
+    }),
+  ).replace(/</g, '\\u003c');
 
 const meta = (document: Document, { preview }: PageFacts): string =>
   [

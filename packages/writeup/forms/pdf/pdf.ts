@@ -3,7 +3,9 @@ import { join, resolve } from 'node:path';
 import { NodeCompiler, PdfStandard } from '@myriaddreamin/typst-ts-node-compiler';
 import type { Document, DrawingBlock, Photograph } from '../../content/document.ts';
 import { fontFiles } from '../fonts.ts';
-import { joinedThroughout } from '../joints.ts';
+import { joined, throughout } from '../joints.ts';
+import { lettersOnly } from '../letters.ts';
+import { lettersOf, shownBy } from './coverage.ts';
 import type { Paper } from './paper.ts';
 import { template } from './template.ts';
 
@@ -12,14 +14,24 @@ const papers: Readonly<Record<Paper, string>> = { a4: 'a4', letter: 'us-letter' 
 /** A folder that is not there: the typesetter finds what it is given, and nothing of this machine. */
 const workspace = resolve('/', 'fettle-write-up');
 
-let compiler: NodeCompiler | undefined;
+interface Typesetter {
+  readonly typst: NodeCompiler;
+  /** A text as it can be set: every letter of it has a shape in some font. */
+  readonly settable: (text: string) => string;
+}
 
-const typesetter = (): NodeCompiler => {
-  compiler ??= NodeCompiler.create({
-    workspace,
-    fontArgs: [{ fontBlobs: fontFiles().map((path) => readFileSync(path)) }],
-  });
-  return compiler;
+let made: Typesetter | undefined;
+
+const typesetter = (): Typesetter => {
+  if (made === undefined) {
+    const fontBlobs = fontFiles().map((path) => readFileSync(path));
+    const shown = shownBy(lettersOf(fontBlobs));
+    made = {
+      typst: NodeCompiler.create({ workspace, fontArgs: [{ fontBlobs }] }),
+      settable: (text) => shown(lettersOnly(text)),
+    };
+  }
+  return made;
 };
 
 /** What the typesetter says where it cannot go on; a bug of ours, for all that people write comes in as data. */
@@ -81,21 +93,25 @@ const placed = (said: Said, photographs: NonNullable<Document['photographs']>): 
  * @returns the bytes of the file
  */
 export const toPdf = (document: Document, paper: Paper): Uint8Array => {
-  const typst = typesetter();
+  const { typst, settable } = typesetter();
   const { drawings, photographs = {}, ...said } = document;
   const shown = placed(said, photographs);
   const data = JSON.stringify({
-    ...joinedThroughout(shown),
-    drawings,
+    ...throughout(shown, (text) => joined(settable(text))),
+    drawings: throughout(drawings, settable),
     paper: papers[paper],
     widths: widthsOf(document),
   });
   for (const [key, { base64, mediaType }] of Object.entries(photographs))
     typst.mapShadow(join(workspace, nameOf(key, mediaType)), Buffer.from(base64, 'base64'));
-  const result = typst.compile({ mainFileContent: template, inputs: { data } });
-  if (result.result === null) throw new Error(`the typesetter refused ${document.id}: ${complaint(result)}`);
-  const bytes = typst.pdf(result.result, { pdfStandard: PdfStandard.UA_1, creationTimestamp: 0 });
-  typst.resetShadow();
-  typst.evictCache(10);
-  return bytes;
+  try {
+    const result = typst.compile({ mainFileContent: template, inputs: { data } });
+    if (result.result === null)
+      throw new Error(`the typesetter refused ${document.id}: ${complaint(result)}`);
+    return typst.pdf(result.result, { pdfStandard: PdfStandard.UA_1, creationTimestamp: 0 });
+  } finally {
+    // Whatever comes of it, no photograph of one job stays for the next.
+    typst.resetShadow();
+    typst.evictCache(10);
+  }
 };
