@@ -3,7 +3,6 @@ import { publishedPhotographs } from '@fettle/workflows/publishedPhotographs.ts'
 import { storedSettings } from '@fettle/workflows/storedSettings.ts';
 import { fileNamed, mediaTypes } from '@fettle/writeup/fileNames.ts';
 import { type OpenAPIHono, z } from '@hono/zod-openapi';
-import { zipSync } from 'fflate';
 import type { WriteUpTask } from '../computation/tasks.ts';
 import type { Environment, Services } from '../services.ts';
 import { jobNumbered } from './jobChange.ts';
@@ -83,19 +82,8 @@ const addAll = (app: OpenAPIHono<Environment>, services: Services): void =>
     },
     async ({ context, path: { number }, query: { paper = 'a4' } }) => {
       const job = await jobNumbered(services, number);
-      const files = await services.computation.writeUp({ ...(await toWriteUp(services, job)), paper });
-      const bytes = new TextEncoder();
-      const zipped = zipSync(
-        Object.fromEntries(
-          files.map(({ path, content }) => [
-            path,
-            typeof content === 'string' ? bytes.encode(content) : new Uint8Array(content),
-          ]),
-        ),
-        // One day for all files, so that the same job gives the same archive.
-        { mtime: '1980-01-01' },
-      );
-      return context.body(new Uint8Array(zipped), 200, {
+      const [made] = await services.computation.writeUp({ ...(await toWriteUp(services, job)), paper });
+      return context.body(bodyOf(made?.content ?? ''), 200, {
         'Content-Type': 'application/zip',
         'Content-Disposition': `attachment; filename="write-up-${number}.zip"`,
         'Cache-Control': 'no-cache',

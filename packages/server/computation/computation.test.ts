@@ -4,6 +4,7 @@ import { writeJob } from '@fettle/job/write.ts';
 import { assessDocument } from '@fettle/workflows/assessDocument.ts';
 import { planDocument, planRequestSchema } from '@fettle/workflows/planDocument.ts';
 import { resultText } from '@fettle/workflows/resultText.ts';
+import { unzipSync } from 'fflate';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { demoText } from '../testing/jobClient.ts';
 import { type Computation, startComputation, UnreadableDocument } from './computation.ts';
@@ -47,6 +48,22 @@ describe('what is computed on threads', () => {
     expect(reading.ok).toBe(false);
     expect(!reading.ok && reading.problems[0]).toMatchObject({ code: 'unknown-field', path: 'strange' });
     expect(!reading.ok && reading.problems[0]?.at?.line).toBeGreaterThan(2000);
+  });
+
+  test('a write-up is packed on the thread that makes it, not on the one that answers everybody', async () => {
+    const made = await computation.writeUp({ document: drum });
+    expect(made.map(({ path }) => path)).toEqual(['write-up.zip']);
+    const files = unzipSync(made[0]!.content as Uint8Array);
+    expect(Object.keys(files)).toEqual(expect.arrayContaining(['sheet.html', 'care.pdf', 'cards/cards.txt']));
+  });
+
+  test('more write-ups than can be waited for are refused at once, and the others are written', async () => {
+    const file = { name: 'talk', form: 'md', paper: 'a4' } as const;
+    const asked = await Promise.allSettled(
+      Array.from({ length: 20 }, () => computation.writeUp({ document: drum, file })),
+    );
+    const refused = asked.flatMap((one) => (one.status === 'rejected' ? [one.reason] : []));
+    expect(refused.map(({ code }) => code)).toEqual(['busy', 'busy', 'busy']);
   });
 
   test('what takes too long is given up, and the next is computed', async () => {

@@ -58,7 +58,7 @@ export interface Computation {
    */
   draw(of: Omit<DrawTask, 'task'> & { readonly key?: RevisionKey }): Promise<string>;
   /**
-   * One document of a job's write-up in one form, or all of its files.
+   * One document of a job's write-up in one form, or all of its files in one archive.
    * @throws UnreadableDocument where the document has problems
    */
   writeUp(of: Omit<WriteUpTask, 'task'>): Promise<readonly MadeFile[]>;
@@ -82,6 +82,10 @@ export interface Computation {
 const MOST_QUICK_MS = 10_000;
 const MOST_QUICK_THREADS = 2;
 const MOST_WAITING = 64;
+/** The same of write-ups, with the time that they wait: one after another, a second or more each, the first on a cold
+ * thread. Fewer may wait, so that none waits for nothing. */
+const MOST_WRITING_MS = 60_000;
+const MOST_WRITE_UPS_WAITING = 16;
 /** Documents up to this size are read and written at once: handing them to a thread takes longer, bytes. */
 const SMALL_DOCUMENT_BYTES = 16_384;
 const CACHE_CHARACTERS = 32_000_000;
@@ -142,8 +146,8 @@ export const startComputation = (
   const writing = quickThreads({
     least: 0,
     most: 1,
-    mostMs: mostQuickMs,
-    queue: quickQueue,
+    mostMs: MOST_WRITING_MS,
+    queue: MOST_WRITE_UPS_WAITING,
     worker: new URL('./writeUpWorker.ts', import.meta.url),
   });
   const long = threads({ least: 0, most: longThreads, yields: 19 });

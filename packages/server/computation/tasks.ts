@@ -40,7 +40,7 @@ export interface DrawTask {
   readonly units: System;
 }
 
-/** One document of a job's write-up in one form, or all of its files. */
+/** One document of a job's write-up in one form, or all of its files in an archive. */
 export interface WriteUpTask {
   readonly task: 'writeUp';
   readonly document: unknown;
@@ -48,7 +48,7 @@ export interface WriteUpTask {
   readonly workshop?: string;
   /** Those that may be published; none where left out. */
   readonly photographs?: readonly PublishedPhotograph[];
-  /** Which file; all where left out. */
+  /** Which file; all in one archive where left out. */
   readonly file?: NamedFile;
   /** Paper of what comes on one paper only, where all are made. */
   readonly paper?: NamedFile['paper'];

@@ -2,6 +2,7 @@ import { openJob } from '@fettle/workflows/openJob.ts';
 import { writeUpSource } from '@fettle/workflows/writeUpSource.ts';
 import { writeUpFile } from '@fettle/writeup/writeUpFile.ts';
 import { writeUpFiles } from '@fettle/writeup/writeUpFiles.ts';
+import { archiveOf } from './archive.ts';
 import type { TaskResults, WriteUpTask } from './tasks.ts';
 
 /** What a thread does that writes a job up: apart from other threads, since it loads the typesetter and its fonts. */
@@ -19,6 +20,11 @@ export default function perform({
     photographs,
     ...(workshop === undefined ? {} : { workshop }),
   };
-  if (file === undefined) return { ok: true, result: writeUpFiles(source, { paper }) };
+  // Packed here, so that the thread that answers everybody does not stand still for it.
+  if (file === undefined)
+    return {
+      ok: true,
+      result: [{ path: 'write-up.zip', content: archiveOf(writeUpFiles(source, { paper })) }],
+    };
   return { ok: true, result: [{ path: file.name, content: writeUpFile(source, file) }] };
 }
