@@ -1,21 +1,10 @@
 import type { Given, Model } from '@fettle/engine/model/model.ts';
-import type { Dimension } from '@fettle/engine/quantities/dimensions.ts';
+import { givenDimensions } from '@fettle/engine/quantities/givenDimensions.ts';
 import { inTradeWords } from '@fettle/engine/reckonings/seenWords.ts';
 import type { Print } from '../printing.ts';
 
-const DIMENSIONS: Readonly<Record<string, Dimension>> = {
-  m: 'length',
-  m3: 'volume',
-  'm3/s': 'flow',
-  'kg/s': 'mass-rate',
-  'kg/m3': 'alkalinity',
-  K: 'temperature',
-  W: 'power',
-  Pa: 'pressure',
-};
-
 const printValue = ({ value, unit }: Given, print: Print): string => {
-  const dimension = DIMENSIONS[unit];
+  const dimension = givenDimensions[unit];
   if (dimension) return unit === 'Pa' ? `${print(value, dimension)} of air` : print(value, dimension);
   const money = /^([A-Z]{3})\/(s|J)$/.exec(unit);
   if (money?.[1]) return print(value, money[2] === 's' ? 'price-per-time' : 'price-per-energy', money[1]);

@@ -1,6 +1,6 @@
 import { familyById } from '@fettle/engine/families/families.ts';
 import type { Given } from '@fettle/engine/model/model.ts';
-import type { Dimension } from '@fettle/engine/quantities/dimensions.ts';
+import { givenDimensions } from '@fettle/engine/quantities/givenDimensions.ts';
 import { inTradeWords } from '@fettle/engine/reckonings/seenWords.ts';
 import { type Fact, said } from '@fettle/engine/wording/said.ts';
 import { readPath } from '@fettle/job/fieldPath.ts';
@@ -11,20 +11,9 @@ import type { Block } from '../content/document.ts';
 import { share } from './quantities.ts';
 import { lastState, type Writer } from './writer.ts';
 
-const dimensions: Readonly<Record<string, Dimension>> = {
-  m: 'length',
-  m3: 'volume',
-  'm3/s': 'flow',
-  'kg/s': 'mass-rate',
-  'kg/m3': 'alkalinity',
-  K: 'temperature',
-  W: 'power',
-  Pa: 'pressure',
-};
-
 /** An assumed value with its doubt, as a fact. */
 const givenFact = (writer: Writer, { value, unit, doubt }: Given): Fact => {
-  const dimension = dimensions[unit];
+  const dimension = givenDimensions[unit];
   if (dimension !== undefined) return { value, dimension, ...(doubt === undefined ? {} : { doubt }) };
   const price = /^([A-Z]{3})\/(s|J)$/.exec(unit);
   if (price?.[1] !== undefined)
