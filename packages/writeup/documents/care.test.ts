@@ -40,6 +40,17 @@ describe('the care plan', () => {
     expect(carbon?.[2]).toMatch(/after .*, whatever it looks like/);
   });
 
+  it('presses out only what gives way: rings and grains that catch dirt are rinsed', () => {
+    const document = demoDocument('tall-drum');
+    const packing = {
+      'basket-1': [{ medium: 'porcelain-rings-15mm', depth: '50 mm' }],
+      'basket-2': [{ medium: 'foam-20ppi', depth: '50 mm' }],
+    };
+    const care = rowsOf(careOf(sourceOf({ ...document, packing })), 'care-beds').map(([, what]) => what);
+    expect(care[0]).toMatch(/^rinse in tank water/);
+    expect(care[1]).toMatch(/^press out/);
+  });
+
   it('names one time for what is replaced: that of its clogging or of its end, whichever comes first', () => {
     for (const name of demoNames)
       for (const state of ['found', 'planned'] as const)

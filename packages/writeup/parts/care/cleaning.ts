@@ -14,10 +14,12 @@ const isReplaced = (writer: Writer, { medium: id }: BedState): boolean => {
   return medium.care === 'replace' || medium.stage === 'chemical';
 };
 
-/** What is done to a bed: replaced, pressed out, or swished. */
+/** What is done to a bed: replaced, pressed out where it gives way, rinsed where it is hard, or swished. */
 const careText = (writer: Writer, bed: BedState): string => {
   if (isReplaced(writer, bed)) return writer.say('care.replace');
-  return writer.say(bed.stage === 'mechanical' ? 'care.press' : 'care.swish');
+  if (bed.stage !== 'mechanical') return writer.say('care.swish');
+  const { form } = lastState(writer.source).model.media[bed.medium]!;
+  return writer.say(form === 'foam' || form === 'fibre' ? 'care.press' : 'care.rinse');
 };
 
 /** Time after which a bed is replaced whatever its state: its life is over, or it has taken up what it can, s. */

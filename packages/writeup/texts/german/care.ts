@@ -26,6 +26,7 @@ export const careSentences: Readonly<Record<string, string>> = {
   'column.care': 'was zu tun ist',
   'column.when': 'wann',
   'care.press': 'in Beckenwasser ausdrücken, bis es fast klar abläuft',
+  'care.rinse': 'in Beckenwasser spülen, bis es fast klar abläuft',
   'care.swish': 'in Beckenwasser schwenken, mehr nicht',
   'care.replace': 'ersetzen',
   'care.each-time': 'bei jeder Reinigung, Abstand etwa {interval}',
