@@ -5,8 +5,8 @@ import { word } from '../wording/word.ts';
 import type { Assessment } from './assessment.ts';
 import { placeSaid } from './placeName.ts';
 
-/** Flow at the tank from which a jug shows no clogged bed: a timed filling is hardly known better (our own choice). */
-const HIDDEN_FROM = 0.9;
+/** Share of the clean flow from which a jug shows no clogged bed: a timed filling is hardly known better (our own choice). */
+export const HIDDEN_FROM = 0.9;
 
 /** Whether water runs through the bed's gap; other ways past it have no one name. */
 const hasGap = ({ beds, wayFlowM3PerS }: Assessment, place: string): boolean => {

@@ -30,6 +30,7 @@ const workingById: Readonly<Record<string, WorkingId>> = {
   'overflow-open': 'routes',
   'alkalinity-runs-down': 'beds',
   'measured-differs': 'tests',
+  'measured-below-dirty': 'tests',
   'order-follows-the-water': 'beds',
   'little-bypass': 'routes',
   'claim-contradicts-itself': 'claims',

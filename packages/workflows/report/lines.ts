@@ -30,6 +30,8 @@ const VERDICTS = {
   differs: 'they differ by more than their doubts',
   'below-clean':
     'a dirty filter gives less than clean, so this is no contradiction: it shows what cleaning is worth',
+  'below-dirty':
+    'even dirty media leave more than this, so dirt in the media does not explain it: see the findings',
   'not-compared': 'there is nothing computed to hold it against',
 } as const;
 

@@ -118,7 +118,7 @@ export const assessmentSchema = z.strictObject({
       measured: figureSchema,
       doubt: figureSchema,
       computed: figureSchema.optional(),
-      verdict: z.enum(['agrees', 'differs', 'below-clean', 'not-compared']),
+      verdict: z.enum(['agrees', 'differs', 'below-clean', 'below-dirty', 'not-compared']),
       used: z.boolean().meta({ description: 'True where the models go by what was measured.' }),
     }),
   ),

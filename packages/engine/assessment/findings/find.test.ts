@@ -123,6 +123,11 @@ const cases: readonly (readonly [id: string, shown: Model, hidden: Model])[] = [
     { ...good, tests: [timed(1200, 'as-found')] },
     { ...good, tests: [timed(100, 'as-found')] },
   ],
+  [
+    'measured-below-dirty',
+    { ...good, tests: [timed(100, 'as-found')] },
+    { ...good, tests: [timed(100, 'as-found'), timed(630, 'cleaned-original')] },
+  ],
   ['water-too-acid', withTank(good, { pH: 6.4 }), good],
   ['order-follows-the-water', good, inOrder(rings, foam)],
   ['little-bypass', tight, withMeasurements(internalBox(), { upperSlotArea: 2e-4 })],

@@ -17,7 +17,7 @@ import {
   outletLift,
   pumpCannotLift,
 } from './hardware.ts';
-import { measuredDiffers } from './measured.ts';
+import { measuredBelowDirty, measuredDiffers } from './measured.ts';
 import {
   bedTooShallow,
   deadChamber,
@@ -73,6 +73,7 @@ export const findingRules: readonly FindingRule[] = [
   overflowOpen,
   alkalinityRunsDown,
   measuredDiffers,
+  measuredBelowDirty,
   orderFollowsTheWater,
   littleBypass,
 ];

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { BenchTest, Model } from '../../model/model.ts';
 import { assess } from '../assess.ts';
-import { litresPerHour, stackCanister, withFilter } from '../testing/models.ts';
+import { litresPerHour, oneBasket, stackCanister, withFilter, withMeasurements } from '../testing/models.ts';
 import { type Comparison, compareTests } from './measured.ts';
 
 const model = stackCanister();
@@ -34,9 +34,44 @@ describe('a timed volume', () => {
   });
 
   it('as found is too much only where it is more than the clean filter gives', () => {
-    expect(compared(flow('as-found', 0.1 * clean)).verdict).toBe('below-clean');
+    expect(compared(flow('as-found', 0.1 * clean)).verdict).not.toBe('differs');
     expect(compared(flow('as-found', 0.9 * clean)).verdict).toBe('agrees');
     expect(compared(flow('as-found', 1.3 * clean)).verdict).toBe('differs');
+  });
+
+  const dirty =
+    Math.min(assessment.carries.day.flowM3PerS, assessment.carries.intervalEnd.flowM3PerS) * 3.6e6;
+
+  it('as found is told apart from a dirty filter where dirty media leave clearly more', () => {
+    expect(assessment.cleaning.flowRatio).toBeGreaterThan(0.9);
+    expect(compared(flow('as-found', 0.84 * dirty))).toMatchObject({
+      verdict: 'below-dirty',
+      computed: assessment.dutyPoint.flowM3PerS,
+    });
+    // Within the doubts of the filling it is not clear.
+    expect(compared(flow('as-found', 0.84 * dirty, 0.1 * dirty)).verdict).not.toBe('below-dirty');
+    expect(compared(flow('as-found', 0.86 * dirty)).verdict).not.toBe('below-dirty');
+  });
+
+  it('as found contradicts nothing where dirt slows the filter more and more', () => {
+    const closing = oneBasket([['floss-packed', 100]]);
+    const tight = withMeasurements(closing, { wallGap: 0 });
+    const { cleaning, dutyPoint } = assess(tight);
+    expect(cleaning.flowRatio).toBeLessThan(0.9);
+    expect(compared(flow('as-found', 0.1 * dutyPoint.flowM3PerS * 3.6e6), tight).verdict).toBe('below-clean');
+  });
+
+  it('as found contradicts nothing where cleaning alone brought the flow back', () => {
+    const tests = [flow('as-found', 0.3 * clean), { ...flow('cleaned-original', clean), id: 'cleaned' }];
+    expect(compareTests({ ...model, tests }, assessment).map(({ verdict }) => verdict)).toEqual([
+      'below-clean',
+      'agrees',
+    ]);
+    const slow = [tests[0]!, { ...flow('cleaned-original', 0.5 * clean), id: 'cleaned' }];
+    expect(compareTests({ ...model, tests: slow }, assessment).map(({ verdict }) => verdict)).toEqual([
+      'below-dirty',
+      'differs',
+    ]);
   });
 
   it('of the empty filter is held against the filter without media', () => {

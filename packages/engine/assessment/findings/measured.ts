@@ -4,8 +4,9 @@ import { statedShutoffHead } from '../../model/pump.ts';
 import { quantity } from '../../wording/facts.ts';
 import { said } from '../../wording/said.ts';
 import { assess } from '../assess.ts';
-import type { Assessment } from '../assessment.ts';
-import type { FindingRule, Sighting } from './rule.ts';
+import type { Assessment, Carries } from '../assessment.ts';
+import { HIDDEN_FROM } from '../intervalEnd.ts';
+import { type FindingRule, type Sighting, saysAndCure } from './rule.ts';
 
 /** A bench test beside what the models say. */
 export interface Comparison {
@@ -14,8 +15,11 @@ export interface Comparison {
   readonly doubt: number;
   /** Absent where the models say nothing about the state that was tested. */
   readonly computed?: number;
-  /** `below-clean`: less than the clean figure, as a dirty filter gives, which contradicts nothing. */
-  readonly verdict: 'agrees' | 'differs' | 'below-clean' | 'not-compared';
+  /**
+   * `below-clean`: less than the clean figure, as a dirty filter gives, which contradicts nothing. `below-dirty`: less
+   * than with dirty media too, so that dirt in the media does not explain it.
+   */
+  readonly verdict: 'agrees' | 'differs' | 'below-clean' | 'below-dirty' | 'not-compared';
   /** True where the models go by what was measured, not by what was stated or assumed. */
   readonly used: boolean;
 }
@@ -38,6 +42,39 @@ const compared = (
   return { test, measured, doubt, computed, verdict: oneSided && off < 0 ? 'below-clean' : 'differs' };
 };
 
+/**
+ * The flow at the tank with the dirtiest media that are computed: at the end of the cleaning interval or on the day of
+ * the comparison, nothing cleaned between. Undefined where still more dirt would slow it further: only where the water
+ * goes past a bed that is full, or none gets full in a year, is there an end to what dirt takes.
+ */
+const dirtyState = ({ carries, cleaning }: Assessment): Carries | undefined => {
+  if (cleaning.flowRatio < HIDDEN_FROM) return undefined;
+  return carries.day.flowM3PerS < carries.intervalEnd.flowM3PerS ? carries.day : carries.intervalEnd;
+};
+
+/** As found a filter is dirty: less than the clean flow is no contradiction unless dirty media give more; more is. */
+const compareAsFound = (
+  test: Extract<BenchTest, { kind: 'timed-volume' }>,
+  model: Model,
+  assessment: Assessment,
+): Compared => {
+  const computed = assessment.dutyPoint.flowM3PerS;
+  const figures = { measured: test.flowM3PerS, doubt: test.doubtM3PerS, computed };
+  const beside = compared(test, { ...figures, oneSided: true });
+  const dirtyM3PerS = dirtyState(assessment)?.flowM3PerS;
+  if (beside.verdict !== 'below-clean' || dirtyM3PerS === undefined) return beside;
+  // Where cleaning alone brought the flow back, what was cleaned away explains it.
+  const cameBack = model.tests.some(
+    (other) =>
+      other.kind === 'timed-volume' &&
+      other.state === 'cleaned-original' &&
+      compared(other, { measured: other.flowM3PerS, doubt: other.doubtM3PerS, computed }).verdict ===
+        'agrees',
+  );
+  const isBelow = compared(test, { ...figures, computed: dirtyM3PerS, oneSided: true }).verdict !== 'agrees';
+  return isBelow && !cameBack ? { ...beside, verdict: 'below-dirty' } : beside;
+};
+
 const compareFlow = (
   test: Extract<BenchTest, { kind: 'timed-volume' }>,
   model: Model,
@@ -50,8 +87,7 @@ const compareFlow = (
     case 'cleaned-original':
       return compared(test, { ...figures, computed: assessment.dutyPoint.flowM3PerS });
     case 'as-found':
-      // As found a filter is dirty: less than the clean flow is no contradiction, more is.
-      return compared(test, { ...figures, computed: assessment.dutyPoint.flowM3PerS, oneSided: true });
+      return compareAsFound(test, model, assessment);
     case 'as-left':
       // What goes back is clean, so that too little is as much a contradiction as too much.
       return model.packedState === 'as-left'
@@ -130,5 +166,26 @@ export const measuredDiffers: FindingRule = {
         return [{ place: test.id, says, cure: said('cure.measured-differs'), severity: 'marked' as const }];
       },
     );
+  },
+};
+
+/** A flow timed as found is less than dirt in the media explains. */
+export const measuredBelowDirty: FindingRule = {
+  id: 'measured-below-dirty',
+  look(context): readonly Sighting[] {
+    const dirty = dirtyState(context.assessment);
+    if (dirty === undefined) return [];
+    return compareTests(context.model, context.assessment).flatMap(({ measured, computed, verdict }) => {
+      if (verdict !== 'below-dirty' || computed === undefined) return [];
+      const evidence = {
+        measured: quantity(measured, 'flow'),
+        computed: quantity(computed, 'flow'),
+        dirty: quantity(dirty.flowM3PerS, 'flow'),
+        uncleaned: { spanS: dirty.dayS },
+      };
+      return [
+        { place: 'outlet', ...saysAndCure('measured-below-dirty', evidence), severity: 'marked' as const },
+      ];
+    });
   },
 };

@@ -52,6 +52,8 @@ export const faultSentences: Readonly<Record<string, string>> = {
     'The {test} test ({state}) gave {measured}, the models say {computed}: {share} apart, more than their doubts.',
   'fault.measured-differs.from-none':
     'The {test} test ({state}) gave {measured}, the models say {computed}, further apart than their doubts.',
+  'fault.measured-below-dirty':
+    'Timed as found it gave {measured}. Clean, the models say {computed}, and with media uncleaned for {uncleaned} still {dirty}: dirt in the media does not explain it.',
   'fault.order-follows-the-water': 'The water meets {order} media, coarse before fine.',
   'fault.little-bypass': 'At most {share} of the water misses a stage that is packed.',
   'fault.claim-contradicts-itself': "The maker's “{claim}” contradicts itself: {detail}",
@@ -120,6 +122,8 @@ export const cureSentences: Readonly<Record<string, string>> = {
   'cure.alkalinity-runs-down': 'Test alkalinity weekly; change more water or buffer it before the pH falls.',
   'cure.measured-differs':
     'Repeat the test; then look for what the description leaves out: film in the hose, a worn impeller, a gap not measured.',
+  'cure.measured-below-dirty':
+    'Clean the hoses and time it again before anything else is changed. Then, unplugged, look for what is left: film in the hoses, the impeller, a blocked strainer, air in the filter.',
   'cure.order-follows-the-water': 'Keep the order.',
   'cure.little-bypass': 'Keep the seals as they are.',
   'cure.claim-contradicts-itself':

@@ -56,6 +56,8 @@ export const faultSentences: Readonly<Record<string, string>> = {
     'Die Messung „{test}“ ({state}) ergab {measured}, die Modelle sagen {computed}: {share} auseinander, mehr als ihre Unsicherheit.',
   'fault.measured-differs.from-none':
     'Die Messung „{test}“ ({state}) ergab {measured}, die Modelle sagen {computed}: weiter auseinander als ihre Unsicherheit.',
+  'fault.measured-below-dirty':
+    'Wie vorgefunden gemessen, ergab er {measured}. Sauber wären es nach den Modellen {computed}, und mit Medien, die {uncleaned} nicht gereinigt wurden, immer noch {dirty}: Schmutz in den Medien erklärt das nicht.',
   'fault.order-follows-the-water':
     'Das Wasser trifft die Medien in der richtigen Folge: {order}, grob vor fein.',
   'fault.little-bypass': 'Höchstens {share} des Wassers laufen an einer bestückten Stufe vorbei.',
@@ -132,6 +134,8 @@ export const cureSentences: Readonly<Record<string, string>> = {
     'Karbonathärte wöchentlich messen; mehr Wasser wechseln oder puffern, bevor der pH fällt.',
   'cure.measured-differs':
     'Die Messung wiederholen; dann suchen, was die Beschreibung auslässt: Belag im Schlauch, ein verschlissener Rotor, ein nicht gemessener Spalt.',
+  'cure.measured-below-dirty':
+    'Die Schläuche reinigen und noch einmal messen, bevor sonst etwas geändert wird. Dann bei gezogenem Stecker suchen, was bleibt: Belag in den Schläuchen, der Rotor, ein verstopfter Ansaugkorb, Luft im Filter.',
   'cure.order-follows-the-water': 'Die Reihenfolge beibehalten.',
   'cure.little-bypass': 'Die Abdichtung so lassen.',
   'cure.claim-contradicts-itself':
