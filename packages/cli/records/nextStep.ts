@@ -1,10 +1,8 @@
 import type { JobDocument } from '@fettle/job/schema/job.ts';
-import { jobStages } from '@fettle/job/stages.ts';
-
-type Stage = (typeof jobStages)[number];
+import { type JobStage, stageAhead } from '@fettle/job/stages.ts';
 
 /** What comes next at each stage, and the command that helps with it, where one does. */
-const steps: Readonly<Record<Stage, (job: string) => string>> = {
+const steps: Readonly<Record<JobStage, (job: string) => string>> = {
   'taken-in': (job) =>
     `Test it as found and write the tests down: fettle open ${job} --out job.yaml, edit it, fettle import job.yaml.`,
   tested: (job) =>
@@ -18,16 +16,6 @@ const steps: Readonly<Record<Stage, (job: string) => string>> = {
   closed: () => 'Nothing: the job is closed.',
 };
 
-/** How far the document itself shows the work to be, whatever stage it names; undefined where it shows nothing. */
-const shownStage = ({ asLeft, approval, planned, tests }: JobDocument): Stage | undefined => {
-  if (asLeft !== undefined) {
-    const proven = tests?.some(({ kind, state }) => kind === 'timed-volume' && state === 'as-left');
-    return proven === true ? 'proven' : 'built';
-  }
-  if (planned === undefined) return undefined;
-  return approval === undefined ? 'planned' : 'approved';
-};
-
 /** The next thing to do with a job, and where the stage that it names lies behind its work. */
 export const nextStep = (
   document: JobDocument,
@@ -36,7 +24,7 @@ export const nextStep = (
   const job = `${of.number}${of.more}`;
   if (of.putAway) return `Nothing: the job is put away. fettle bring-back ${job} takes it up again.`;
   const named = document.job?.stage ?? 'taken-in';
-  const shown = shownStage(document) ?? named;
-  if (jobStages.indexOf(shown) <= jobStages.indexOf(named)) return steps[named](job);
+  const shown = stageAhead(document);
+  if (shown === undefined) return steps[named](job);
   return `${steps[shown](job)} The job still says ${named} (job.stage), though what it holds shows ${shown}.`;
 };

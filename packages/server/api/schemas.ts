@@ -37,6 +37,9 @@ const jobLineSchema = z
     filterName: z.string().optional(),
     family: z.string(),
     stage: z.string().optional(),
+    stageAhead: z.string().optional().openapi({
+      description: 'How far what the job holds shows the work to be, where that is further than its stage.',
+    }),
     tags: z.array(z.string()),
     owner: z.string().optional(),
     received: z.string().optional(),

@@ -59,6 +59,8 @@ export interface JobLine {
   readonly family: string;
   /** Where the work stands, `job.stage` of the document. */
   readonly stage?: string;
+  /** How far the document itself shows the work to be, where that is further than `stage`. */
+  readonly stageAhead?: string;
   readonly tags: readonly string[];
   readonly owner?: string;
   readonly received?: string;

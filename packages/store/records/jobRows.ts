@@ -1,4 +1,5 @@
 import type { JobDocument } from '@fettle/job/schema/job.ts';
+import { stageAhead } from '@fettle/job/stages.ts';
 import type { Selectable } from 'kysely';
 import type { JobLine, RevisionKind, RevisionSummary, StoredJob, StoredRevision } from '../contract/jobs.ts';
 import type { JobTable, RevisionTable } from '../sqlite/tables.ts';
@@ -16,13 +17,23 @@ export const lineColumns = (document: JobDocument) => ({
   promised: document.job?.promised ?? null,
 });
 
-export const toLine = (row: Selectable<JobTable>): JobLine => ({
+/** A document that was damaged shows nothing: that is told by a checkup, and the list stays in use. */
+const stageAheadIn = (document: string): string | null => {
+  try {
+    return stageAhead(JSON.parse(document)) ?? null;
+  } catch {
+    return null;
+  }
+};
+
+export const toLine = (row: Selectable<JobTable> & { readonly document: string }): JobLine => ({
   number: row.number,
   revision: row.revision,
   ...present('title', row.title),
   ...present('filterName', row.filter_name),
   family: row.family,
   ...present('stage', row.stage),
+  ...present('stageAhead', stageAheadIn(row.document)),
   tags: JSON.parse(row.tags),
   ...present('owner', row.owner),
   ...present('received', row.received),

@@ -61,6 +61,27 @@ const ordered = <Output>(asked: Asked<Output>, order: JobQuery['order']): Asked<
   return asked.orderBy('promised', (by) => by.asc().nullsLast()).orderBy('number', 'asc');
 };
 
+/** The newest documents of these jobs, by number. */
+const documentsOf = async (
+  db: Kysely<Tables>,
+  rows: readonly { readonly number: number; readonly revision: number }[],
+): Promise<ReadonlyMap<number, string>> => {
+  if (rows.length === 0) return new Map();
+  const found = await db
+    .selectFrom('job')
+    .innerJoin('revision', (on) =>
+      on.onRef('revision.job', '=', 'job.number').onRef('revision.revision', '=', 'job.revision'),
+    )
+    .where(
+      'job.number',
+      'in',
+      rows.map(({ number }) => number),
+    )
+    .select(['job.number', 'revision.document'])
+    .execute();
+  return new Map(found.map(({ number, document }) => [number, document]));
+};
+
 /** One page of the list of jobs. */
 export const listJobs = async (db: Kysely<Tables>, asked: JobQuery): Promise<JobPage> => {
   const query = await spelledOut(db, asked);
@@ -68,5 +89,7 @@ export const listJobs = async (db: Kysely<Tables>, asked: JobQuery): Promise<Job
     .limit(wholeBetween(query.count, 50, 1_000))
     .offset(wholeBetween(query.skip, 0, 1_000_000));
   const rows = await page.execute();
-  return { jobs: rows.map(toLine), total: await countOf(db, query) };
+  const documents = await documentsOf(db, rows);
+  const jobs = rows.map((row) => toLine({ ...row, document: documents.get(row.number) ?? '{}' }));
+  return { jobs, total: await countOf(db, query) };
 };

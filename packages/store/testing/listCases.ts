@@ -62,6 +62,31 @@ export const listCases: readonly Case[] = [
     },
   ],
   [
+    'a line shows where what the job holds is ahead of the stage that it names',
+    async ({ store: { jobs } }) => {
+      const asLeft = { packing: {} };
+      const timed = {
+        kind: 'timed-volume' as const,
+        state: 'as-left' as const,
+        volume: '5 L',
+        times: ['30 s'],
+      };
+      await writeAll(jobs, [
+        jobOf({ job: { stage: 'built' }, asLeft, tests: [timed] }),
+        jobOf({ job: { stage: 'built' }, asLeft, tests: [{ ...timed, state: 'as-found' }] }),
+        jobOf({ asLeft }),
+        jobOf({ job: { stage: 'closed' }, asLeft, tests: [timed] }),
+      ]);
+      const lines = (await jobs.list({ order: 'number' })).jobs;
+      expect(lines.map(({ number, stageAhead }) => [number, stageAhead])).toEqual([
+        [4, undefined],
+        [3, 'built'],
+        [2, undefined],
+        [1, 'proven'],
+      ]);
+    },
+  ],
+  [
     'the soonest promise comes first, and jobs without one last',
     async ({ store: { jobs } }) => {
       await writeAll(jobs, [promised(), promised('2026-12-01'), promised('2026-11-20'), promised()]);

@@ -4,17 +4,7 @@ import { Link } from 'wouter';
 import { today } from '../../app/today.ts';
 import { inWords } from '../../app/words.ts';
 import { familyNames } from './kinds.ts';
-
-/** What comes next at each stage, and in which part of the job's room it is done. */
-const nextSteps: Readonly<Record<string, { readonly says: string; readonly part: string }>> = {
-  'taken-in': { says: 'test it as found', part: 'as-found' },
-  tested: { says: 'map it', part: 'map' },
-  mapped: { says: 'plan the re-pack', part: 're-pack' },
-  planned: { says: 'have it approved', part: 'quote' },
-  approved: { says: 'build it', part: 're-pack' },
-  built: { says: 'test it as left', part: 'as-found' },
-  proven: { says: 'hand it back', part: 'as-left' },
-};
+import { nextOf } from './nextOf.ts';
 
 const dayText = (day: string): string =>
   new Date(`${day}T12:00:00Z`).toLocaleDateString(undefined, {
@@ -37,7 +27,7 @@ function Promised({ job: { promised, stage } }: { readonly job: JobLine }) {
 /** One job on the bench: its drawing, where it stands and the next thing to do. */
 export function JobCard({ job }: { readonly job: JobLine }) {
   const { number, title, filterName, family, stage = 'taken-in', owner, tags } = job;
-  const next = nextSteps[stage];
+  const next = nextOf(job);
   return (
     <li className="card">
       <Link href={`/jobs/${number}`} className="open">
