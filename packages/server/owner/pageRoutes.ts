@@ -1,4 +1,5 @@
 import { lastTrueState } from '@fettle/job/packedStates.ts';
+import type { JobDocument } from '@fettle/job/schema/job.ts';
 import { readingKinds } from '@fettle/store/contract/readings.ts';
 import { storedSettings } from '@fettle/workflows/storedSettings.ts';
 import { fileNamed, mediaTypes } from '@fettle/writeup/fileNames.ts';
@@ -115,8 +116,14 @@ const remind =
   (context, { job }) =>
     answerCalendar(context, services, { job, name: job.document.filter.name ?? 'your filter' });
 
-/** Documents of the write-up that are meant for the owner; the build sheet stays in the workshop. */
-const ownersDocuments: ReadonlySet<string> = new Set(['sheet', 'care', 'quote']);
+/** Documents of the write-up that are meant for the owner; the quote is on the sheet's own page, the rest stays in the workshop. */
+const ownersDocuments: ReadonlySet<string> = new Set(['sheet', 'care']);
+
+/** What is planned is shown to the owner once it is offered to him. */
+const asOffered = (document: JobDocument): JobDocument => {
+  const { planned, ...rest } = document;
+  return planned === undefined || document.quote !== undefined ? document : rest;
+};
 
 const writtenUp =
   (services: Services): Call =>
@@ -124,7 +131,10 @@ const writtenUp =
     const name = context.req.param('name') ?? '';
     const file = fileNamed(name);
     if (file === undefined || !ownersDocuments.has(file.name)) return context.html(nowherePage(), 404);
-    const [made] = await services.computation.writeUp({ ...(await toWriteUp(services, job)), file });
+    const [made] = await services.computation.writeUp({
+      ...(await toWriteUp(services, { ...job, document: asOffered(job.document) })),
+      file,
+    });
     const { 'Cache-Control': _, ...headers } = madeFileHeaders(mediaTypes[file.form], name);
     return context.body(bodyOf(made?.content ?? ''), 200, headers);
   };

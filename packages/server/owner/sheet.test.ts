@@ -91,9 +91,23 @@ describe('the sheet of an owner', () => {
     expect((await owners.get(`${at}/write-up/sheet-a4.pdf`)).headers.get('Content-Type')).toBe(
       'application/pdf',
     );
-    for (const name of ['build.pdf', 'nothing.pdf'])
+    for (const name of ['build.pdf', 'quote.pdf', 'talk.md', 'nothing.pdf'])
       expect((await owners.get(`${at}/write-up/${name}`)).status).toBe(404);
     expect((await owners.get(`/owner/${'x'.repeat(43)}/write-up/sheet.html`)).status).toBe(404);
+  });
+
+  it('leads to nothing that is planned and not offered', async () => {
+    const planned = { packing: fullJob.planned.packing };
+    const { quote: _, approval: __, asLeft: ___, ...without } = { ...fullJob, planned };
+    const offered = { ...without, quote: fullJob.quote };
+    const pageOf = async (document: unknown): Promise<string> => {
+      const { at } = await owners.linkTo(
+        await owners.takeIn({ ...Object(document), job: { title: 'Planned' } }),
+      );
+      return (await owners.get(`${at}/write-up/sheet.html`)).text();
+    };
+    expect(await pageOf(without)).not.toContain('As planned');
+    expect(await pageOf(offered)).toContain('As planned');
   });
 
   it('shows prices only of a quote', async () => {

@@ -62,7 +62,8 @@ const aboutOf = ({ job }: JobDocument): Partial<Sheet> => ({
 
 /**
  * What an owner may see of a job. Each thing is named here, so that a new field of the document stays inside until
- * somebody decides otherwise: no notes, no contact data, no prices but those of the quote.
+ * somebody decides otherwise: no notes, no contact data, no prices but those of the quote. (The write-up, to which the
+ * page leads, tells what media and parts cost.)
  */
 export async function sheetOf(
   services: Pick<Services, 'computation' | 'store'>,
