@@ -1,5 +1,6 @@
 import type { JobDocument } from '@fettle/job/schema/job.ts';
-import { type JobStage, stageAhead } from '@fettle/job/stages.ts';
+import { stageAhead } from '@fettle/job/stageAhead.ts';
+import type { JobStage } from '@fettle/job/stages.ts';
 
 /** What comes next at each stage, and the command that helps with it, where one does. */
 const steps: Readonly<Record<JobStage, (job: string) => string>> = {

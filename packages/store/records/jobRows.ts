@@ -1,5 +1,5 @@
 import type { JobDocument } from '@fettle/job/schema/job.ts';
-import { stageAhead } from '@fettle/job/stages.ts';
+import { stageAhead } from '@fettle/job/stageAhead.ts';
 import type { Selectable } from 'kysely';
 import type { JobLine, RevisionKind, RevisionSummary, StoredJob, StoredRevision } from '../contract/jobs.ts';
 import type { JobTable, RevisionTable } from '../sqlite/tables.ts';
