@@ -185,6 +185,19 @@ describe('what was built', () => {
     expect(await page.getByLabel('Built on').inputValue()).toMatch(/^\d{4}-\d\d-\d\d$/);
   });
 
+  test('leads to where its flow is timed, as left', async () => {
+    await page.getByRole('link', { name: 'Time the flow as left' }).click();
+    await page.getByText('What you add here now is of the filter as left.').waitFor();
+    const before = await page.locator('.benchtest').count();
+    await button('Time a filling at the bench').click();
+    expect(await page.getByRole('radio', { name: 'as left, packed anew' }).isChecked()).toBe(true);
+    await button('Back to the form').click();
+    await page.getByRole('button', { name: 'Flow by a timed filling', exact: true }).click();
+    await soon(() => page.locator('.benchtest').last().getByLabel('State').inputValue()).toBe('as-left');
+    await page.keyboard.press('Control+z');
+    await soon(() => page.locator('.benchtest').count()).toBe(before);
+  });
+
   test('has findings of its own, beside those of the plan and of the filter as found', async () => {
     await goTo('findings');
     await page.getByRole('heading', { name: 'Findings, as left' }).waitFor();

@@ -6,11 +6,20 @@ import { Clock } from './Clock.tsx';
 import { FillingFields } from './FillingFields.tsx';
 import { FlowSoFar } from './FlowSoFar.tsx';
 import { RunList } from './RunList.tsx';
-import { clockPressed, noRuns, type TimedVolumeTest, testOf, withoutRun } from './timedRuns.ts';
+import {
+  clockPressed,
+  noRuns,
+  type TimedRuns,
+  type TimedVolumeTest,
+  testOf,
+  withoutRun,
+} from './timedRuns.ts';
 import { useTimedRuns } from './useTimedRuns.ts';
 
 interface BenchModeProps {
   readonly work: JobAtWork;
+  /** State of the filter that is to be timed. */
+  readonly state: TimedRuns['state'];
   /** Back to the form; with true where a test went into the job. */
   readonly leave: (isTaken: boolean) => void;
 }
@@ -22,8 +31,8 @@ const takeIntoJob = (session: JobSession, test: TimedVolumeTest): void => {
 };
 
 /** A timed filling with wet hands: everything large, one button for the clock, the flow as it comes. */
-export function BenchMode({ work, leave }: BenchModeProps) {
-  const [runs, change] = useTimedRuns(work.state.number);
+export function BenchMode({ work, state, leave }: BenchModeProps) {
+  const [runs, change] = useTimedRuns(work.state.number, state);
   const title = useRef<HTMLHeadingElement>(null);
   useEffect(() => title.current?.focus(), []);
   const newest = useRef(runs);

@@ -5,6 +5,7 @@ import { Fields } from '../forms/Fields.tsx';
 import { useForm } from '../forms/JobForm.tsx';
 import { putting, schemaOf, valueAt } from '../forms/places.ts';
 import { FlowOfRuns } from './FlowOfRuns.tsx';
+import type { TimedRuns } from './timedRuns.ts';
 
 /** What each kind of test finds out, as its button says it. */
 const kindWords: Readonly<Record<string, string>> = {
@@ -49,8 +50,8 @@ function BenchTest({ place, kind }: { readonly place: number; readonly kind: unk
   );
 }
 
-/** The bench tests of the job, and a button for one more of each kind. */
-export function BenchTests() {
+/** The bench tests of the job, and a button for one more of each kind, of the filter in a state. */
+export function BenchTests({ state }: { readonly state: TimedRuns['state'] }) {
   const { document, edit } = useForm();
   const written = valueAt(document, ['tests']);
   const tests: readonly unknown[] = Array.isArray(written) ? written : [];
@@ -78,7 +79,7 @@ export function BenchTests() {
               onClick={() =>
                 edit({
                   says: `add a test: ${wordsOf(kind)}`,
-                  recipe: putting(['tests', tests.length], { kind, state: 'as-found' }),
+                  recipe: putting(['tests', tests.length], { kind, state }),
                 })
               }
             >

@@ -1,5 +1,15 @@
 import { describe, expect, test } from 'vitest';
-import { clockPressed, flowOf, noRuns, runFlowsOf, runsFrom, testOf, withoutRun } from './timedRuns.ts';
+import {
+  askedState,
+  clockPressed,
+  flowOf,
+  noRuns,
+  runFlowsOf,
+  runsFrom,
+  runsOf,
+  testOf,
+  withoutRun,
+} from './timedRuns.ts';
 
 const filled = { ...noRuns, volume: '5 L ± 1 %', times: ['31.2 s', '30.8 s', '31.5 s'] };
 const litresPerHour = 3.6e6;
@@ -9,6 +19,12 @@ describe('a timed filling at the bench', () => {
     const running = clockPressed(noRuns, 1_000);
     expect(running.startedAt).toBe(1_000);
     expect(clockPressed(running, 32_240)).toEqual({ ...noRuns, times: ['31.2 s'] });
+  });
+
+  test('begins in the state that the address asks for; one that was begun keeps its own', () => {
+    expect(runsOf(runsFrom(null), askedState('as-left')).state).toBe('as-left');
+    expect(runsOf(filled, 'as-left').state).toBe('as-found');
+    expect([askedState('planned'), askedState(null)]).toEqual(['as-found', 'as-found']);
   });
 
   test('takes no run that is shorter than half a second', () => {

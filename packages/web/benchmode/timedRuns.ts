@@ -34,6 +34,14 @@ export function runsFrom(kept: string | null): TimedRuns {
   }
 }
 
+/** Runs of a filter in a state: those that were begun keep theirs. */
+export const runsOf = (runs: TimedRuns, state: TimedRuns['state']): TimedRuns =>
+  runs === noRuns ? { ...noRuns, state } : runs;
+
+/** The state that an address asks for; as found where it names none that there is. */
+export const askedState = (asked: string | null): TimedRuns['state'] =>
+  testStates.find((state) => state === asked) ?? noRuns.state;
+
 /** Seconds to a tenth, which is what hands are good for. */
 export const secondsText = (timeS: number): string => `${timeS.toFixed(1)} s`;
 

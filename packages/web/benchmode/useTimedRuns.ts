@@ -1,5 +1,5 @@
 import { useState } from 'react';
-import { noRuns, runsFrom, type TimedRuns } from './timedRuns.ts';
+import { noRuns, runsFrom, runsOf, type TimedRuns } from './timedRuns.ts';
 
 const keyOf = (number: number): string => `fettle-timed-runs-${number}`;
 
@@ -20,14 +20,21 @@ const keep = (number: number, runs: TimedRuns): void => {
   }
 };
 
-/** The timed filling of a job at the bench; this browser keeps it until it goes into the job. */
-export function useTimedRuns(number: number): readonly [TimedRuns, (next: TimedRuns) => void] {
-  const [runs, setRuns] = useState(() => runsFrom(kept(number)));
+/**
+ * The timed filling of a job at the bench; this browser keeps it until it goes into the job.
+ *
+ * @param state in which the filter is where nothing was timed yet
+ */
+export function useTimedRuns(
+  number: number,
+  state: TimedRuns['state'],
+): readonly [TimedRuns, (next: TimedRuns) => void] {
+  const [runs, setRuns] = useState(() => runsOf(runsFrom(kept(number)), state));
   return [
     runs,
     (next) => {
       keep(number, next);
-      setRuns(next);
+      setRuns(runsOf(next, state));
     },
   ];
 }

@@ -2,7 +2,7 @@ import { useState } from 'react';
 import { useSearchParams } from 'wouter';
 import { BenchMode } from '../../../benchmode/BenchMode.tsx';
 import { BenchTests } from '../../../benchmode/BenchTests.tsx';
-
+import { askedState } from '../../../benchmode/timedRuns.ts';
 import { Photographs } from '../../../photographs/Photographs.tsx';
 import type { JobAtWork } from '../jobAtWork.ts';
 
@@ -10,13 +10,16 @@ import type { JobAtWork } from '../jobAtWork.ts';
 export function AsFound({ work }: { readonly work: JobAtWork }) {
   const [asked, setAsked] = useSearchParams();
   const [told, tell] = useState('');
+  const state = askedState(asked.get('state'));
+  const stays: Readonly<Record<string, string>> = asked.has('state') ? { state } : {};
   if (asked.has('bench'))
     return (
       <BenchMode
         work={work}
+        state={state}
         leave={(isTaken) => {
           tell(isTaken ? 'The timed filling stands among the bench tests now; undo takes it out again.' : '');
-          setAsked({});
+          setAsked(stays);
         }}
       />
     );
@@ -30,12 +33,13 @@ export function AsFound({ work }: { readonly work: JobAtWork }) {
       <p role="status" className="told">
         {told}
       </p>
+      {state === 'as-left' ? <p>What you add here now is of the filter as left.</p> : null}
       <p className="noprint">
-        <button type="button" className="main" onClick={() => setAsked({ bench: '' })}>
+        <button type="button" className="main" onClick={() => setAsked({ ...stays, bench: '' })}>
           Time a filling at the bench
         </button>
       </p>
-      <BenchTests />
+      <BenchTests state={state} />
       <Photographs job={work.state.number} />
     </div>
   );

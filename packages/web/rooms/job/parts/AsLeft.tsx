@@ -1,4 +1,5 @@
 import { useState } from 'react';
+import { Link } from 'wouter';
 import { today } from '../../../app/today.ts';
 import { Field } from '../../../forms/Field.tsx';
 import { builtAsBefore } from '../builtEdits.ts';
@@ -38,6 +39,16 @@ function NotBuiltYet({ work, isPlanned }: { readonly work: JobAtWork; readonly i
   );
 }
 
+/** The way to where the work is proven. */
+function TestAsLeft({ number }: { readonly number: number }) {
+  return (
+    <p className="noprint">
+      <Link href={`/jobs/${number}/as-found?state=as-left`}>Time the flow as left</Link>, by the same jug as
+      before: it proves the work.
+    </p>
+  );
+}
+
 /** What was built in the end; until that is written down, what stands in its place, called by its name. */
 export function AsLeft({ work }: { readonly work: JobAtWork }) {
   const { asLeft, planned } = work.readable;
@@ -51,6 +62,7 @@ export function AsLeft({ work }: { readonly work: JobAtWork }) {
             how="The day on which it was said to be built; put it right where it was another."
           />
         </div>
+        <TestAsLeft number={work.state.number} />
         <LaterPacking work={work} field="asLeft" name="As left" />
       </>
     );
