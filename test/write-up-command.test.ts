@@ -54,6 +54,19 @@ describe('fettle writeup', () => {
     expect(readFileSync(join(folder, 'sheet.html'), 'utf8')).toContain('It is not slow any more.');
   });
 
+  test('tells of a job that nobody filled in that its figures are of an invented filter', async () => {
+    const folder = newFolder();
+    const job = join(folder, 'job.yaml');
+    await fettle('new', '--family', 'basket-stack-canister', '--out', job);
+    const told = await fettle('writeup', job, '--out', join(folder, 'sheets'));
+    expect(told.code, told.err).toBe(0);
+    expect(told.out.replace(/\s+/g, ' ')).toContain(
+      'These fields still say what fettle new wrote, figures of an invented filter: ',
+    );
+    const { notes } = JSON.parse((await fettle('writeup', job, '--out', folder, '--json')).out);
+    expect(notes).toEqual([expect.stringContaining('figures of an invented filter')]);
+  });
+
   test('refuses a folder that is a file, and leaves the file as it was', async () => {
     const file = join(newFolder(), 'taken');
     writeFileSync(file, 'mine');

@@ -11,6 +11,7 @@ import { wrap } from '../print/layout.ts';
 import { type DataOptions, withDataOption } from '../records/dataFolder.ts';
 import { isJobNumber, jobArgument, namedJob } from '../records/jobSource.ts';
 import { withRecords } from '../records/records.ts';
+import { templateNotes } from '../records/templateNotes.ts';
 import { writeMadeFile } from '../writeFile.ts';
 import { withCommonOptions } from './common.ts';
 
@@ -52,7 +53,8 @@ const run = async (word: string, flags: WriteUpFlags): Promise<void> => {
   const made = { ...writeUpSource(reading.document, reading.model), ...beside };
   const files = writeUpFiles(made, { paper });
   for (const { path, content } of files) writeMadeFile(resolve(flags.out, ...path.split('/')), content);
-  const notes = wordsLeftOver(made).map(wordsNote);
+  const unfilled = templateNotes(reading.document).map(({ says }) => says);
+  const notes = [...unfilled, ...wordsLeftOver(made).map(wordsNote)];
   if (output.json) {
     writeJson(output, {
       folder: flags.out,

@@ -1,12 +1,12 @@
 import { closeSync, openSync, readSync, statSync } from 'node:fs';
-import { type Note, note } from '@fettle/job/notes.ts';
+import type { Note } from '@fettle/job/notes.ts';
 import type { JobDocument } from '@fettle/job/schema/job.ts';
-import { templateFields } from '@fettle/job/templateFields.ts';
 import { openJob } from '@fettle/workflows/openJob.ts';
 import { BadInput, type InputProblem } from '../exits.ts';
 import { shownName } from '../fileReasons.ts';
 import { readInput } from '../input.ts';
 import { type FileHead, headOf } from './jobFile.ts';
+import { templateNotes } from './templateNotes.ts';
 
 /** A job file that reads well. */
 export interface IncomingJob {
@@ -47,16 +47,6 @@ const isArchive = (path: string): boolean => {
     return false;
   }
   return begin.toString('latin1') === 'PK\u0003\u0004';
-};
-
-const mostNamed = 8;
-
-/** What of a file was never filled in. */
-const templateNotes = (document: JobDocument): readonly Note[] => {
-  const left = templateFields(document);
-  if (left.length === 0) return [];
-  const more = left.length > mostNamed ? ` and ${left.length - mostNamed} more` : '';
-  return [note('template-values', [], { fields: `${left.slice(0, mostNamed).join(', ')}${more}` })];
 };
 
 /** What is no YAML at its first fault says nothing more at the later ones: one sentence, with file, line and column. */
