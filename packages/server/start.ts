@@ -12,6 +12,7 @@ import { type Certificate, ownCertificate } from './listen/certificate.ts';
 import { type Audience, type Fetch, type Listening, listenOn } from './listen/listen.ts';
 import { behindProxy, machineNames, type Names, ownOnly, shared, sharedAddresses } from './listen/names.ts';
 import { fingerprintNote, renewDaily } from './listen/renewal.ts';
+import { noWorkbench } from './pages/noWorkbench.ts';
 import type { Services } from './services.ts';
 import { programVersion } from './version.ts';
 import { startWorks, type Works } from './work/works.ts';
@@ -170,11 +171,16 @@ const noAccount =
   'Nobody has an account yet, so nobody can sign in. Make one on this machine: fettle accounts add NAME --role technician';
 
 const notesFor = async (options: StartOptions, { store }: Parts, audience: Audience): Promise<string[]> => {
-  if (audience.kind === 'own') return [];
+  const ofWorkbench = workbenchFolder() === undefined ? [noWorkbench] : [];
+  if (audience.kind === 'own') return ofWorkbench;
   const accounts = await store.accounts.list();
   const isOpen = accounts.some(({ closedAt }) => closedAt === undefined);
   const isOwn = audience.kind === 'shared' && options.certificate === undefined;
-  return [...(isOwn ? [fingerprintNote(audience.certificate)] : []), ...(isOpen ? [] : [noAccount])];
+  return [
+    ...ofWorkbench,
+    ...(isOwn ? [fingerprintNote(audience.certificate)] : []),
+    ...(isOpen ? [] : [noAccount]),
+  ];
 };
 
 /** Keeps the server's own certificate from ending; gives what stops that. */

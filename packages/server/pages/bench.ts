@@ -3,6 +3,7 @@ import { type OpenAPIHono, z } from '@hono/zod-openapi';
 import { html } from 'hono/html';
 import { readQuery, shortText, wholeNumber } from '../api/query.ts';
 import type { Environment, Services } from '../services.ts';
+import { noWorkbench } from './noWorkbench.ts';
 import { type Markup, page } from './page.ts';
 import { familyName, promise, stage } from './standing.ts';
 
@@ -70,10 +71,11 @@ const signedIn = (name: string | undefined): Markup | '' =>
 const body = (
   found: JobPage,
   shown: Shown,
-  of: { readonly today: string; readonly name: string | undefined },
+  of: { readonly today: string; readonly name: string | undefined; readonly isInstead: boolean },
 ): Markup => html`
 <header class="top"><p class="name"><a href="/plain">Fettle</a></p></header>
 <main>
+${of.isInstead ? html`<p class="fault">${noWorkbench}</p>` : ''}
 ${searchForm(shown)}
 <h1>${heading(shown, found.total)}</h1>
 ${
@@ -85,7 +87,7 @@ ${turning(shown, found.total)}
 </main>
 <footer>${signedIn(of.name)}<p><a href="/api/openapi.json">Description of the API</a></p></footer>`;
 
-/** The jobs in hand, soonest promise first. */
+/** The jobs in hand, soonest promise first; at `/` it stands in for the workbench that is not built, and says so. */
 export const addBench = (app: OpenAPIHono<Environment>, services: Services, path: '/' | '/plain'): void => {
   app.get(path, async (context) => {
     const { words, tag, skip = 0 } = readQuery(context, benchQuery);
@@ -98,6 +100,7 @@ export const addBench = (app: OpenAPIHono<Environment>, services: Services, path
     });
     const today = services.clock().toISOString().slice(0, 10);
     const name = services.config.share ? context.get('visitor').name : undefined;
-    return context.html(page({ title: 'Bench', body: body(found, { words, tag, skip }, { today, name }) }));
+    const about = { today, name, isInstead: path === '/' };
+    return context.html(page({ title: 'Bench', body: body(found, { words, tag, skip }, about) }));
   });
 };

@@ -1,4 +1,4 @@
-import { mkdirSync, mkdtempSync, rmSync, symlinkSync, writeFileSync } from 'node:fs';
+import { mkdirSync, mkdtempSync, readFileSync, rmSync, symlinkSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fullJob } from '@fettle/job/testing/fullJob.ts';
@@ -7,6 +7,7 @@ import { Hono } from 'hono';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { demoText, jobClientOf, told } from '../testing/jobClient.ts';
 import { type TestServer, testServer } from '../testing/testServer.ts';
+import { buildCommand } from './noWorkbench.ts';
 import { staticFiles } from './staticFiles.ts';
 import { style } from './style.ts';
 
@@ -150,6 +151,17 @@ describe('colours', () => {
       expect(contrast(ink, field)).toBeGreaterThanOrEqual(4.5);
       expect(contrast(line, paper), line).toBeGreaterThanOrEqual(3);
     }
+  });
+});
+
+describe('a server whose workbench is not built', () => {
+  test('says so on its first page, with the command that builds it, and nowhere else', async () => {
+    const first = await textOf('/');
+    expect(first).toContain('The workbench is not built');
+    expect(first).toContain(buildCommand);
+    const { scripts } = JSON.parse(readFileSync(new URL('../../../package.json', import.meta.url), 'utf8'));
+    expect(scripts).toHaveProperty(buildCommand.replace('npm run ', ''));
+    expect(await textOf('/plain')).not.toContain('not built');
   });
 });
 
