@@ -71,8 +71,11 @@ export const ended = (words: string): string => {
 export const sayings = (all: readonly Said[]): Fact => ({ all });
 
 /** A place for people, in the language. */
-export const placeIn = (writer: Writer, { model, assessment }: AssessedState, place: string): string =>
-  writer.fact(placeSaid(model, assessment, place));
+export const placeIn = (writer: Writer, { model, assessment }: AssessedState, place: string): string => {
+  const test = model.tests.find(({ id }) => id === place);
+  if (test === undefined) return writer.fact(placeSaid(model, assessment, place));
+  return writer.say('place.test', { kind: said(`test.${test.kind}`), state: said(`state.${test.state}`) });
+};
 
 /** The faults, worst first: what is wrong beyond a note. */
 export const faultsOf = ({ findings }: AssessedState): readonly Finding[] =>

@@ -73,6 +73,7 @@ export const figureSentences: Readonly<Record<string, string>> = {
   'test.timed-volume': 'flow',
   'test.power': 'watts at the plug',
   'test.shutoff-head': 'the head at which the flow stops',
+  'test.displacement': 'the water that a chamber holds',
   'test.dye': 'the way of the water by dye',
   'test.ammonia-challenge': 'ammonia taken up',
   'heading.never': 'Never',

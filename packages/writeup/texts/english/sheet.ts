@@ -84,6 +84,7 @@ export const sheetSentences: Readonly<Record<string, string>> = {
   'effect.from-to': '{before} → {after}',
   'effect.same': 'stays {value}',
 
+  'place.test': 'test of {kind}, {state}',
   'heading.changes.planned': 'What is to be changed',
   'heading.changes.left': 'What was changed',
   'changes.why.planned':

@@ -73,6 +73,7 @@ export const figureSentences: Readonly<Record<string, string>> = {
   'test.timed-volume': 'Durchfluss',
   'test.power': 'Leistung am Stecker',
   'test.shutoff-head': 'die Förderhöhe, bei der der Durchfluss endet',
+  'test.displacement': 'Wasserinhalt einer Kammer',
   'test.dye': 'der Weg des Wassers mit Farbstoff',
   'test.ammonia-challenge': 'Abbau von Ammoniak',
   'heading.never': 'Niemals',

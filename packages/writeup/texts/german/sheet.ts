@@ -85,6 +85,7 @@ export const sheetSentences: Readonly<Record<string, string>> = {
   'effect.from-to': '{before} → {after}',
   'effect.same': 'bleibt {value}',
 
+  'place.test': 'Prüfung: {kind}, {state}',
   'heading.changes.planned': 'Was geändert werden soll',
   'heading.changes.left': 'Was geändert wurde',
   'changes.why.planned':

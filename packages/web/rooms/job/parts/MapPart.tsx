@@ -1,6 +1,6 @@
 import { families, familyById } from '@fettle/engine/families/families.ts';
 import type { Family } from '@fettle/engine/families/layout.ts';
-import { memo } from 'react';
+import { memo, useDeferredValue } from 'react';
 import { whyNoDrawing } from '../../../drawing/whyNoDrawing.ts';
 import { Fields } from '../../../forms/Fields.tsx';
 import { MeasurementField } from '../../../forms/MeasurementField.tsx';
@@ -39,11 +39,16 @@ const MapFields = memo(({ family }: { readonly family: Family | undefined }) => 
   );
 });
 
+const Alterations = memo(MayBeAltered);
+const Dimensions = memo(DimensionsOverlay);
+
 /** The filter as it was found: the drawing, what lies in it, and the measurements that it follows from. */
 export function MapPart({ work }: { readonly work: JobAtWork }) {
   const { quick, isRead, problems } = work.figures;
   const fields = useFocusKept(quick !== undefined);
   const family = familyOf(work);
+  // What may be altered, and the way to the dimensions, follow a hand when there is time for them.
+  const late = useDeferredValue(quick);
   const toMend = (
     <MendPacking field="found" number={work.state.number} problems={problemsIn('packing', problems)} />
   );
@@ -70,12 +75,14 @@ export function MapPart({ work }: { readonly work: JobAtWork }) {
       figures={{ ...quick, isRead }}
       before={toMend}
       over={
-        <DimensionsOverlay drawing={quick.drawing} dimensions={quick.places.dimensions} family={family} />
+        late === undefined ? null : (
+          <Dimensions drawing={late.drawing} dimensions={late.places.dimensions} family={family} />
+        )
       }
     >
       <div ref={fields}>
         <MapFields family={family} />
-        <MayBeAltered family={family} found={quick} />
+        <Alterations family={family} found={late} />
       </div>
     </PackingBench>
   );
