@@ -162,6 +162,16 @@ describe('a client that knows nothing but the description', () => {
     expect((await client.call('describe')).status).toBe(200);
   });
 
+  test('fetches one document of a write-up, and all of it in one archive', async () => {
+    const number = await takeIn('corner-box');
+    const asked = { number, name: 'sheet.md' };
+    const text = await client.call('readWriteUp', { parameters: asked, raw: true });
+    expect([text.status, text.headers['content-type']]).toEqual([200, 'text/markdown; charset=utf-8']);
+    const parameters = { number, paper: 'letter' };
+    const archive = await client.call('downloadWriteUp', { parameters, raw: true });
+    expect([archive.status, archive.headers['content-type']]).toEqual([200, 'application/zip']);
+  });
+
   test('has called every operation on jobs, work, books and server', () => {
     const elsewhere = /account|session|owner|sheet|link|reminder|log|password|^sign/i;
     const left = client.operations.filter(

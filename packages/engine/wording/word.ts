@@ -27,11 +27,16 @@ export const asWritten = (printed: string, { marks }: Language): string =>
     .replace(/(\d)\.(?=\d)/g, marks.decimal === '.' ? '$&' : `$1${marks.decimal}`);
 
 /** A quantity, in one system of units or in both. */
-export const wordQuantity = (printable: Printable, { language, units }: Wording): string =>
-  asWritten(
+export const wordQuantity = (printable: Printable, { language, units }: Wording): string => {
+  const { value, dimension, doubt, digits } = printable;
+  // Where both systems are told, people read prose: a time of two figures is told in words.
+  if (units === 'both' && dimension === 'time' && doubt === undefined && digits === 2)
+    return wordDuration({ durationS: value }, { language });
+  return asWritten(
     units === 'both' ? printBoth(printable) : printQuantity({ ...printable, system: units }),
     language,
   );
+};
 
 /** A time as prose says it, `3.5 days`: to two figures, for no computed time is known to more. */
 export const wordDuration = (

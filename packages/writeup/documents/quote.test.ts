@@ -29,7 +29,7 @@ describe('the quote', () => {
     const document = quoteOf(withQuote({ labour, parts }));
     expect(block(document, 'quote-labour')).toMatchObject({
       rows: [
-        ['Open and clean', '90 min', '45.00 GBP'],
+        ['Open and clean', '90 minutes', '45.00 GBP'],
         ['Carriage', '–', '14.50 GBP'],
       ],
       foot: ['together', '', '59.50 GBP'],
@@ -67,7 +67,7 @@ describe('the quote', () => {
     if (options?.kind !== 'table') throw new Error('no table of choices');
     const [nothing, clean, repack] = options.rows;
     expect(nothing).toEqual(expect.arrayContaining(['not known', '0.00 GBP']));
-    expect(nothing?.[1]).toContain('timed as it came');
+    expect(nothing?.[1]).toContain(', timed');
     expect(clean?.[1]).not.toBe(repack?.[1]);
     expect(options.rows).toHaveLength(3);
     const bare = block(quoteOf(demoSource('tall-drum')), 'options');

@@ -65,6 +65,18 @@ const reasonText = (writer: Writer, assumedBecause: string): string => {
   return inTradeWords(text);
 };
 
+const byFactor =
+  /^(?<value>\S+) ×\/÷ (?<factor>\S+)(?: (?<unit>[^(]+?))?(?: \((?<us>\S+) ×\/÷ \S+ (?<usUnit>[^)]+)\))?$/;
+
+/** A doubt by a factor behind the figure in both its units, `12.8 mm (0.50 in), ×/÷ 1.1`: a factor has no unit. */
+const factorBehind = (text: string): string => {
+  const found = byFactor.exec(text)?.groups;
+  if (found === undefined) return text;
+  const { value, factor, unit, us, usUnit } = found;
+  const metric = unit === undefined ? value : `${value} ${unit}`;
+  return `${metric}${us === undefined ? '' : ` (${us} ${usUnit})`}, ×/÷ ${factor}`;
+};
+
 /** What the job does not state, what was taken instead, and why. */
 export const assumedTable = (writer: Writer): readonly Block[] => {
   const givens = lastState(writer.source).model.givens.filter(({ assumedBecause }) => assumedBecause);
@@ -81,7 +93,7 @@ export const assumedTable = (writer: Writer): readonly Block[] => {
       ],
       rows: givens.map((given) => [
         writer.fact(fieldFact(writer, given.path)),
-        writer.fact(givenFact(writer, given)),
+        factorBehind(writer.fact(givenFact(writer, given))),
         reasonText(writer, given.assumedBecause ?? ''),
       ]),
     },

@@ -56,6 +56,14 @@ const timedFact = ({ flowM3PerS, doubtM3PerS }: TimedFlow): Fact => flow(flowM3P
 const timedAsLeft = ({ source: { after } }: Writer): TimedFlow | undefined =>
   after?.state === 'as-left' ? timedFlow(after, 'as-left') : undefined;
 
+/** What cleaning alone gave, where it was timed: the change is not credited with it. */
+const cleanedSentence = (writer: Writer): string => {
+  const cleaned = timedFlow(writer.source.found, 'cleaned-original');
+  return cleaned === undefined || timedAsLeft(writer) === undefined
+    ? ''
+    : writer.say('summary.cleaned', { flow: timedFact(cleaned) });
+};
+
 /** What is still wrong after the change, so that nobody takes it for cured. */
 const leftOverSentence = (writer: Writer): string => {
   const { after } = writer.source;
@@ -87,6 +95,7 @@ export const summarySentences = (writer: Writer): readonly string[] => [
   foundSentence(writer),
   changedSentence(writer),
   nowSentence(writer),
+  cleanedSentence(writer),
   leftOverSentence(writer),
 ];
 

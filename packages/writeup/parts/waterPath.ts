@@ -63,7 +63,6 @@ export const waterPathPart = (writer: Writer): readonly Block[] => {
       width: states.length === 1 ? 'half' : 'full',
     },
     ...paragraph('water-path', [
-      ...says,
       flows(assessment) ? writer.say(`path.misses.${tense(source)}`, { mechanical: missed(assessment) }) : '',
     ]),
   ];

@@ -125,6 +125,9 @@ export const template = `
   if narrow(item) and narrow(next) {
     block(breakable: false, grid(columns: (1fr, 1fr), draw(item), draw(next)))
     at += 1
-  } else if item.kind == "paragraph" and next.kind in ("blanks", "table") { block(sticky: true, draw(item)) } else { draw(item) }
+  } else if item.kind == "paragraph" and next.kind in ("blanks", "table") { block(sticky: true, draw(item)) }
+  else if item.kind == "caution" and next.kind in ("caution", "steps") { block(sticky: true, width: 100%, draw(item)) }
+  else if item.kind == "table" and item.rows.len() <= 12 and next.kind == "paragraph" and next.at("tone", default: "") == "soft" { block(sticky: true, width: 100%, draw(item)) }
+  else { draw(item) }
 }
 `;

@@ -5,9 +5,10 @@ import { handlingKind } from '@fettle/engine/planning/handling.ts';
 import type { Block } from '../../content/document.ts';
 import { cautionBlocks, mediaCautions } from '../cautions.ts';
 import { hasInterval } from '../interval.ts';
-import { duration } from '../quantities.ts';
+import { duration, share } from '../quantities.ts';
 import { heading, lastState, paragraph, placeIn, type Writer } from '../writer.ts';
 import { ownersFlow } from './jug.ts';
+import { CLEAN_AT } from './jugTimes.ts';
 
 const isReplaced = (writer: Writer, { medium: id }: BedState): boolean => {
   const medium = lastState(writer.source).model.media[id]!;
@@ -51,6 +52,16 @@ const whenText = (writer: Writer, bed: BedState): string => {
   return texts.length === 0 ? writer.say('care.when-dirty') : texts.join('; ');
 };
 
+/** Whether the jug shows that it is time, or the calendar must: a gap may carry the water past a full bed. */
+const whatDecides = (writer: Writer): string => {
+  if (ownersFlow(writer).flowM3PerS <= 0) return '';
+  const { assessment } = lastState(writer.source);
+  const { flowRatio } = assessment.cleaning;
+  return hasInterval(assessment) && flowRatio > CLEAN_AT
+    ? writer.say('care.calendar-decides', { flow: share(flowRatio) })
+    : writer.say('care.jug-decides');
+};
+
 const bedsTable = (writer: Writer): readonly Block[] => {
   const state = lastState(writer.source);
   if (state.assessment.beds.length === 0) return [];
@@ -74,7 +85,7 @@ const bedsTable = (writer: Writer): readonly Block[] => {
       'care-beds-notes',
       [
         state.assessment.beds.some((bed) => isEachTime(writer, bed)) ? writer.say('doubt.interval') : '',
-        ownersFlow(writer).flowM3PerS > 0 ? writer.say('care.jug-decides') : '',
+        whatDecides(writer),
       ],
       'soft',
     ),

@@ -34,6 +34,8 @@ export const careSentences: Readonly<Record<string, string>> = {
   'care.after': 'after {time}, whatever it looks like',
   'care.when-dirty': 'only when dirt shows, and then on another day than the others',
   'care.jug-decides': 'The jug decides, not the calendar.',
+  'care.calendar-decides':
+    'Once the bed that clogs first is full, the water goes past it, {flow} of the clean flow still comes, and the jug does not show it: clean by these times, and sooner where the jug asks for it.',
   'care.stagger':
     'The table names every bed: take half of them at one cleaning, and the others two weeks later (common practice, no source).',
   'heading.care-media': 'What to mind about the media',

@@ -43,14 +43,14 @@ export const figureSentences: Readonly<Record<string, string>> = {
   'cleaning.no-flow': 'No water flows.',
 
   'heading.costs': 'Cost',
-  'cost.change.planned': 'Media and parts cost {cost} once; labour is in the quote.',
+  'cost.change.planned': 'Media and parts cost {cost} once; labour apart.',
   'cost.change.left': 'Media and parts cost {cost} once; labour apart.',
   'table.yearly': 'Running it for a year',
   'cost.energy': 'electricity, {energy}',
   'cost.media': 'media that are used up',
   'cost.price': 'price of the filter, spread over its life',
   'cost.total': 'together',
-  'cost.tariff': 'At the tariff and prices of the job; those that were not stated are listed at the end.',
+  'cost.tariff': 'At the tariff and prices of the job, else at placeholders (from memory).',
   'cost.media.clogs': '{medium}: {cost} a year, replaced because it clogs.',
   'cost.media.calendar': '{medium}: {cost} a year, replaced by the calendar.',
 
@@ -81,7 +81,7 @@ export const figureSentences: Readonly<Record<string, string>> = {
 
   'heading.workings': 'Where the figures come from',
   'workings.how':
-    'Model edition {edition}; the same edition gives the same figures from the same job. The models, their sources and what they were checked against are described with the program, under docs/models and docs/verification.md.',
+    'Model edition {edition}; the same edition gives the same figures from the same job. The models, their sources and what they were checked against are described in the documents of the program.',
   'workings.oxidised':
     'The way of the water, heads and speeds are those of the clean filter; dirt and bacteria are those at {feed} of dry feed.',
   'table.routes': 'Ways of the water from inlet to outlet',

@@ -37,7 +37,7 @@ export const quoteSentences: Readonly<Record<string, string>> = {
   'choice.clean': 'Clean it, packed as it was',
   'choice.repack.planned': 'Re-pack it as planned',
   'choice.repack.left': 'Re-packed, as left',
-  'choice.flow.timed': '{flow}, timed as it came',
+  'choice.flow.timed': '{flow}, timed',
   'choice.unknown': 'not known',
   'choice.no-charge': '{zero}',
   'choice.on-request': 'on request',

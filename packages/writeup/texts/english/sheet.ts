@@ -9,7 +9,7 @@ export const sheetSentences: Readonly<Record<string, string>> = {
   'sheet.by': ', by {by}',
   'sheet.number': ', job {number}',
 
-  'who.named': '{filter}, a {family},',
+  'who.named': '{filter} ({family})',
   'who.unnamed': 'This {family}',
 
   'summary.found.timed.none': '{who} came in giving {flow}, and nothing was wrong with it.',
@@ -36,6 +36,7 @@ export const sheetSentences: Readonly<Record<string, string>> = {
 
   'summary.now.left.timed':
     'Now it gives {flow}, as timed; {day} after a cleaning it carries {feed} of dry feed, which is a tank of {heavy} with a heavy stock to {light} with a light one.',
+  'summary.cleaned': 'Cleaning alone had brought it to {flow}.',
   'summary.left-over.one': 'One fault is left: {worst}.',
   'summary.left-over.many': '{count} faults are left, of which the worst is this: {worst}.',
 

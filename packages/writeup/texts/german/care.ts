@@ -33,6 +33,8 @@ export const careSentences: Readonly<Record<string, string>> = {
   'care.after': '{time} nach dem Einsetzen, gleich wie es aussieht',
   'care.when-dirty': 'nur wenn Schmutz zu sehen ist, und dann an einem anderen Tag als die anderen',
   'care.jug-decides': 'Das Gefäß entscheidet, nicht der Kalender.',
+  'care.calendar-decides':
+    'Ist die Schicht voll, die zuerst verstopft, geht das Wasser an ihr vorbei; {flow} des sauberen Durchflusses kommen noch an, und das Gefäß zeigt es nicht: nach diesen Zeiten reinigen, und früher, wo das Gefäß es verlangt.',
   'care.stagger':
     'Die Tabelle nennt jede Schicht: bei einer Reinigung die Hälfte davon nehmen, die anderen zwei Wochen später (gängige Praxis, ohne Quelle).',
   'heading.care-media': 'Was bei den Medien zu beachten ist',

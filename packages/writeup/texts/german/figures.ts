@@ -43,14 +43,15 @@ export const figureSentences: Readonly<Record<string, string>> = {
   'cleaning.no-flow': 'Es fließt kein Wasser.',
 
   'heading.costs': 'Kosten',
-  'cost.change.planned': 'Medien und Teile kosten einmalig {cost}; die Arbeit steht im Angebot.',
+  'cost.change.planned': 'Medien und Teile kosten einmalig {cost}; Arbeit gesondert.',
   'cost.change.left': 'Medien und Teile kosteten einmalig {cost}; Arbeit gesondert.',
   'table.yearly': 'Ein Jahr Betrieb',
   'cost.energy': 'Strom, {energy}',
   'cost.media': 'Medien, die verbraucht werden',
   'cost.price': 'Preis des Filters, verteilt auf seine Lebensdauer',
   'cost.total': 'zusammen',
-  'cost.tariff': 'Zu Stromtarif und Preisen des Auftrags; nicht angegebene stehen am Ende in der Liste.',
+  'cost.tariff':
+    'Zu Stromtarif und Preisen des Auftrags, sonst zu Platzhaltern (im Fach bekannt, nicht nachgeschlagen).',
   'cost.media.clogs': '{medium}: {cost} im Jahr, ersetzt wegen Verstopfung.',
   'cost.media.calendar': '{medium}: {cost} im Jahr, ersetzt nach dem Kalender.',
 
@@ -81,7 +82,7 @@ export const figureSentences: Readonly<Record<string, string>> = {
 
   'heading.workings': 'Woher die Werte kommen',
   'workings.how':
-    'Ausgabe der Modelle: {edition}; dieselbe Ausgabe gibt für denselben Auftrag dieselben Werte. Modelle, Quellen und Prüfungen sind beim Programm beschrieben, unter docs/models und docs/verification.md.',
+    'Ausgabe der Modelle: {edition}; dieselbe Ausgabe gibt für denselben Auftrag dieselben Werte. Modelle, Quellen und Prüfungen stehen in den Unterlagen des Programms.',
   'workings.oxidised':
     'Wege des Wassers, Förderhöhen und Geschwindigkeiten gelten für den sauberen Filter; Schmutz und Bakterien für {feed} Trockenfutter.',
   'table.routes': 'Wege des Wassers vom Einlauf zum Auslauf',

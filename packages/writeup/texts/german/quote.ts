@@ -38,7 +38,7 @@ export const quoteSentences: Readonly<Record<string, string>> = {
   'choice.clean': 'Reinigen, bestückt wie vorher',
   'choice.repack.planned': 'Neu bestücken wie geplant',
   'choice.repack.left': 'Neu bestückt, wie übergeben',
-  'choice.flow.timed': '{flow}, gestoppt bei der Annahme',
+  'choice.flow.timed': '{flow}, gestoppt',
   'choice.unknown': 'nicht bekannt',
   'choice.no-charge': '{zero}',
   'choice.on-request': 'auf Anfrage',

@@ -36,6 +36,7 @@ export const sheetSentences: Readonly<Record<string, string>> = {
 
   'summary.now.left.timed':
     'Jetzt gibt er, gestoppt, {flow}; {day} nach einer Reinigung bewältigt er {feed} Trockenfutter, das entspricht einem Becken von {heavy} bei schwerem bis {light} bei leichtem Besatz.',
+  'summary.cleaned': 'Reinigen allein hatte ihn auf {flow} gebracht.',
   'summary.left-over.one': 'Ein Mangel bleibt: {worst}.',
   'summary.left-over.many': '{count} Mängel bleiben, der schwerste: {worst}.',
 
