@@ -1,7 +1,9 @@
 import type { JobDocument } from '@fettle/job/schema/job.ts';
 import { StoreFailure } from '@fettle/store/contract/failure.ts';
 import type { Store } from '@fettle/store/contract/store.ts';
-import type { PublishedPhotograph } from '@fettle/writeup/source.ts';
+import { type NamedFile, showsPhotographs } from '@fettle/writeup/fileNames.ts';
+import type { PublishedPhotograph, WriteUpSource } from '@fettle/writeup/source.ts';
+import { storedSettings } from './storedSettings.ts';
 
 /** At most so many photographs are published of a job. */
 const MOST_PHOTOGRAPHS = 12;
@@ -31,4 +33,22 @@ export async function publishedPhotographs(
     }
   }
   return published;
+}
+
+/**
+ * What the records know of a job's write-up beside its document: the workshop's name, and the photographs that may be
+ * published.
+ *
+ * @param job its number and document, and the one file that is asked for; photographs are not read for one without them
+ */
+export async function besideDocument(
+  store: Pick<Store, 'attachments' | 'books'>,
+  job: { readonly number: number; readonly document: JobDocument; readonly file?: NamedFile },
+): Promise<Pick<WriteUpSource, 'workshop' | 'photographs'>> {
+  const { number, document, file } = job;
+  const { workshop } = await storedSettings(store);
+  return {
+    ...(workshop === undefined ? {} : { workshop }),
+    ...(showsPhotographs(file) ? { photographs: await publishedPhotographs(store, number, document) } : {}),
+  };
 }

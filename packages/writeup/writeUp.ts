@@ -51,7 +51,9 @@ export const writeUpDocument = (
 
 /** Own words of a job that no document of its write-up has a place for. */
 export const wordsLeftOver = (source: WriteUpSource): ReturnType<typeof wordsWithoutPlace> => {
+  const { words } = source.document.writeUp ?? {};
+  if (words === undefined) return [];
   const writer = newWriter(source, languageOf(source));
   const documents = Object.values(documentMakers).map((make) => make(writer, 'print'));
-  return wordsWithoutPlace(documents, source.document.writeUp?.words);
+  return wordsWithoutPlace(documents, words);
 };

@@ -1,6 +1,5 @@
 import { resolve } from 'node:path';
 import type { JobDocument } from '@fettle/job/schema/job.ts';
-import { storedSettings } from '@fettle/workflows/storedSettings.ts';
 import { writeUpSource } from '@fettle/workflows/writeUpSource.ts';
 import type { WriteUpSource } from '@fettle/writeup/source.ts';
 import { type Command, Option } from 'commander';
@@ -25,17 +24,15 @@ const wordsNote = ({ name, like }: { readonly name: string; readonly like: reado
   `writeUp.words.${name}: nothing that is published has a paragraph of that name${like.length === 0 ? '' : `; there is ${like.join(', ')}`}. These words stand nowhere.`;
 
 /** What the records know beside the job's document; of a job in a file nothing is known. */
-const besideDocument = async (
+const inRecords = async (
   word: string,
   document: JobDocument,
   flags: DataOptions,
 ): Promise<Pick<WriteUpSource, 'workshop' | 'photographs'>> => {
   if (!isJobNumber(word)) return {};
   return withRecords(flags, { begin: false }, async ({ store }) => {
-    const { publishedPhotographs } = await import('@fettle/workflows/publishedPhotographs.ts');
-    const { workshop } = await storedSettings(store);
-    const photographs = await publishedPhotographs(store, Number(word), document);
-    return { photographs, ...(workshop === undefined ? {} : { workshop }) };
+    const { besideDocument } = await import('@fettle/workflows/publishedPhotographs.ts');
+    return besideDocument(store, { number: Number(word), document });
   });
 };
 
@@ -49,7 +46,7 @@ const run = async (word: string, flags: WriteUpFlags): Promise<void> => {
   // The typesetter is loaded only where something is set.
   const { writeUpFiles } = await import('@fettle/writeup/writeUpFiles.ts');
   const { wordsLeftOver } = await import('@fettle/writeup/writeUp.ts');
-  const beside = await besideDocument(word, reading.document, flags);
+  const beside = await inRecords(word, reading.document, flags);
   const made = { ...writeUpSource(reading.document, reading.model), ...beside };
   const files = writeUpFiles(made, { paper });
   for (const { path, content } of files) writeMadeFile(resolve(flags.out, ...path.split('/')), content);

@@ -1,5 +1,5 @@
 import type { TimedFilling } from '../model/model.ts';
-import { effectiveFreedom, relativeScatter, studentFactor } from './timedFlow.ts';
+import { effectiveFreedom, relativeScatter, studentFactor, timedFlow } from './timedFlow.ts';
 
 /** What two timed fillings, one before and one after a change, say of the change. */
 export interface FlowDifference {
@@ -12,15 +12,12 @@ export interface FlowDifference {
   readonly isReal: boolean;
 }
 
-const flowOf = ({ volumeM3, timesS }: TimedFilling): number =>
-  (volumeM3 * timesS.length) / timesS.reduce((sum, time) => sum + time, 0);
-
-/** Relative standard doubt of a flow but for its vessel, and the degrees of freedom of its scatter. */
-const apartFromVessel = (filling: TimedFilling) => {
-  const { scatter, reading } = relativeScatter(filling);
-  const runs = filling.timesS.length;
-  return { scatter, reading, freedom: runs > 1 ? runs - 1 : Infinity };
-};
+/** A filling's flow, m³/s, and its relative standard doubts: of its vessel, its runs' scatter, its reading. */
+const partsOf = (filling: TimedFilling) => ({
+  ...relativeScatter(filling),
+  flow: timedFlow(filling).flowM3PerS,
+  vessel: filling.volumeDoubtM3 / 2 / filling.volumeM3,
+});
 
 /**
  * Difference of the flows of two timed fillings with its expanded doubt (95.45 %), paired through the vessel.
@@ -33,28 +30,19 @@ const apartFromVessel = (filling: TimedFilling) => {
  * @param before @param after fillings of one or more runs each
  */
 export function flowDifference(before: TimedFilling, after: TimedFilling): FlowDifference {
-  const [first, second] = [before, after].map((filling) => ({
-    ...apartFromVessel(filling),
-    flow: flowOf(filling),
-    vessel: filling.volumeDoubtM3 / 2 / filling.volumeM3,
-  })) as [FlowParts, FlowParts];
+  const [first, second] = [partsOf(before), partsOf(after)];
   const sameVessel = before.volumeM3 === after.volumeM3 && before.volumeDoubtM3 === after.volumeDoubtM3;
   const differenceM3PerS = second.flow - first.flow;
   const vessel = sameVessel
     ? Math.abs(differenceM3PerS) * first.vessel
     : Math.hypot(first.flow * first.vessel, second.flow * second.vessel);
-  const scatters = [first, second].map(({ flow, scatter, freedom }) => ({ size: flow * scatter, freedom }));
+  const scatters = [first, second].map(({ flow, scatter, scatterFreedom }) => ({
+    size: flow * scatter,
+    freedom: scatterFreedom,
+  }));
   const readings = [first, second].map(({ flow, reading }) => ({ size: flow * reading, freedom: Infinity }));
   const parts = [...scatters, ...readings, { size: vessel, freedom: Infinity }];
   const standard = Math.hypot(...parts.map(({ size }) => size));
   const doubtM3PerS = studentFactor(effectiveFreedom(parts)) * standard;
   return { differenceM3PerS, doubtM3PerS, sameVessel, isReal: Math.abs(differenceM3PerS) > doubtM3PerS };
-}
-
-interface FlowParts {
-  readonly flow: number;
-  readonly vessel: number;
-  readonly scatter: number;
-  readonly reading: number;
-  readonly freedom: number;
 }

@@ -59,26 +59,31 @@ export function timedFlow(filling: TimedFilling): {
   readonly doubtM3PerS: number;
 } {
   const { volumeM3, timesS } = filling;
-  const runs = timesS.length;
   const flowM3PerS = volumeM3 / meanOf(timesS);
   const volume = filling.volumeDoubtM3 / coverage / volumeM3;
-  const { scatter, reading } = relativeScatter(filling);
+  const { scatter, scatterFreedom, reading } = relativeScatter(filling);
   const freedom = effectiveFreedom([
-    { size: scatter, freedom: runs > 1 ? runs - 1 : Infinity },
+    { size: scatter, freedom: scatterFreedom },
     { size: Math.hypot(volume, reading), freedom: Infinity },
   ]);
   const relative = Math.hypot(volume, reading, scatter);
   return { flowM3PerS, doubtM3PerS: studentFactor(freedom) * relative * flowM3PerS };
 }
 
-/** Relative standard doubts of the mean time of a filling: of the runs' scatter, and of reading the time. */
+/**
+ * Relative standard doubts of the mean time of a filling: of the runs' scatter, with its degrees of freedom (endless
+ * where one run's scatter is assumed), and of reading the time.
+ */
 export function relativeScatter({ timesS, readingDoubtS, assumedScatterRatio }: TimedFilling): {
   readonly scatter: number;
+  readonly scatterFreedom: number;
   readonly reading: number;
 } {
   const meanS = meanOf(timesS);
+  const isRepeated = timesS.length > 1;
   return {
-    scatter: timesS.length > 1 ? scatterOfMean(timesS, meanS) / meanS : assumedScatterRatio / coverage,
+    scatter: isRepeated ? scatterOfMean(timesS, meanS) / meanS : assumedScatterRatio / coverage,
+    scatterFreedom: isRepeated ? timesS.length - 1 : Infinity,
     reading: readingDoubtS / coverage / meanS,
   };
 }

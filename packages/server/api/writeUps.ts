@@ -1,6 +1,5 @@
 import type { StoredJob } from '@fettle/store/contract/jobs.ts';
-import { publishedPhotographs } from '@fettle/workflows/publishedPhotographs.ts';
-import { storedSettings } from '@fettle/workflows/storedSettings.ts';
+import { besideDocument } from '@fettle/workflows/publishedPhotographs.ts';
 import { fileNamed, mediaTypes } from '@fettle/writeup/fileNames.ts';
 import { type OpenAPIHono, z } from '@hono/zod-openapi';
 import type { WriteUpTask } from '../computation/tasks.ts';
@@ -19,14 +18,15 @@ export const madeFileHeaders = (type: string, name: string): Record<string, stri
   'Cache-Control': 'no-cache',
 });
 
-/** What goes into a write-up: the job's document, who the workshop is, and the photographs that may be published. */
+/** The task of writing a job up, whole or one file of it, with what the records know beside the job's document. */
 export const toWriteUp = async (
   { store }: Pick<Services, 'store'>,
   { number, document }: Pick<StoredJob, 'number' | 'document'>,
-): Promise<Pick<WriteUpTask, 'document' | 'workshop' | 'photographs'>> => {
-  const { workshop } = await storedSettings(store);
-  const photographs = await publishedPhotographs(store, number, document);
-  return { document, photographs, ...(workshop === undefined ? {} : { workshop }) };
+  asked: Pick<WriteUpTask, 'file' | 'paper'>,
+): Promise<Omit<WriteUpTask, 'task'>> => {
+  const { file } = asked;
+  const beside = await besideDocument(store, { number, document, ...(file === undefined ? {} : { file }) });
+  return { document, ...beside, ...asked };
 };
 
 const anyFile = { schema: { type: 'string' as const, format: 'binary' } };
@@ -55,7 +55,7 @@ const addFile = (app: OpenAPIHono<Environment>, services: Services): void =>
       const job = await jobNumbered(services, number);
       const file = fileNamed(name);
       if (file === undefined) throw notFound(`No document of the write-up is called ${name}.`);
-      const [made] = await services.computation.writeUp({ ...(await toWriteUp(services, job)), file });
+      const [made] = await services.computation.writeUp(await toWriteUp(services, job, { file }));
       return context.body(bodyOf(made?.content ?? ''), 200, madeFileHeaders(mediaTypes[file.form], name));
     },
   );
@@ -82,7 +82,7 @@ const addAll = (app: OpenAPIHono<Environment>, services: Services): void =>
     },
     async ({ context, path: { number }, query: { paper = 'a4' } }) => {
       const job = await jobNumbered(services, number);
-      const [made] = await services.computation.writeUp({ ...(await toWriteUp(services, job)), paper });
+      const [made] = await services.computation.writeUp(await toWriteUp(services, job, { paper }));
       return context.body(bodyOf(made?.content ?? ''), 200, {
         'Content-Type': 'application/zip',
         'Content-Disposition': `attachment; filename="write-up-${number}.zip"`,

@@ -131,10 +131,8 @@ const writtenUp =
     const name = context.req.param('name') ?? '';
     const file = fileNamed(name);
     if (file === undefined || !ownersDocuments.has(file.name)) return context.html(nowherePage(), 404);
-    const [made] = await services.computation.writeUp({
-      ...(await toWriteUp(services, { ...job, document: asOffered(job.document) })),
-      file,
-    });
+    const offered = { ...job, document: asOffered(job.document) };
+    const [made] = await services.computation.writeUp(await toWriteUp(services, offered, { file }));
     const { 'Cache-Control': _, ...headers } = madeFileHeaders(mediaTypes[file.form], name);
     return context.body(bodyOf(made?.content ?? ''), 200, headers);
   };
