@@ -92,3 +92,27 @@ export const swameeJainCubic = (Re: number, relativeRoughness: number, cell: Fri
   cell.factor = x1 + r * (x2 + r * (x3 + r * x4));
   cell.slope = (x2 + r * (2 * x3 + r * 3 * x4)) / 2000;
 };
+
+/** Terms of Mishra & Gupta's coil: laminar 1 + 0.033 lg(De)⁴, turbulent + 0.03 √(d/D), on the Darcy factor. */
+const COIL_LAMINAR = 0.033 / LOG10 ** 4;
+const COIL_TURBULENT = 0.03;
+
+/**
+ * Turns the factor of a straight round bore into that of a coiled one: the greater of Mishra & Gupta's laminar and
+ * turbulent laws, which meet where the flow in a coil turns turbulent.
+ * @param curvature bore over the diameter of the coil
+ */
+export const coil = (Re: number, curvature: number, cell: FrictionCell): void => {
+  const root = Math.sqrt(curvature);
+  const log = Math.max(0, Math.log(Re * root));
+  const log3 = log * log * log;
+  const straight = 64 / Re;
+  const laminar = straight * (1 + COIL_LAMINAR * log3 * log);
+  const turbulent = cell.factor + COIL_TURBULENT * root;
+  if (laminar < turbulent) {
+    cell.factor = turbulent;
+    return;
+  }
+  cell.factor = laminar;
+  cell.slope = (straight * 4 * COIL_LAMINAR * log3 - laminar) / Re;
+};

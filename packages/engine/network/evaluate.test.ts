@@ -50,7 +50,10 @@ const laws: readonly (readonly [name: string, law: LinkLaw, runsBack: boolean])[
   ['pump with a root', { kind: 'pump', shutoffHeadM: 2, coefficient: 100, exponent: 0.6 }, true],
   ['pump by measured points', measured, true],
   ['weir', { kind: 'weir', coefficient: 0.2 }, false],
+  ['drowned weir', { kind: 'weir', coefficient: 0.2, tailwaterM: 0.01 }, false],
   ['one-way link', { kind: 'one-way', linear: 300, quadratic: 2e7 }, false],
+  ['check valve', { kind: 'one-way', linear: 300, quadratic: 2e7, crackingHeadM: 0.05 }, false],
+  ['coiled hose', { ...hose, curvature: 0.06 }, true],
 ];
 
 describe.each(laws)('the law of a %s', (_, law, runsBack) => {

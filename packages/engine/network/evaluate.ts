@@ -1,5 +1,5 @@
 import type { CompiledNetwork } from './compile.ts';
-import { churchill, type FrictionCell, swameeJainCubic } from './conduit.ts';
+import { churchill, coil, type FrictionCell, swameeJainCubic } from './conduit.ts';
 import { LINK_KIND, PARAMETER_STRIDE } from './lawNumbers.ts';
 
 /**
@@ -41,6 +41,7 @@ const evaluateConduits = (net: CompiledNetwork, links: Int32Array): void => {
       shape.laminarConstant = p[at + 5]!;
       churchill(Re, shape, cell);
     } else swameeJainCubic(Re, p[at + 4]!, cell);
+    if (p[at + 8]! > 0) coil(Re, p[at + 8]!, cell);
     const k = cell.factor * reach + p[at + 3]!;
     const quadratic = velocityHead * size;
     drop[link] = ratio * (k * quadratic + linear) * through;
@@ -71,14 +72,54 @@ const shut = (net: CompiledNetwork, link: number): void => {
 const evaluateOneWays = (net: CompiledNetwork, links: Int32Array): void => {
   evaluateResistances(net, links);
   for (let place = 0; place < links.length; place += 1) {
-    if (net.flow[links[place]!]! < 0) shut(net, links[place]!);
+    const link = links[place]!;
+    if (net.flow[link]! < 0) shut(net, link);
+    else net.drop[link] = net.drop[link]! + net.parameters[link * PARAMETER_STRIDE + 2]!;
   }
+};
+
+/** Villemonte's share of the flow of a free crest, (1 − (h₂/h₁)^1.5)^0.385. */
+const DROWNED = 0.385;
+const MOST_WEIR_STEPS = 60;
+
+/**
+ * Level in front of a drowned crest from its flow: with u = h₁^1.5 and t that of the water behind it,
+ * Q = C·u^0.615·(u − t)^0.385. With w = u − t that is a rising law of w, solved by Newton on its logarithm.
+ */
+const evaluateDrownedWeir = (net: CompiledNetwork, link: number): void => {
+  const at = link * PARAMETER_STRIDE;
+  const flow = net.flow[link]!;
+  const coefficient = net.parameters[at]!;
+  const tailwater = net.parameters[at + 1]!;
+  const still = tailwater * Math.sqrt(tailwater);
+  const along = Math.max(flow, STRAIGHT_BELOW);
+  const wanted = Math.log(along / coefficient);
+  // Both terms of the law are below that of a free crest, so the level starts on the near side of the root.
+  let logOver = Math.min(wanted, (wanted - (1 - DROWNED) * Math.log(still)) / DROWNED);
+  let over = Math.exp(logOver);
+  for (let step = 0; step < MOST_WEIR_STEPS; step += 1) {
+    const miss = (1 - DROWNED) * Math.log(over + still) + DROWNED * logOver - wanted;
+    const move = miss / (((1 - DROWNED) * over) / (over + still) + DROWNED);
+    logOver -= move;
+    over = Math.exp(logOver);
+    if (Math.abs(move) < 1e-15 * Math.max(1, Math.abs(logOver))) break;
+  }
+  // (over + still)^(2/3) − tailwater without the difference of near equals.
+  const rise = tailwater * Math.expm1((2 / 3) * Math.log1p(over / still));
+  const rate = (1 - DROWNED) / (over + still) + DROWNED / over;
+  const perFlow = ((2 / 3) * (tailwater + rise)) / ((over + still) * rate);
+  net.drop[link] = tailwater + (flow === along ? rise : (rise / along) * flow);
+  net.slope[link] = flow === along ? perFlow / along : rise / along;
 };
 
 const evaluateWeir = (net: CompiledNetwork, link: number): void => {
   const flow = net.flow[link]!;
   if (flow < 0) {
     shut(net, link);
+    return;
+  }
+  if (net.parameters[link * PARAMETER_STRIDE + 1]! > 0) {
+    evaluateDrownedWeir(net, link);
     return;
   }
   const along = Math.max(flow, STRAIGHT_BELOW);

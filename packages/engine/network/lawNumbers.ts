@@ -33,13 +33,14 @@ export const usualSlopeOf = (law: LinkLaw, flow: number, gravity: number): numbe
   }
 };
 
-/** Largest head that is given whatever flows, m: by pumps at no flow and by fixed heads. */
+/** Largest head that is given or asked whatever flows, m: by pumps at no flow, fixed heads and check valves. */
 export const givenHead = (spec: NetworkSpec): number => {
   let largest = 0;
   for (const head of Object.values(spec.fixedHeadsM)) largest = Math.max(largest, Math.abs(head));
   for (const { law } of spec.links) {
     if (law.kind === 'pump') largest = Math.max(largest, Math.abs(law.shutoffHeadM));
     if (law.kind === 'pump-points') largest = Math.max(largest, Math.abs(law.headM[0]!));
+    if (law.kind === 'one-way') largest = Math.max(largest, law.crackingHeadM ?? 0);
   }
   return largest;
 };
@@ -56,13 +57,15 @@ const conduitParameters = (law: Extract<LinkLaw, { kind: 'conduit' }>, spec: Net
   law.laminarConstant,
   law.linear,
   law.friction === 'churchill' ? 0 : 1,
+  law.curvature ?? 0,
 ];
 
 const linkParameters = (law: LinkLaw, spec: NetworkSpec): number[] => {
   switch (law.kind) {
     case 'resistance':
-    case 'one-way':
       return [law.linear, law.quadratic];
+    case 'one-way':
+      return [law.linear, law.quadratic, law.crackingHeadM ?? 0];
     case 'conduit':
       return conduitParameters(law, spec);
     case 'pump':
@@ -70,7 +73,7 @@ const linkParameters = (law: LinkLaw, spec: NetworkSpec): number[] => {
     case 'pump-points':
       return [];
     case 'weir':
-      return [law.coefficient];
+      return [law.coefficient, law.tailwaterM ?? 0];
   }
 };
 

@@ -3,14 +3,23 @@ export type FrictionLaw = 'churchill' | 'swamee-jain-cubic';
 
 /**
  * What a link takes from the water's head, as a strictly rising function of its flow Q (m³/s), in metres.
- * `resistance`: linear·Q + quadratic·Q|Q|; `one-way` is the same but lets no water back.
+ * `resistance`: linear·Q + quadratic·Q|Q|; `one-way` is the same but lets no water back, and none at all below its
+ * `crackingHeadM` (0 where left out), which it then takes as well.
  * `conduit`: a hose, or with `laminarConstant` 96 and twice the thickness as diameter a plane slot; its
- * `minorK` counts velocity heads of its own area and `linear` adds the part of fittings that grows with Q.
+ * `minorK` counts velocity heads of its own area and `linear` adds the part of fittings that grows with Q. A coiled
+ * one follows Mishra & Gupta 1979, with `curvature` the bore over the diameter of the coil (0 where left out).
  * `pump`: gives shutoffHeadM − coefficient·Q^exponent; `pump-points`: gives the head of a monotone curve.
- * `weir`: a crest that passes coefficient·h^1.5 for a level h above it and nothing back.
+ * `weir`: a crest that passes coefficient·h^1.5 for a level h above it and nothing back; with water standing
+ * `tailwaterM` above the crest behind it (0 where left out) it is drowned as by Villemonte 1947.
  */
 export type LinkLaw =
-  | { readonly kind: 'resistance' | 'one-way'; readonly linear: number; readonly quadratic: number }
+  | { readonly kind: 'resistance'; readonly linear: number; readonly quadratic: number }
+  | {
+      readonly kind: 'one-way';
+      readonly linear: number;
+      readonly quadratic: number;
+      readonly crackingHeadM?: number;
+    }
   | {
       readonly kind: 'conduit';
       readonly areaM2: number;
@@ -21,6 +30,7 @@ export type LinkLaw =
       readonly linear: number;
       readonly laminarConstant: 64 | 96;
       readonly friction: FrictionLaw;
+      readonly curvature?: number;
     }
   | {
       readonly kind: 'pump';
@@ -33,7 +43,7 @@ export type LinkLaw =
       readonly flowM3PerS: readonly number[];
       readonly headM: readonly number[];
     }
-  | { readonly kind: 'weir'; readonly coefficient: number };
+  | { readonly kind: 'weir'; readonly coefficient: number; readonly tailwaterM?: number };
 
 export interface Link {
   readonly id: string;
