@@ -1,4 +1,5 @@
 import { type LdlPlan, planLdl, slotOf } from '../numerics/ldl.ts';
+import { type CompiledFall, compileFalls } from './falls.ts';
 import { fillParameters, givenHead, isOneWay, usualSlopeOf } from './lawNumbers.ts';
 import type { NetworkSpec } from './links.ts';
 import { layTopology, type Topology, type TopologyProblem } from './topology.ts';
@@ -26,6 +27,10 @@ export interface CompiledNetwork {
   /** Largest head that is given whatever flows, m: the heads of pumps at no flow and the fixed heads. */
   readonly givenHeadM: number;
   readonly oneWayChord: Uint8Array;
+  readonly falls: readonly CompiledFall[];
+  /** What each fall carried at the last solve, m³/s, and what all of them send through each link of the tree. */
+  readonly fallFlow: Float64Array;
+  readonly fallen: Float64Array;
   /** For each link, where its slope goes in the loop matrix, and with which sign. */
   readonly entryStart: Int32Array;
   readonly entrySlot: Int32Array;
@@ -133,6 +138,9 @@ const fill = (spec: NetworkSpec, topology: Topology, slopes: readonly number[]):
     leastSlope: usualSlope.map((slope) => Math.max(LEAST_SLOPE, LEAST_SLOPE_RATIO * slope)),
     givenHeadM: givenHead(spec),
     oneWayChord: Uint8Array.from(topology.chords, (link) => (oneWay(link) ? 1 : 0)),
+    falls: compileFalls(spec, topology),
+    fallFlow: new Float64Array(spec.falls?.length ?? 0),
+    fallen: new Float64Array(linkCount),
     ...layLoops(topology),
     ...workRoom(linkCount, topology),
   };

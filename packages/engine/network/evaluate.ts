@@ -191,11 +191,11 @@ export const evaluateLinks = (net: CompiledNetwork): void => {
   }
 };
 
-/** Flow of every link from the flows of the chords: mass is kept at every node by construction. */
+/** Flow of every link from falls and the flows of the chords: mass is kept at every node by construction. */
 export const spreadChordFlows = (net: CompiledNetwork, chordFlow: Float64Array): void => {
   const { flow } = net;
   const { loopStart, loopLink, loopSign } = net.topology;
-  flow.fill(0);
+  flow.set(net.fallen);
   for (let chord = 0; chord < chordFlow.length; chord += 1) {
     const value = chordFlow[chord]!;
     for (let at = loopStart[chord]!; at < loopStart[chord + 1]!; at += 1) {

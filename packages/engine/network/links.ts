@@ -52,11 +52,22 @@ export interface Link {
   readonly law: LinkLaw;
 }
 
+/**
+ * Water that falls freely: what these links carry comes in again at `into`, whatever level stands there, and that
+ * level has no say in what they carry.
+ */
+export interface Fall {
+  readonly links: readonly string[];
+  readonly into: string;
+}
+
 /** A network as written: heads in metres of the water that flows in it. */
 export interface NetworkSpec {
   /** Head of each node that holds its level whatever flows: tanks, crests. At least one. */
   readonly fixedHeadsM: Readonly<Record<string, number>>;
   readonly links: readonly Link[];
+  /** Free falls that carry water on from one part of the network to another; none where left out. */
+  readonly falls?: readonly Fall[];
   readonly kinematicViscosityM2PerS: number;
   readonly gravityMPerS2: number;
   /** A usual flow, m³/s: decides which links close the loops, not the answer. */

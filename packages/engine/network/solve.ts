@@ -1,6 +1,7 @@
 import { factorise, solveFactorised } from '../numerics/ldl.ts';
 import type { CompiledNetwork } from './compile.ts';
 import { evaluateLinks, spreadChordFlows } from './evaluate.ts';
+import { takeFalls } from './falls.ts';
 
 /** How a solve went. `energyErrorM` is the largest head left over around a loop. */
 export interface SolveReport {
@@ -196,15 +197,8 @@ const unsettledFlow = (net: CompiledNetwork): number => {
 
 const report: SolveReport = { converged: false, iterations: 0, energyErrorM: 0, headScaleM: 0 };
 
-/**
- * Finds all flows and heads of a compiled network by Newton's method on its loops, from the flows of the
- * last solve. The flows are unique because every law rises; mass closes by construction, energy to
- * `energyTolerance` of the largest head, and the flows, by the size of the last step, to about as much of the
- * largest flow, so that ways that take next to no head are settled too.
- * @param energyTolerance largest head left over round a loop, over the largest head; 1e-12 to 1e-3
- * @returns the report, in one object that the next solve overwrites
- */
-export const solveNetwork = (net: CompiledNetwork, energyTolerance = 1e-12): SolveReport => {
+/** One solve with the falls as they stand. */
+const solveLoops = (net: CompiledNetwork, energyTolerance: number): SolveReport => {
   let best = Number.POSITIVE_INFINITY;
   let stalled = 0;
   let unsettled = Number.POSITIVE_INFINITY;
@@ -238,6 +232,27 @@ const nodeHeads = (net: CompiledNetwork): void => {
   for (let place = 0; place < walkLink.length; place += 1) {
     nodeHead[walkNode[place]!] = nodeHead[walkParent[place]!]! - walkSign[place]! * drop[walkLink[place]!]!;
   }
+};
+
+/** A fall changes what feeds it by a small part of itself at most: each solve more settles a digit or two. */
+const MOST_FALL_SOLVES = 60;
+
+/**
+ * Finds all flows and heads of a compiled network by Newton's method on its loops, from the flows of the
+ * last solve. The flows are unique because every law rises; mass closes by construction, energy to
+ * `energyTolerance` of the largest head, and the flows, by the size of the last step, to about as much of the
+ * largest flow, so that ways that take next to no head are settled too. Free falls are followed from part to part
+ * until what comes in at the foot of each is what feeds it.
+ * @param energyTolerance largest head left over round a loop, over the largest head; 1e-12 to 1e-3
+ * @returns the report, in one object that the next solve overwrites
+ */
+export const solveNetwork = (net: CompiledNetwork, energyTolerance = 1e-12): SolveReport => {
+  solveLoops(net, energyTolerance);
+  for (let solve = 0; net.falls.length > 0 && solve < MOST_FALL_SOLVES; solve += 1) {
+    if (takeFalls(net) <= energyTolerance * largestFlow(net)) break;
+    solveLoops(net, energyTolerance);
+  }
+  return report;
 };
 
 /** Starts the next solve from given chord flows, or from rest. */
