@@ -1,6 +1,7 @@
 import type { Registry } from './registry/adapter.ts';
 import { chemistryLaws } from './registry/chemistry.ts';
 import { dirtLaws } from './registry/dirt.ts';
+import { elementLaws } from './registry/elements.ts';
 import { hydraulicsLaws } from './registry/hydraulics.ts';
 import { lifeLaws } from './registry/life.ts';
 import { machineLaws } from './registry/machines.ts';
@@ -14,6 +15,7 @@ export const laws: Registry = {
   ...chemistryLaws,
   ...hydraulicsLaws,
   ...machineLaws,
+  ...elementLaws,
   ...dirtLaws,
   ...residenceLaws,
 };

@@ -1,4 +1,9 @@
 import {
+  coilFrictionIto1959,
+  coilFrictionLaminarWhite1929,
+  coilFrictionMishraGupta1979,
+} from '@fettle/engine/laws/hydraulics/coils.ts';
+import {
   type BoreFlow,
   frictionFactorChurchill1977,
   frictionFactorColebrook1939,
@@ -94,6 +99,15 @@ const bores = [2e3, 3e3, 4e3, 1e4, 1e5, 1e6].flatMap((reynolds) =>
   [1e-6, 1e-4, 1e-3, 0.02].map((relativeRoughness) => ({ reynolds, relativeRoughness })),
 );
 
+const coils = (reynolds: readonly number[]) =>
+  reynolds.flatMap((each) => [0.02, 0.05, 0.1].map((curvature) => ({ reynolds: each, curvature })));
+/** Mishra & Gupta over the friction of a smooth straight hose. */
+const smoothCoil = (flow: { readonly reynolds: number; readonly curvature: number }): number =>
+  coilFrictionMishraGupta1979({
+    ...flow,
+    straightFactor: frictionFactorChurchill1977({ ...flow, relativeRoughness: 0 }),
+  });
+
 /** Lets the laws of a group follow from its grid, then forgets the kind of grid. */
 const neighbours = <At extends Point>(group: Neighbours<At>) => ({
   quantity: group.quantity,
@@ -170,6 +184,20 @@ export const neighbourhoods = [
       frictionFactorSwameeJain1976,
       frictionFactorSwameeJainCubic,
     },
+    outliers: [],
+  }),
+  neighbours({
+    quantity: 'friction in a coil, laminar',
+    withinFraction: 0.03,
+    grid: coils([100, 300, 1000, 2000, 4000]),
+    laws: { coilFrictionLaminarWhite1929, coilFrictionMishraGupta1979: smoothCoil },
+    outliers: [],
+  }),
+  neighbours({
+    quantity: 'friction in a smooth coil, turbulent',
+    withinFraction: 0.03,
+    grid: coils([15_000, 30_000, 60_000, 100_000]),
+    laws: { coilFrictionIto1959, coilFrictionMishraGupta1979: smoothCoil },
     outliers: [],
   }),
   neighbours({

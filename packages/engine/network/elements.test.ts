@@ -1,5 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { coilFrictionMishraGupta1979 } from '../laws/hydraulics/coils.ts';
+import { frictionFactorChurchill1977 } from '../laws/hydraulics/friction.ts';
+import { churchill, coil } from './conduit.ts';
 import type { LinkLaw } from './links.ts';
 import { dropOf, flowOf, solveNetwork } from './solve.ts';
 import { linksOf, loss, networkOf, smallPump, solved } from './testing/solved.ts';
@@ -185,6 +188,27 @@ describe('a coiled hose', () => {
   });
   const flow = (curvature: number): number =>
     flowOf(solved(networkOf(linksOf(['tank', 'a', smallPump], ['a', 'tank', hose(curvature)]))).net, 'l0');
+
+  it('has the friction of the published law from creeping to fast flow, and the slope of its differences', () => {
+    const at = (Re: number, curvature: number) => {
+      const cell = { factor: 0, slope: 0 };
+      churchill(Re, { relativeRoughness: 1e-4, laminarConstant: 64 }, cell);
+      coil(Re, curvature, cell);
+      return cell;
+    };
+    for (const curvature of [0.003, 0.02, 0.06, 0.15]) {
+      for (let Re = 1e-3; Re < 1e6; Re *= 1.37) {
+        const straightFactor = frictionFactorChurchill1977({ reynolds: Re, relativeRoughness: 1e-4 });
+        const law = coilFrictionMishraGupta1979({ reynolds: Re, curvature, straightFactor });
+        expect(at(Re, curvature).factor / law, `${Re}`).toBeCloseTo(1, 11);
+        const [above, below] = [at(1.0001 * Re, curvature), at(0.9999 * Re, curvature)];
+        // Both laws meet in a bend: a difference across it has no slope to agree with.
+        if (above.slope / below.slope < 0.9) continue;
+        const difference = (above.factor - below.factor) / (2e-4 * Re);
+        expect(at(Re, curvature).slope / difference, `${Re}`).toBeCloseTo(1, 4);
+      }
+    }
+  });
 
   it('lets through less the tighter it is coiled, and without a bend what a straight one does', () => {
     const flows = [0, 1e-9, 0.01, 0.03, 0.06, 0.1, 0.15].map(flow);

@@ -48,3 +48,23 @@ export const jetVelocityHussein1994 = (jet: {
   const bores = jet.distanceM / jet.boreM - 4;
   return jet.velocityMPerS * (bores > 5.8 ? 5.8 / bores : 1);
 };
+
+/**
+ * Distance at which a round jet under water has slowed to a velocity on its axis: the inverse of
+ * `jetVelocityHussein1994`.
+ *
+ * x = D(5.8 U/u + 4); 0 where the jet leaves no faster.
+ *
+ * @param jet.velocityMPerS U, mean velocity at the outlet, m/s; 0 or more
+ * @param jet.boreM D, m; above 0
+ * @param jet.slowedMPerS u, m/s; above 0
+ * @returns distance from the outlet, m
+ * Accuracy: 5 % for a turbulent jet in open water; a wall or the surface beside it carries it farther.
+ * @source Hussein, Capp & George 1994, J. Fluid Mech. 258, 31–75
+ */
+export const jetReachHussein1994 = (jet: {
+  readonly velocityMPerS: number;
+  readonly boreM: number;
+  readonly slowedMPerS: number;
+}): number =>
+  jet.velocityMPerS <= jet.slowedMPerS ? 0 : jet.boreM * ((5.8 * jet.velocityMPerS) / jet.slowedMPerS + 4);
