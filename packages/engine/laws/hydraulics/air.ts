@@ -13,7 +13,7 @@ export const slugBubbleVelocityViana2003Range = {
  *
  * U = 0.34 √(gD)/(1 + 3805/Eo^3.06)^0.58, Eo = ρgD²/σ.
  *
- * @param bore.boreM D, m; about 0.006 and more for water
+ * @param bore.boreM D, m; 0.006 to 0.2 for water
  * @param bore.densityKgPerM3 ρ, kg/m³; above 0
  * @param bore.surfaceTensionNPerM σ, N/m; above 0
  * @returns velocity, m/s

@@ -117,7 +117,7 @@ export const weirFlowDrownedVillemonte1947Range = {
  *
  * Q = Q_free (1 − (h₂/h₁)^1.5)^0.385.
  *
- * @param crest.levelM h₁, level in front above the crest, m
+ * @param crest.levelM h₁, level in front above the crest, m; 0.03 to 0.6
  * @param crest.tailwaterM h₂, level behind above the crest, m; free fall at 0 and below, no flow at h₁ and above
  * @returns flow, m³/s
  * Accuracy: 5 % over a thin lip that is drowned up to 0.95.
