@@ -1,3 +1,4 @@
+import { depthsOfVolumes } from '@fettle/engine/families/bedShape.ts';
 import type { Chamber } from '@fettle/engine/families/layout.ts';
 import type { Doubt } from '@fettle/engine/model/figure.ts';
 import type { Medium } from '@fettle/engine/model/medium.ts';
@@ -20,25 +21,52 @@ export function amountsGiven(bed: DraftBed): readonly AmountField[] {
   return amountFields.filter((field) => field in bed);
 }
 
+/** A bed's depth in its chamber, m, with its doubt, and the field that says it. */
+interface DepthGiven {
+  readonly depthM: number;
+  readonly doubt?: Doubt;
+  readonly field: AmountField;
+}
+
+/** Where a bed lies and what it is of. */
+interface BedPlace {
+  readonly chamber: Chamber;
+  readonly medium: Medium | undefined;
+  /** Depth of what lies between it and the tube, m, in a chamber about a tube. */
+  readonly behindM: number;
+}
+
 /**
- * Depth of a bed in its chamber, m, with its doubt; `undefined` where its amount cannot be read. Only a mass needs the
- * medium to be known.
+ * Depths of the beds of a chamber as listed, m, each with its doubt; `undefined` for one whose amount cannot be read.
+ * Only a mass needs the medium to be known.
  */
-export function bedDepth(
-  bed: DraftBed,
+export function bedDepths(
+  listed: readonly { readonly bed: DraftBed; readonly medium: Medium | undefined }[],
   chamber: Chamber,
-  medium: Medium | undefined,
-): { readonly depthM: number; readonly doubt?: Doubt; readonly field: AmountField } | undefined {
+): readonly (DepthGiven | undefined)[] {
+  let behindM = 0;
+  // About a tube the last bed listed lies innermost.
+  const depths = listed.toReversed().map(({ bed, medium }) => {
+    const depth = bedDepth(bed, { chamber, medium, behindM });
+    behindM += depth?.depthM ?? 0;
+    return depth;
+  });
+  return depths.toReversed();
+}
+
+function bedDepth(bed: DraftBed, place: BedPlace): DepthGiven | undefined {
+  const { chamber, medium } = place;
   const [field, second] = amountsGiven(bed);
   if (field === undefined || second !== undefined) return undefined;
   const reading = readField(bedSchema.shape[field], bed[field]);
   if (!reading.ok) return undefined;
   const density = medium?.bulkDensityKgPerM3;
   if (field === 'mass' && density === undefined) return undefined;
+  const volumePerUnit = density === undefined ? 0 : 1 / density.value;
   const depthPerUnit: Readonly<Record<AmountField, number>> = {
     depth: 1,
-    volume: 1 / chamber.areaM2,
-    mass: density === undefined ? 0 : 1 / density.value / chamber.areaM2,
+    volume: depthPerVolume(reading.value, place),
+    mass: volumePerUnit * depthPerVolume(reading.value * volumePerUnit, place),
     fill: chamber.depthM,
   };
   const depthM = reading.value * depthPerUnit[field];
@@ -48,6 +76,14 @@ export function bedDepth(
     of: density?.value ?? 0,
   });
   return { depthM, field, ...(doubt === undefined ? {} : { doubt }) };
+}
+
+/** Depth that a volume of media makes, over the volume, 1/m². */
+function depthPerVolume(volumeM3: number, { chamber, behindM }: BedPlace): number {
+  if (chamber.ring === undefined || !(volumeM3 > 0)) return 1 / chamber.areaM2;
+  const innerRadiusM = chamber.ring.innerRadiusM + behindM;
+  const about = { ...chamber, ring: { ...chamber.ring, innerRadiusM } };
+  return (depthsOfVolumes(about, [volumeM3])[0] ?? 0) / volumeM3;
 }
 
 function doubtOfDepth(

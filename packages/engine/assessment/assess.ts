@@ -72,7 +72,8 @@ const bedStates = (
     let pores = 0;
     let laid = transport.laidByMat[place]!;
     for (let slice = grid.sliceStart[place]!; slice < grid.sliceStart[place + 1]!; slice += 1) {
-      pores += (dirt.deposit[slice]! * grid.sliceThicknessM[slice]!) / (bed.voidage * bed.depthM);
+      const volumeM3 = grid.sliceThicknessM[slice]! * grid.sliceAreaM2[slice]!;
+      pores += (dirt.deposit[slice]! * volumeM3) / (bed.voidage * bed.volumeM3);
       laid += transport.laid[slice]!;
     }
     const flowM3PerS = network.flow[bed.link]!;

@@ -13,9 +13,10 @@ const openFraction = (compiled: Compiled, dirt: DirtState, place: number): numbe
   const full = grid.fullFraction[place]!;
   let closed = 0;
   for (let slice = grid.sliceStart[place]!; slice < grid.sliceStart[place + 1]!; slice += 1) {
-    closed += Math.min(1, dirt.deposit[slice]! / full) * grid.sliceThicknessM[slice]!;
+    const volumeM3 = grid.sliceThicknessM[slice]! * grid.sliceAreaM2[slice]!;
+    closed += Math.min(1, dirt.deposit[slice]! / full) * volumeM3;
   }
-  return Math.max(0, 1 - closed / beds[place]!.depthM);
+  return Math.max(0, 1 - closed / beds[place]!.volumeM3);
 };
 
 /** What the tank makes, or water changes bring, of a substance, kg/s. */

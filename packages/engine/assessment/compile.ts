@@ -1,3 +1,4 @@
+import { bedShapes } from '../families/bedShape.ts';
 import { familyById } from '../families/families.ts';
 import type { Layout } from '../families/layout.ts';
 import { chambersInWaterOrder } from '../families/waterOrder.ts';
@@ -56,22 +57,27 @@ const orderSpaces = (edges: readonly Edge[], inlet: string): string[] => {
 };
 
 const compileBeds = (model: Model, layout: Layout, network: CompiledNetwork): CompiledBed[] =>
-  layout.chambers.flatMap((chamber) =>
-    bedsInWaterOrder(chamber, model).map((bed) => {
+  layout.chambers.flatMap((chamber) => {
+    const beds = bedsInWaterOrder(chamber, model);
+    const shapes = bedShapes(chamber, beds);
+    return beds.map((bed, place) => {
       const medium = model.media[bed.medium]!;
+      const { volumeM3, faceAreaM2, ring } = shapes[place]!;
       return {
         id: bed.id,
         chamber: chamber.id,
         medium,
         depthM: bed.depthM,
-        areaM2: chamber.areaM2,
-        volumeM3: bed.depthM * chamber.areaM2,
+        areaM2: bed.depthM > 0 ? volumeM3 / bed.depthM : faceAreaM2,
+        faceAreaM2,
+        volumeM3,
+        ...(ring === undefined ? {} : { ring }),
         voidage: voidageOf(medium),
         pieceM: pieceOf(medium),
         link: network.linkIndex.get(`bed:${bed.id}`)!,
       };
-    }),
-  );
+    });
+  });
 
 /** The layout of a job's filter, its chambers in the order in which the water meets them. */
 export const layoutOf = ({ filter }: Model): Layout => {

@@ -1,3 +1,4 @@
+import type { BedShape } from '../families/bedShape.ts';
 import type { Layout } from '../families/layout.ts';
 import type { Medium } from '../model/medium.ts';
 import type { Model } from '../model/model.ts';
@@ -11,8 +12,13 @@ export interface CompiledBed {
   readonly chamber: string;
   readonly medium: Medium;
   readonly depthM: number;
+  /** Mean area that the water passes, m²: times the depth it is the volume. */
   readonly areaM2: number;
+  /** Area by which the water comes in, m². */
+  readonly faceAreaM2: number;
   readonly volumeM3: number;
+  /** Radii and length of a bed that lies about a tube; absent where its faces are plane and alike. */
+  readonly ring?: NonNullable<BedShape['ring']>;
   readonly voidage: number;
   readonly pieceM: number;
   /** Place of its link in the network. */
@@ -36,6 +42,10 @@ export interface DirtGrid {
   /** First slice of each bed; one entry more than there are beds. */
   readonly sliceStart: Int32Array;
   readonly sliceThicknessM: Float64Array;
+  /** Area that the water passes in each slice, m²: times the thickness it is the slice's volume. */
+  readonly sliceAreaM2: Float64Array;
+  /** Share of the clean bed's resistance in creeping flow that each slice has; together 1 for each bed. */
+  readonly sliceShare: Float64Array;
   /** Filter coefficient by bed and class: the part that does not depend on velocity, 1/m. */
   readonly steadyPerM: Float64Array;
   /** The part by settling, which grows as water slows: 1/m at 1 m/s. */

@@ -38,7 +38,7 @@ export interface Chamber {
   /** Water's order: `from` upstream, `to` downstream. */
   readonly from: string;
   readonly to: string;
-  /** Cross-section that the water passes, m². */
+  /** Cross-section that the water passes, m²; about a tube its mean, so that times the depth it is the volume. */
   readonly areaM2: number;
   /** Extent along the flow, m. */
   readonly depthM: number;
@@ -50,7 +50,14 @@ export interface Chamber {
   readonly floorOpenFraction: number;
   /** Smallest clear width across the flow, m: a piece wider than this does not fit. */
   readonly widthM: number;
+  /**
+   * Present where the chamber lies about a tube and the water crosses it towards the tube: the area that it passes
+   * shrinks on its way. `depthM` reaches from the inner radius outward, and layers lie on the tube.
+   */
+  readonly ring?: { readonly innerRadiusM: number; readonly lengthM: number };
   readonly box: Box;
+  /** The other cut of a chamber that lies about a tube, where the section meets it twice. */
+  readonly twin?: Box;
 }
 
 /** A way between spaces that is meant: a hole, a slot or a window. */

@@ -1,6 +1,7 @@
+import { bedShapes, chamberVolume, depthsOfVolumes } from '../families/bedShape.ts';
 import type { Chamber } from '../families/layout.ts';
 import { inWaterOrder } from '../families/waterOrder.ts';
-import type { Bed, Packing } from '../model/model.ts';
+import type { Packing } from '../model/model.ts';
 
 /** An amount of one medium on its way into a filter. */
 export interface Portion {
@@ -17,21 +18,31 @@ const ROUNDING = 1e-9;
 export const portionsInWaterOrder = (chambers: readonly Chamber[], packing: Packing): Portion[] =>
   chambers.flatMap((chamber) => {
     const beds = inWaterOrder(chamber, packing[chamber.id] ?? []);
-    return beds.map((bed) => ({ id: bed.id, medium: bed.medium, volumeM3: bed.depthM * chamber.areaM2 }));
+    const shapes = bedShapes(chamber, beds);
+    return beds.map(({ id, medium }, place) => ({ id, medium, volumeM3: shapes[place]!.volumeM3 }));
   });
 
 interface Filling {
-  readonly beds: Map<string, Bed[]>;
-  readonly roomM: number[];
+  /** What each chamber holds, in water order. */
+  readonly held: Map<string, Portion[]>;
+  readonly roomM3: number[];
 }
 
-const place = (filling: Filling, chamber: Chamber, bed: Bed): void => {
-  const beds = filling.beds.get(chamber.id) ?? [];
-  const last = beds.at(-1);
-  if (last && last.medium === bed.medium)
-    beds[beds.length - 1] = { ...last, depthM: last.depthM + bed.depthM };
-  else beds.push(bed);
-  filling.beds.set(chamber.id, beds);
+const place = (filling: Filling, chamber: Chamber, portion: Portion): void => {
+  const held = filling.held.get(chamber.id) ?? [];
+  const last = held.at(-1);
+  if (last && last.medium === portion.medium)
+    held[held.length - 1] = { ...last, volumeM3: last.volumeM3 + portion.volumeM3 };
+  else held.push(portion);
+  filling.held.set(chamber.id, held);
+};
+
+const bedsOf = (chamber: Chamber, held: readonly Portion[]) => {
+  const depths = depthsOfVolumes(
+    chamber,
+    held.map(({ volumeM3 }) => volumeM3),
+  );
+  return held.map(({ id, medium }, bed) => ({ id, medium, depthM: depths[bed]! }));
 };
 
 /** Fills chambers in water order; `splitting` lets a bed run over into the next chamber. */
@@ -40,30 +51,29 @@ const fill = (
   portions: readonly Portion[],
   splitting: boolean,
 ): Packing | undefined => {
-  const filling: Filling = { beds: new Map(), roomM: chambers.map((chamber) => chamber.depthM) };
+  const filling: Filling = { held: new Map(), roomM3: chambers.map(chamberVolume) };
   let at = 0;
   for (const portion of portions) {
     let leftM3 = portion.volumeM3;
     for (let part = 1; leftM3 > ROUNDING * portion.volumeM3; ) {
       const chamber = chambers[at];
       if (!chamber) return undefined;
-      const room = filling.roomM[at]!;
-      const wanted = leftM3 / chamber.areaM2;
-      const fits = wanted <= room * (1 + ROUNDING);
-      if (!fits && (!splitting || room < THINNEST_LAYER_M)) {
+      const room = filling.roomM3[at]!;
+      const fits = leftM3 <= room * (1 + ROUNDING);
+      if (!fits && (!splitting || room < THINNEST_LAYER_M * chamber.areaM2)) {
         at += 1;
         continue;
       }
-      const depthM = fits ? wanted : room;
+      const volumeM3 = fits ? leftM3 : room;
       const id = part === 1 ? portion.id : `${portion.id}-part-${part}`;
-      place(filling, chamber, { id, medium: portion.medium, depthM });
-      filling.roomM[at] = room - depthM;
-      leftM3 = fits ? 0 : leftM3 - depthM * chamber.areaM2;
+      place(filling, chamber, { id, medium: portion.medium, volumeM3 });
+      filling.roomM3[at] = room - volumeM3;
+      leftM3 = fits ? 0 : leftM3 - volumeM3;
       part += 1;
     }
   }
   const listed = chambers.map((chamber) => {
-    const beds = filling.beds.get(chamber.id) ?? [];
+    const beds = bedsOf(chamber, filling.held.get(chamber.id) ?? []);
     return [chamber.id, inWaterOrder(chamber, beds)] as const;
   });
   return Object.fromEntries(listed);

@@ -1,7 +1,7 @@
 import type { Chamber } from '../families/layout.ts';
 import { inWaterOrder } from '../families/waterOrder.ts';
 import type { Bed, Model, Packing } from '../model/model.ts';
-import { arrange, type Portion } from '../packing/arrange.ts';
+import { arrange, type Portion, portionsInWaterOrder } from '../packing/arrange.ts';
 import type { Purchase } from './plan.ts';
 
 /** Every different order of the portions; portions of one medium and size count as the same. */
@@ -97,8 +97,8 @@ export const suppliesOf = (model: Model, held: ReadonlyMap<string, number>): Sup
 export const volumesOf = (chambers: readonly Chamber[], packing: Packing): Map<string, number> => {
   const volumes = new Map<string, number>();
   for (const chamber of chambers) {
-    for (const bed of packing[chamber.id] ?? []) {
-      volumes.set(bed.medium, (volumes.get(bed.medium) ?? 0) + bed.depthM * chamber.areaM2);
+    for (const { medium, volumeM3 } of portionsInWaterOrder([chamber], packing)) {
+      volumes.set(medium, (volumes.get(medium) ?? 0) + volumeM3);
     }
   }
   return volumes;

@@ -1,7 +1,7 @@
 import type { Chamber } from '@fettle/engine/families/layout.ts';
 import type { Medium } from '@fettle/engine/model/medium.ts';
 import { printQuantity } from '@fettle/engine/quantities/printQuantity.ts';
-import { amountFields, amountsGiven, bedDepth, type DraftBed } from '../beds.ts';
+import { amountFields, amountsGiven, bedDepths, type DraftBed } from '../beds.ts';
 import type { Context } from '../context.ts';
 import type { Draft } from '../draft.ts';
 import type { FieldPath } from '../fieldPath.ts';
@@ -58,13 +58,11 @@ function checkRoom(
   listed: readonly { readonly bed: DraftBed; readonly path: FieldPath }[],
   { chamber, path, context }: Room,
 ): readonly Problem[] {
-  const problems: Problem[] = [];
-  let depthM = 0;
-  for (const { bed, path: bedPath } of listed) {
-    const medium = mediumOf(bed, context);
-    depthM += bedDepth(bed, chamber, medium)?.depthM ?? 0;
-    if (medium !== undefined) problems.push(...checkPiece(medium, chamber, bedPath));
-  }
+  const beds = listed.map((one) => ({ ...one, medium: mediumOf(one.bed, context) }));
+  const problems = beds.flatMap(({ medium, path: bedPath }) =>
+    medium === undefined ? [] : checkPiece(medium, chamber, bedPath),
+  );
+  const depthM = bedDepths(beds, chamber).reduce((sum, depth) => sum + (depth?.depthM ?? 0), 0);
   if (depthM <= chamber.depthM * (1 + fullTolerance)) return problems;
   const facts = {
     beds: length(depthM),

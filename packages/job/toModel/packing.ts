@@ -1,7 +1,7 @@
 import type { Layout } from '@fettle/engine/families/layout.ts';
 import type { Medium } from '@fettle/engine/model/medium.ts';
 import type { Bed, Packing } from '@fettle/engine/model/model.ts';
-import { bedDepth } from '../beds.ts';
+import { bedDepths } from '../beds.ts';
 import { type Note, note } from '../notes.ts';
 import type { JobDocument } from '../schema/job.ts';
 import { byName, type Taker } from './givens.ts';
@@ -15,9 +15,13 @@ interface Setting {
 /** The beds of every chamber of the layout, in the layout's order; empty chambers have none. */
 export function packingOf(packing: JobDocument['packing'], setting: Setting): Packing {
   const chambers = setting.layout.chambers.map((chamber) => {
-    const beds = (packing?.[chamber.id] ?? []).map((bed, index): Bed => {
-      const medium = setting.media[bed.medium];
-      const depth = medium === undefined ? undefined : bedDepth(bed, chamber, medium);
+    const listed = packing?.[chamber.id] ?? [];
+    const depths = bedDepths(
+      listed.map((bed) => ({ bed, medium: setting.media[bed.medium] })),
+      chamber,
+    );
+    const beds = listed.map((bed, index): Bed => {
+      const depth = depths[index];
       if (depth === undefined) throw new TypeError(`unchecked bed in ${chamber.id}`);
       const place = {
         path: ['packing', chamber.id, index, depth.field],

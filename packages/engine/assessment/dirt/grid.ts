@@ -1,5 +1,6 @@
 import { captureCoefficient } from '../../laws/dirt/capture.ts';
 import { solidsSizeClasses } from '../../laws/dirt/sizes.ts';
+import { radialPathThiem1906 } from '../../laws/hydraulics/radialFlow.ts';
 import type { Medium } from '../../model/medium.ts';
 import type { CompiledBed, DirtGrid } from '../compiled.ts';
 import type { WaterState } from '../hydraulics/water.ts';
@@ -28,6 +29,27 @@ export const sliceThicknesses = (depthM: number, refinement: number): number[] =
   return thicknesses;
 };
 
+/** Area of each slice of a bed, m², and its share of the bed's resistance in creeping flow. */
+const sliceShapes = (
+  { areaM2, depthM, ring }: CompiledBed,
+  thicknesses: readonly number[],
+): { readonly areaM2: number; readonly share: number }[] => {
+  if (!ring) return thicknesses.map((thickness) => ({ areaM2, share: thickness / depthM }));
+  const { lengthM } = ring;
+  const whole = radialPathThiem1906(ring);
+  let outerRadiusM = ring.outerRadiusM;
+  return thicknesses.map((thickness, place) => {
+    const last = place === thicknesses.length - 1;
+    const innerRadiusM = last ? ring.innerRadiusM : outerRadiusM - thickness;
+    const slice = { outerRadiusM, innerRadiusM, lengthM };
+    outerRadiusM = innerRadiusM;
+    return {
+      areaM2: Math.PI * lengthM * (slice.outerRadiusM + innerRadiusM),
+      share: radialPathThiem1906(slice) / whole,
+    };
+  });
+};
+
 const captureOf = (medium: Medium, sizeM: number, water: WaterState) =>
   captureCoefficient({
     resistance: medium.resistance,
@@ -46,11 +68,14 @@ export const layGrid = (beds: readonly CompiledBed[], water: WaterState, refinem
   thicknesses.forEach((slices, bed) => {
     sliceStart[bed + 1] = sliceStart[bed]! + slices.length;
   });
+  const shapes = beds.flatMap((bed, place) => sliceShapes(bed, thicknesses[place]!));
   const capture = beds.flatMap((bed) => classes.map(({ sizeM }) => captureOf(bed.medium, sizeM, water)));
   return {
     classShare: Float64Array.from(classes, ({ massFraction }) => massFraction),
     sliceStart,
     sliceThicknessM: Float64Array.from(thicknesses.flat()),
+    sliceAreaM2: Float64Array.from(shapes, ({ areaM2 }) => areaM2),
+    sliceShare: Float64Array.from(shapes, ({ share }) => share),
     steadyPerM: Float64Array.from(capture, ({ steadyPerM }) => steadyPerM),
     settlingPerS: Float64Array.from(capture, ({ settlingPerS }) => settlingPerS),
     matShare: Float64Array.from(capture, ({ strainedFraction }) => strainedFraction),

@@ -22,27 +22,27 @@ export const cleanState = (compiled: Compiled): DirtState => ({
 
 /** Dry solids held by each bed, kg. */
 export const heldKg = (compiled: Compiled, state: DirtState): number[] => {
-  const { sliceStart, sliceThicknessM } = compiled.grid;
+  const { sliceStart, sliceThicknessM, sliceAreaM2 } = compiled.grid;
   return compiled.beds.map((bed, place) => {
-    let perArea = state.matKgPerM2[place]!;
+    let depositM3 = 0;
     for (let slice = sliceStart[place]!; slice < sliceStart[place + 1]!; slice += 1) {
-      perArea += DEPOSIT_DRY_DENSITY_KG_PER_M3 * state.deposit[slice]! * sliceThicknessM[slice]!;
+      depositM3 += state.deposit[slice]! * sliceThicknessM[slice]! * sliceAreaM2[slice]!;
     }
-    return perArea * bed.areaM2;
+    return DEPOSIT_DRY_DENSITY_KG_PER_M3 * depositM3 + state.matKgPerM2[place]! * bed.faceAreaM2;
   });
 };
 
-/** Resistance of each bed against clean, by (1 + γσ)² slice by slice; the mat not counted. */
+/** Resistance of each bed against clean, by (1 + γσ)² slice by slice with its share of the clean one; no mat counted. */
 export const bedRatio = (compiled: Compiled, deposit: Float64Array, bed: number): number => {
-  const { sliceStart, sliceThicknessM } = compiled.grid;
-  const { depthM, medium } = compiled.beds[bed]!;
+  const { sliceStart, sliceShare } = compiled.grid;
+  const { medium } = compiled.beds[bed]!;
   const factor = medium.depositFactor.value;
   let sum = 0;
   for (let slice = sliceStart[bed]!; slice < sliceStart[bed + 1]!; slice += 1) {
     const growth = 1 + factor * deposit[slice]!;
-    sum += growth * growth * sliceThicknessM[slice]!;
+    sum += growth * growth * sliceShare[slice]!;
   }
-  return sum / depthM;
+  return sum;
 };
 
 /** Head that a mat takes for each m³/s through it, s/m². */
@@ -54,12 +54,12 @@ const matSlope = (compiled: Compiled, matKgPerM2: number, areaM2: number): numbe
 /** Resistance of a mat on a bed's face against the clean bed's, at the flow of the last solve. */
 export const matRatio = (compiled: Compiled, bed: number, matKgPerM2: number): number => {
   const { network } = compiled;
-  const { link, areaM2 } = compiled.beds[bed]!;
+  const { link, faceAreaM2 } = compiled.beds[bed]!;
   const at = link * PARAMETER_STRIDE;
   const linear = network.parameters[at]!;
   const quadratic = network.parameters[at + 1]!;
   const perFlow = linear + quadratic * Math.abs(network.flow[link]!);
-  return matSlope(compiled, matKgPerM2, areaM2) / perFlow;
+  return matSlope(compiled, matKgPerM2, faceAreaM2) / perFlow;
 };
 
 /**

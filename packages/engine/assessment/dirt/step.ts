@@ -53,11 +53,11 @@ const stepLength = (marching: Marching, state: DirtState): number => {
     let growth = 0;
     for (let slice = face; slice < grid.sliceStart[place + 1]!; slice += 1) {
       const now = state.deposit[slice]!;
-      const perS = depositRate(marching, place, slice);
-      growth += 2 * factor * (1 + factor * now) * perS * grid.sliceThicknessM[slice]!;
+      const perS = depositRate(marching, slice);
+      growth += 2 * factor * (1 + factor * now) * perS * grid.sliceShare[slice]!;
       longest = Math.min(longest, stepByRoom({ now, perS, full }, slice === face));
     }
-    const grown = growth / bed.depthM + matRatio(compiled, place, transport.laidByMat[place]! / bed.areaM2);
+    const grown = growth + matRatio(compiled, place, transport.laidByMat[place]! / bed.faceAreaM2);
     if (grown > 0)
       longest = Math.min(longest, (GROWTH_PER_STEP * network.resistanceRatio[bed.link]!) / grown);
   });
@@ -65,9 +65,11 @@ const stepLength = (marching: Marching, state: DirtState): number => {
 };
 
 /** Growth of a slice's deposit, volume per volume of bed and second. */
-const depositRate = ({ compiled, transport }: Marching, bed: number, slice: number): number =>
-  transport.laid[slice]! /
-  (DEPOSIT_DRY_DENSITY_KG_PER_M3 * compiled.beds[bed]!.areaM2 * compiled.grid.sliceThicknessM[slice]!);
+const depositRate = ({ compiled, transport }: Marching, slice: number): number =>
+  transport.laid[slice]! / (DEPOSIT_DRY_DENSITY_KG_PER_M3 * sliceVolume(compiled, slice));
+
+const sliceVolume = ({ grid }: Compiled, slice: number): number =>
+  grid.sliceAreaM2[slice]! * grid.sliceThicknessM[slice]!;
 
 /** A state moved on by `stepS` at the rates that stand in `transport`. */
 const moved = (marching: Marching, from: DirtState, stepS: number): DirtState => {
@@ -79,13 +81,15 @@ const moved = (marching: Marching, from: DirtState, stepS: number): DirtState =>
     const last = grid.sliceStart[place + 1]! - 1;
     let over = 0;
     for (let slice = grid.sliceStart[place]!; slice <= last; slice += 1) {
-      const wanted = deposit[slice]! + stepS * depositRate(marching, place, slice) + over;
+      const wanted = deposit[slice]! + stepS * depositRate(marching, slice) + over;
       // What a long step would lay into a full slice goes on to the next one, so that no solids are lost.
       deposit[slice] = slice < last ? Math.min(wanted, grid.fullFraction[place]!) : wanted;
       if (slice < last)
-        over = ((wanted - deposit[slice]!) * grid.sliceThicknessM[slice]!) / grid.sliceThicknessM[slice + 1]!;
+        over =
+          ((wanted - deposit[slice]!) * sliceVolume(marching.compiled, slice)) /
+          sliceVolume(marching.compiled, slice + 1);
     }
-    matKgPerM2[place] = matKgPerM2[place]! + (stepS * transport.laidByMat[place]!) / bed.areaM2;
+    matKgPerM2[place] = matKgPerM2[place]! + (stepS * transport.laidByMat[place]!) / bed.faceAreaM2;
   });
   return { timeS: from.timeS + stepS, deposit, matKgPerM2 };
 };

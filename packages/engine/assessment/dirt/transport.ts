@@ -43,11 +43,11 @@ const throughBed = (
   transport: Transport,
   pass: { bed: number; sizeClass: number; level: number; flow: number; deposit: Float64Array },
 ): number => {
-  const { grid, beds } = compiled;
+  const { grid } = compiled;
   const { bed, sizeClass, flow, deposit } = pass;
   const entry = bed * grid.classShare.length + sizeClass;
-  const velocity = flow / beds[bed]!.areaM2;
-  const coefficient = grid.steadyPerM[entry]! + grid.settlingPerS[entry]! / velocity;
+  const steady = grid.steadyPerM[entry]!;
+  const settlingPerArea = grid.settlingPerS[entry]! / flow;
   const full = grid.fullFraction[bed]!;
   const first = grid.sliceStart[bed]!;
   let { level } = pass;
@@ -59,6 +59,7 @@ const throughBed = (
   for (let slice = first; slice < grid.sliceStart[bed + 1]!; slice += 1) {
     const room = 1 - deposit[slice]! / full;
     if (room <= 0) continue;
+    const coefficient = steady + settlingPerArea * grid.sliceAreaM2[slice]!;
     const held = level * lossOver(coefficient * room * grid.sliceThicknessM[slice]!);
     transport.kept[slice] = transport.kept[slice]! + flow * held;
     level -= held;

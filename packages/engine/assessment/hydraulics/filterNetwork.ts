@@ -1,3 +1,4 @@
+import { bedShapes } from '../../families/bedShape.ts';
 import type { Chamber, Layout } from '../../families/layout.ts';
 import { inWaterOrder } from '../../families/waterOrder.ts';
 import { GRAVITY } from '../../laws/constants.ts';
@@ -74,6 +75,7 @@ export const bedsInWaterOrder = (chamber: Chamber, model: Model): readonly Bed[]
 const addChamber = (draft: Draft, chamber: Chamber): void => {
   const { model } = draft;
   const beds = bedsInWaterOrder(chamber, model);
+  const shapes = bedShapes(chamber, beds);
   const nodes = [chamber.from, ...beds.map((bed) => `before:${bed.id}`), chamber.to];
   add(
     draft,
@@ -85,7 +87,7 @@ const addChamber = (draft: Draft, chamber: Chamber): void => {
       id: `bed:${bed.id}`,
       from: nodes[i + 1]!,
       to: nodes[i + 2]!,
-      law: bedLaw({ medium: model.media[bed.medium]!, depthM: bed.depthM }, chamber, draft.water),
+      law: bedLaw({ medium: model.media[bed.medium]!, shape: shapes[i]! }, chamber, draft.water),
     };
     add(draft, link, { part: 'beds', place: bed.id });
   });

@@ -1,7 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import { fittings } from '../../catalogue/fittings.ts';
 import { media } from '../../catalogue/media.ts';
+import { bedShapes } from '../../families/bedShape.ts';
 import { familyById } from '../../families/families.ts';
+import type { Chamber } from '../../families/layout.ts';
 import { GRAVITY } from '../../laws/constants.ts';
 import {
   fittingKHooper1981,
@@ -77,6 +79,7 @@ const gap = { thicknessM: 6e-4, widthM: 0.5, lengthM: 0.05 };
 const holeM = 0.011;
 const chamber = familyById(model.filter.family)!.layOut(model.filter.measurements).chambers[0]!;
 const width = (2 * chamber.areaM2) / (chamber.widthM + chamber.areaM2 / chamber.widthM);
+const hydraulicWidthOf = ({ areaM2, widthM }: Chamber): number => (2 * areaM2) / (widthM + areaM2 / widthM);
 const inChamber = (flow: number): number => flow / chamber.areaM2;
 
 const bedHead = (id: string, depthM: number) => (flow: number) => {
@@ -138,7 +141,7 @@ const resisting: readonly (readonly [what: string, law: LinkLaw, headM: (flow: n
     (id) =>
       [
         `a bed of ${id}, by the law of its medium`,
-        bedLaw({ medium: media[id]!, depthM: 0.07 }, chamber, water),
+        bedLaw({ medium: media[id]!, shape: bedShapes(chamber, [{ depthM: 0.07 }])[0]! }, chamber, water),
         bedHead(id, 0.07),
       ] as const,
   ),
@@ -147,6 +150,57 @@ const resisting: readonly (readonly [what: string, law: LinkLaw, headM: (flow: n
 describe.each(resisting)('%s', (_what, law, headM) => {
   it.each([2e-7, 1e-5, 1.2e-4, 6e-4])('lets %s m³/s through at the head that its law gives', (flow) => {
     expect(through(law, headM(flow)) / flow).toBeCloseTo(1, 9);
+  });
+});
+
+describe('a bed about a tube', () => {
+  const chamberAbout = (innerRadiusM: number, depthM: number): Chamber => ({
+    ...chamber,
+    areaM2: Math.PI * 0.2 * (2 * innerRadiusM + depthM),
+    depthM,
+    ring: { innerRadiusM, lengthM: 0.2 },
+  });
+  const lawAbout = (id: string, about: Chamber): LinkLaw =>
+    bedLaw({ medium: media[id]!, shape: bedShapes(about, [{ depthM: about.depthM }])[0]! }, about, water);
+
+  it.each(['foam-20ppi', 'floss-packed', 'gravel-4mm'])(
+    'of %s takes what its rings take one after the other',
+    (id) => {
+      const about = chamberAbout(0.012, 0.04);
+      const perDepth = bedResistance(media[id]!, { water, vesselM: hydraulicWidthOf(about) });
+      const [rings, flow] = [4000, 2e-4];
+      let headM = 0;
+      for (let ring = 0; ring < rings; ring += 1) {
+        const u = flow / (2 * Math.PI * 0.2 * (0.012 + (0.04 * (ring + 0.5)) / rings));
+        headM += (perDepth.linearPaSPerM2 * u + perDepth.quadraticPaS2PerM3 * u ** 2) * (0.04 / rings);
+      }
+      expect(through(lawAbout(id, about), headM / perHead) / flow).toBeCloseTo(1, 6);
+    },
+  );
+
+  it.each([
+    ['a tenth', 0.1],
+    ['a hundredth', 0.01],
+    ['a thousandth', 0.001],
+  ])('as thick as %s of its radius is a plane bed within a quarter of the square of that', (_part, part) => {
+    const about = chamberAbout(0.05, 0.05 * part);
+    const { ring: _, ...plane } = about;
+    const flow = 2e-4;
+    const round = lawAbout('foam-30ppi', about);
+    const flat = lawAbout('foam-30ppi', plane);
+    if (round.kind !== 'resistance' || flat.kind !== 'resistance') throw new Error('not a bed');
+    const head = (law: typeof round): number => law.linear * flow + law.quadratic * flow ** 2;
+    // By series: t²/(12 r²) for the part that goes with the flow, t²/(4 r²) for its square.
+    expect(Math.abs(head(round) / head(flat) - 1)).toBeLessThan(part ** 2 / 4);
+    expect(head(round)).toBeGreaterThan(head(flat));
+  });
+
+  it('takes more head the narrower its tube, for the water crowds there', () => {
+    const heads = [0.03, 0.02, 0.01, 0.005].map((innerRadiusM) => {
+      const law = lawAbout('foam-30ppi', chamberAbout(innerRadiusM, 0.05 - innerRadiusM));
+      return law.kind === 'resistance' ? law.quadratic : 0;
+    });
+    expect(heads).toEqual(heads.toSorted((a, b) => a - b));
   });
 });
 

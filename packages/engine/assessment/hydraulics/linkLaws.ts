@@ -1,8 +1,10 @@
 import { fittings } from '../../catalogue/fittings.ts';
+import type { BedShape } from '../../families/bedShape.ts';
 import type { Chamber } from '../../families/layout.ts';
 import { GRAVITY } from '../../laws/constants.ts';
 import { suddenContractionKCrane1988, suddenExpansionKBorda1766 } from '../../laws/hydraulics/fittings.ts';
 import { ORIFICE_DISCHARGE_COEFFICIENT, perforatedPlateK } from '../../laws/hydraulics/orifice.ts';
+import { radialInertiaEngelund1953, radialPathThiem1906 } from '../../laws/hydraulics/radialFlow.ts';
 import { SLOT_ENTRANCE_K } from '../../laws/hydraulics/slot.ts';
 import { bestShutoffTest } from '../../model/benchTests.ts';
 import type { Medium } from '../../model/medium.ts';
@@ -116,24 +118,35 @@ export const openingLaw = (areaM2: number, water: WaterState): LinkLaw => {
 /** Four times a chamber's area over its perimeter, m. */
 const hydraulicWidth = ({ areaM2, widthM }: Chamber): number => (2 * areaM2) / (widthM + areaM2 / widthM);
 
+/** Depth over area and depth over its square, 1/m and 1/m³: about a tube both change along the water's way. */
+const pathThrough = ({ volumeM3, faceAreaM2, ring }: BedShape) => {
+  if (ring) return { path: radialPathThiem1906(ring), inertia: radialInertiaEngelund1953(ring) };
+  const path = volumeM3 / faceAreaM2 ** 2;
+  return { path, inertia: path / faceAreaM2 };
+};
+
 /** A clean bed by the law of its medium, in a chamber. */
 export const bedLaw = (
-  bed: { readonly medium: Medium; readonly depthM: number },
+  bed: { readonly medium: Medium; readonly shape: BedShape },
   chamber: Chamber,
   water: WaterState,
 ): LinkLaw => {
   const perDepth = bedResistance(bed.medium, { water, vesselM: hydraulicWidth(chamber) });
-  const perHead = bed.depthM / (water.densityKgPerM3 * GRAVITY);
+  const pascalsPerMetre = water.densityKgPerM3 * GRAVITY;
+  const { path, inertia } = pathThrough(bed.shape);
   return {
     kind: 'resistance',
-    linear: (perDepth.linearPaSPerM2 * perHead) / chamber.areaM2,
-    quadratic: (perDepth.quadraticPaS2PerM3 * perHead) / chamber.areaM2 ** 2,
+    linear: (perDepth.linearPaSPerM2 * path) / pascalsPerMetre,
+    quadratic: (perDepth.quadraticPaS2PerM3 * inertia) / pascalsPerMetre,
   };
 };
 
-/** The grid under a chamber's media as a thin plate with holes. */
-export const floorLaw = ({ floorOpenFraction, areaM2 }: Chamber): LinkLaw => ({
-  kind: 'resistance',
-  linear: 0,
-  quadratic: perforatedPlateK({ openFraction: floorOpenFraction }) / (2 * GRAVITY * areaM2 ** 2),
-});
+/** The grid under a chamber's media, or the tube in their middle, as a thin plate with holes. */
+export const floorLaw = ({ floorOpenFraction, areaM2, ring }: Chamber): LinkLaw => {
+  const plateM2 = ring ? 2 * Math.PI * ring.innerRadiusM * ring.lengthM : areaM2;
+  return {
+    kind: 'resistance',
+    linear: 0,
+    quadratic: perforatedPlateK({ openFraction: floorOpenFraction }) / (2 * GRAVITY * plateM2 ** 2),
+  };
+};
