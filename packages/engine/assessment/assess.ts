@@ -17,6 +17,7 @@ import { bypassOf, routesOf } from './hydraulics/routes.ts';
 import { type BacteriaShares, bacteriaShares } from './life/bacteria.ts';
 import { type CarriesDetail, carriesIn } from './life/carries.ts';
 import { orderSharesOf } from './life/orderShares.ts';
+import { replacementsOf } from './replacement.ts';
 import { warningsOf } from './warnings.ts';
 
 /** Edition of the models: it changes whenever a figure changes by more than 1e-6. */
@@ -120,6 +121,7 @@ export const evaluate = (compiled: Compiled, options: AssessOptions = {}): Asses
   const day = carriesIn(compiled, shares, marched.atDay);
   const beds = bedStates(compiled, shares, { detail: day, dirt: marched.atDay });
   const chemical = chemicalStates({ compiled, capacity: day.capacity, dirt: marched.atDay });
+  const replaced = replacementsOf(compiled, cleaning, chemical);
   const orderShares = orderSharesOf(compiled, shares, {
     dirt: marched.atDay,
     feedKgPerS: day.carries.feedKgPerS,
@@ -134,7 +136,8 @@ export const evaluate = (compiled: Compiled, options: AssessOptions = {}): Asses
     carries: { clean: atClean, day: day.carries, intervalEnd: atEnd },
     cleaning,
     chemical,
-    cost: costOf(compiled, cleaning),
+    replaced,
+    cost: costOf(compiled, replaced),
     uses: {
       alkalinityKgPerS: alkalinityForNitrification(oxidised),
       oxygenKgPerS: oxygenForNitrification(oxidised),

@@ -109,6 +109,15 @@ export interface CleaningInterval {
   readonly cleanedEachTime: readonly string[];
 }
 
+/** When a bed is replaced, and what decides it. */
+export interface Replacement {
+  readonly bed: string;
+  /** Time from one replacement to the next, s. */
+  readonly everyS: number;
+  /** What ends it first: it clogs and cannot be rinsed, it has taken up what it can, or its life is over. */
+  readonly because: 'clogs' | 'full' | 'calendar';
+}
+
 /** Running cost in the job's currency. */
 export interface Cost {
   readonly currency: string;
@@ -117,12 +126,8 @@ export interface Cost {
   readonly mediaPerYear: number;
   readonly pricePerYear: number;
   readonly perYear: number;
-  /** What was priced by medium, per year. */
-  readonly media: readonly {
-    readonly medium: string;
-    readonly perYear: number;
-    readonly because: 'clogs' | 'calendar';
-  }[];
+  /** Each bed that is replaced, with its medium and what that comes to in a year. */
+  readonly media: readonly (Replacement & { readonly medium: string; readonly perYear: number })[];
 }
 
 /** A warning that a figure lies outside a law's range; codes are stable. */
@@ -154,6 +159,8 @@ export interface Assessment {
   readonly carries: { readonly clean: Carries; readonly day: Carries; readonly intervalEnd: Carries };
   readonly cleaning: CleaningInterval;
   readonly chemical: readonly ChemicalState[];
+  /** Beds that are replaced, in water order. */
+  readonly replaced: readonly Replacement[];
   readonly cost: Cost;
   /** Solids in the tank's water at the stated feed with clean media, kg/m³, and the share of what reaches the filter that one pass keeps. */
   readonly solids: { readonly tankKgPerM3: number; readonly caughtFraction: number };

@@ -1,8 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import type { Model } from '../model/model.ts';
 import { assess } from './assess.ts';
-import type { CleaningInterval } from './assessment.ts';
+import type { ChemicalState, CleaningInterval } from './assessment.ts';
 import { costOf, powerW } from './cost.ts';
+import { replacementsOf } from './replacement.ts';
 import { compiledJob } from './testing/compiled.ts';
 import { days, oneBasket, stackCanister, withFilter, withTank } from './testing/models.ts';
 
@@ -14,7 +15,10 @@ const interval = (timeS: number, cleanedEachTime: readonly string[]): CleaningIn
   flowRatio: 1,
   cleanedEachTime,
 });
-const cost = (model: Model, cleaning: CleaningInterval) => costOf(compiledJob(model), cleaning);
+const cost = (model: Model, cleaning: CleaningInterval, chemical: readonly ChemicalState[] = []) => {
+  const compiled = compiledJob(model);
+  return costOf(compiled, replacementsOf(compiled, cleaning, chemical));
+};
 const areaM2 = 0.168 ** 2;
 
 describe('running cost', () => {
@@ -43,14 +47,44 @@ describe('running cost', () => {
 
   it('replaces floss by the calendar where it does not clog', () => {
     const { media } = cost(floss, interval(days(200), []));
-    expect(media).toEqual([{ medium: 'floss-loose', perYear: expect.any(Number), because: 'calendar' }]);
+    expect(media).toMatchObject([{ medium: 'floss-loose', because: 'calendar', everyS: flossLifeS }]);
     expect(media[0]!.perYear).toBeCloseTo((YEAR_S / flossLifeS) * areaM2 * 0.05 * flossPrice, 9);
   });
 
   it('replaces floss as often as it clogs where that is sooner', () => {
     const { media, mediaPerYear } = cost(floss, interval(days(5), ['basket-1/1']));
-    expect(media[0]).toMatchObject({ because: 'clogs' });
+    expect(media[0]).toMatchObject({ because: 'clogs', everyS: days(5) });
     expect(mediaPerYear).toBeCloseTo(73 * areaM2 * 0.05 * flossPrice, 9);
+  });
+
+  it('replaces floss by the calendar where it clogs only after its life', () => {
+    const late = cost(floss, interval(flossLifeS + days(1), ['basket-1/1']));
+    expect(late.media).toMatchObject([{ because: 'calendar', everyS: flossLifeS }]);
+  });
+
+  const carbon = oneBasket([['carbon-granular-2mm', 50]]);
+  const fullAfter = (lastsS: number): readonly ChemicalState[] => [
+    {
+      bed: 'basket-1/1',
+      substance: 'dissolved-organics',
+      capacityKg: 0.01,
+      openFraction: 1,
+      takenFraction: 0.5,
+      lastsS,
+    },
+  ];
+
+  it('replaces carbon when it is full, or by the calendar where that is sooner or it never fills', () => {
+    const lifeS = carbon.media['carbon-granular-2mm']!.lifeS!.value;
+    const replaced = (lastsS: number) => cost(carbon, interval(days(200), []), fullAfter(lastsS)).media;
+    expect(replaced(days(3))).toMatchObject([{ because: 'full', everyS: days(3) }]);
+    expect(replaced(2 * lifeS)).toMatchObject([{ because: 'calendar', everyS: lifeS }]);
+    expect(replaced(Infinity)).toMatchObject([{ because: 'calendar', everyS: lifeS }]);
+  });
+
+  it('rinses carbon that clogs, and does not replace it for that', () => {
+    const clogged = cost(carbon, interval(days(2), ['basket-1/1']), fullAfter(days(9)));
+    expect(clogged.media).toMatchObject([{ because: 'full', everyS: days(9) }]);
   });
 
   it('takes the user’s own price before the placeholder', () => {
@@ -67,7 +101,7 @@ describe('running cost', () => {
     expect(cost(model, interval(days(5), ['basket-1/1', 'basket-1/2'])).media).toEqual([]);
   });
 
-  it('adds up beds of one medium', () => {
+  it('has a line for each bed of one medium', () => {
     const twice = oneBasket([
       ['floss-loose', 50],
       ['foam-20ppi', 20],
@@ -75,7 +109,7 @@ describe('running cost', () => {
     ]);
     const once = cost(floss, interval(days(200), [])).mediaPerYear;
     const { media, mediaPerYear } = cost(twice, interval(days(200), []));
-    expect(media).toHaveLength(1);
+    expect(media.map(({ bed }) => bed)).toEqual(['basket-1/3', 'basket-1/1']);
     expect(mediaPerYear / once).toBeCloseTo(2, 12);
   });
 

@@ -18,9 +18,9 @@ export const chemicalLines = ({ assessment, model }: AssessedJob, print: Print):
 export const costSentence = ({ assessment }: AssessedJob): string => {
   const { currency, perYear, energyPerYear, energyJPerYear, mediaPerYear, pricePerYear } = assessment.cost;
   const sum = (value: number): string => `${Math.round(value)} ${currency}`;
-  const clogged = assessment.cost.media.some((line) => line.because === 'clogs');
-  const doubt = clogged
-    ? ` Media that are replaced because they clog cost as the interval says, ${intervalDoubt}.`
+  const worn = assessment.cost.media.some((line) => line.because !== 'calendar');
+  const doubt = worn
+    ? ` Media that are replaced because they clog or are full cost as those times say, ${intervalDoubt}.`
     : '';
   return `Running it costs ${sum(perYear)} a year: electricity ${sum(energyPerYear)} (${Math.round(energyJPerYear / 3.6e6)} kWh), media ${sum(mediaPerYear)}, price spread over its life ${sum(pricePerYear)}.${doubt}`;
 };

@@ -4,8 +4,9 @@ import { z } from 'zod';
 import type { AssessedJob } from '../assessJob.ts';
 import { assumedSchema, toAssumed } from './assumed.ts';
 import { claimSchema, toClaims } from './claims.ts';
+import { costSchema, toCost } from './cost.ts';
 import { effectSchema, toEffect } from './effect.ts';
-import { figure, figureSchema, money } from './figures.ts';
+import { figure, figureSchema } from './figures.ts';
 
 const carriesSchema = z.strictObject({
   day: figureSchema.meta({ description: 'Days since every bed was cleaned.' }),
@@ -102,14 +103,7 @@ export const assessmentSchema = z.strictObject({
       description:
         'Chemical beds on day 60 after cleaning, or the day asked for; capacities as N, P, C or CaCO3.',
     }),
-  cost: z.strictObject({
-    perYear: figureSchema,
-    energy: figureSchema,
-    energyPerYear: figureSchema,
-    mediaPerYear: figureSchema,
-    pricePerYear: figureSchema,
-    media: z.array(z.strictObject({ medium: z.string(), perYear: figureSchema, because: z.string() })),
-  }),
+  cost: costSchema,
   tests: z.array(
     z.strictObject({
       id: z.string(),
@@ -221,18 +215,6 @@ const toChemical = ({ chemical }: Assessment): AssessmentResult['chemical'] =>
     taken: figure(takenFraction, '1'),
     ...(Number.isFinite(lastsS) ? { lasts: figure(lastsS, 'd') } : {}),
   }));
-
-const toCost = ({ cost }: Assessment): AssessmentResult['cost'] => {
-  const perYear = `${cost.currency}/a`;
-  return {
-    perYear: money(cost.perYear, perYear),
-    energy: figure(cost.energyJPerYear, 'kWh/a'),
-    energyPerYear: money(cost.energyPerYear, perYear),
-    mediaPerYear: money(cost.mediaPerYear, perYear),
-    pricePerYear: money(cost.pricePerYear, perYear),
-    media: cost.media.map((line) => ({ ...line, perYear: money(line.perYear, perYear) })),
-  };
-};
 
 const TEST_UNITS = { 'timed-volume': 'L/h', power: 'W', 'shutoff-head': 'm', displacement: 'L' } as const;
 

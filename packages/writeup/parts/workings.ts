@@ -88,13 +88,15 @@ const bedsTable = (writer: Writer): readonly Block[] => {
   ];
 };
 
-/** Cost lines that hang on clogging or the calendar. */
+/** What each bed that is replaced costs, how often it is, and what decides that. */
 const mediaCosts = (writer: Writer): readonly Block[] => {
-  const { model, assessment } = lastState(writer.source);
-  const items = assessment.cost.media.map(({ medium, perYear, because }) =>
+  const state = lastState(writer.source);
+  const { cost } = state.assessment;
+  const items = cost.media.map(({ bed, perYear, because, everyS }) =>
     writer.say(`cost.media.${because}`, {
-      medium: { name: model.media[medium]!.name },
-      cost: money(perYear, assessment.cost.currency),
+      bed: placeIn(writer, state, bed),
+      cost: money(perYear, cost.currency),
+      time: duration(everyS),
     }),
   );
   return items.length === 0 ? [] : [{ kind: 'list', id: 'media-costs', items }];

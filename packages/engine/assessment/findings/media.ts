@@ -87,19 +87,17 @@ export const replacedOften: FindingRule = {
   id: 'replaced-often',
   look(context): readonly Sighting[] {
     const { assessment, model } = context;
-    const { cleaning } = assessment;
-    if (cleaning.beyond || cleaning.timeS > OFTEN_S) return [];
-    return assessment.beds.flatMap((bed) => {
-      const medium = mediumOf(context, bed.medium);
-      if (medium.care !== 'replace' || !cleaning.cleanedEachTime.includes(bed.id)) return [];
-      const line = assessment.cost.media.find((one) => one.medium === bed.medium);
-      const evidence = { medium: nameOf(medium), often: quantity(cleaning.timeS, 'time') };
-      const { currency } = assessment.cost;
-      const says = line
-        ? said('fault.replaced-often.at-cost', { ...evidence, cost: Math.round(line.perYear), currency })
-        : said('fault.replaced-often', evidence);
-      const cured = model.media[WASHABLE] ? { cured: changeBed(model, bed.id, { medium: WASHABLE }) } : {};
-      return [{ place: bed.id, says, cure: said('cure.replaced-often'), ...cured }];
+    const { currency, media } = assessment.cost;
+    const often = media.filter(({ because, everyS }) => because === 'clogs' && everyS <= OFTEN_S);
+    return often.map(({ bed, medium, everyS, perYear }) => {
+      const says = said('fault.replaced-often', {
+        medium: nameOf(mediumOf(context, medium)),
+        often: { spanS: everyS },
+        cost: Math.round(perYear),
+        currency,
+      });
+      const cured = model.media[WASHABLE] ? { cured: changeBed(model, bed, { medium: WASHABLE }) } : {};
+      return { place: bed, says, cure: said('cure.replaced-often'), ...cured };
     });
   },
 };
@@ -143,8 +141,8 @@ export const fullEarly: FindingRule = {
       if (lastsS > 0.5 * due) return [];
       const evidence = {
         medium: nameOf(medium),
-        lasts: quantity(lastsS, 'time'),
-        due: quantity(due, 'time'),
+        lasts: { spanS: lastsS },
+        due: { spanS: due },
         share: { share: openFraction },
       };
       return [{ place: bed, ...saysAndCure('full-before-replaced', evidence), severity: 'slight' }];

@@ -20,14 +20,13 @@ export const faultSentences: Readonly<Record<string, string>> = {
   'fault.dead-chamber': 'The {volume} of {chamber} hold no media.',
   'fault.no-mechanical': 'There is no mechanical medium in the filter.',
   'fault.no-biological': 'There is no biological medium in the filter.',
-  'fault.replaced-often': 'The bed of {medium} clogs and has to be replaced about every {often}.',
-  'fault.replaced-often.at-cost':
+  'fault.replaced-often':
     'The bed of {medium} clogs and has to be replaced about every {often}, which costs about {cost} {currency} a year.',
   'fault.ammonium-in-salt-water':
     'A bed of {medium} holds no ammonium in salted water and gives back what it has taken.',
   'fault.softener-in-hard-water': 'A bed of {medium} hardly moves water of {alkalinity}.',
   'fault.full-before-replaced':
-    'The bed of {medium} is full after {lasts} and due only after {due}; dirt leaves {share} of it open.',
+    'The bed of {medium} is full after {lasts}, and has to be replaced then and not after the {due} that are usual; dirt leaves {share} of it open.',
   'fault.dirt-in-biological-bed':
     'The bed of {medium} holds {dirt} of the caught dirt, and organic carbon leaves its bacteria {rate} of their rate.',
   'fault.hose-too-long': "The {hose}, {length} of {bore} bore, takes {share} of the pump's head.",
@@ -103,7 +102,7 @@ export const cureSentences: Readonly<Record<string, string>> = {
   'cure.replaced-often': 'Use washable foam in its place, or put coarser media ahead of it.',
   'cure.ammonium-in-salt-water': 'Take it out.',
   'cure.softener-in-hard-water': 'Take it out, or soften the water first.',
-  'cure.full-before-replaced': 'Use more of it, or replace it sooner, behind the other media.',
+  'cure.full-before-replaced': 'Use more of it, behind the other media.',
   'cure.dirt-in-biological-bed': 'Catch more ahead of it: a finer or deeper mechanical bed.',
   'cure.hose-too-long': 'Shorten it; shown here for {length}.',
   'cure.hose-kinked': 'Lay the hose in wide bends without kinks.',

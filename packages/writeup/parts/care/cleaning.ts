@@ -1,6 +1,6 @@
 import { sectionDrawing } from '@fettle/drawing/sectionDrawing.ts';
 import type { Theme } from '@fettle/drawing/tokens.ts';
-import type { BedState } from '@fettle/engine/assessment/assessment.ts';
+import type { BedState, Replacement } from '@fettle/engine/assessment/assessment.ts';
 import { handlingKind } from '@fettle/engine/planning/handling.ts';
 import type { Block } from '../../content/document.ts';
 import { cautionBlocks, mediaCautions } from '../cautions.ts';
@@ -10,46 +10,45 @@ import { heading, lastState, paragraph, placeIn, type Writer } from '../writer.t
 import { ownersFlow } from './jug.ts';
 import { CLEAN_AT } from './jugTimes.ts';
 
-const isReplaced = (writer: Writer, { medium: id }: BedState): boolean => {
-  const medium = lastState(writer.source).model.media[id]!;
-  return medium.care === 'replace' || medium.stage === 'chemical';
+const replacementOf = (writer: Writer, { id }: BedState): Replacement | undefined =>
+  lastState(writer.source).assessment.replaced.find(({ bed }) => bed === id);
+
+/** Whether a bed is cleaned, or replaced because it clogs, at each cleaning, and not replaced before. */
+const isEachTime = (writer: Writer, bed: BedState): boolean => {
+  const { assessment } = lastState(writer.source);
+  const { cleanedEachTime, timeS } = assessment.cleaning;
+  const { everyS = Infinity } = replacementOf(writer, bed) ?? {};
+  return hasInterval(assessment) && cleanedEachTime.includes(bed.id) && timeS <= everyS;
 };
 
-/** What is done to a bed: replaced, pressed out where it gives way, rinsed where it is hard, or swished. */
-const careText = (writer: Writer, bed: BedState): string => {
-  if (isReplaced(writer, bed)) return writer.say('care.replace');
-  if (bed.stage !== 'mechanical') return writer.say('care.swish');
+/** How a bed is cleaned: pressed out where it gives way, rinsed where it is hard, or swished. */
+const cleanedText = (writer: Writer, bed: BedState): string => {
+  if (bed.stage === 'biological') return writer.say('care.swish');
   const { form } = lastState(writer.source).model.media[bed.medium]!;
   return writer.say(form === 'foam' || form === 'fibre' ? 'care.press' : 'care.rinse');
 };
 
-/** Time after which a bed is replaced whatever its state: its life is over, or it has taken up what it can, s. */
-const endOf = (writer: Writer, bed: BedState): number => {
-  const { model, assessment } = lastState(writer.source);
-  const life = model.media[bed.medium]!.lifeS?.value ?? Infinity;
-  return Math.min(life, assessment.chemical.find((one) => one.bed === bed.id)?.lastsS ?? Infinity);
+/** What is done to a bed: replaced, cleaned, or cleaned each time and replaced in the end. */
+const careText = (writer: Writer, bed: BedState): string => {
+  const replacement = replacementOf(writer, bed);
+  if (replacement === undefined) return cleanedText(writer, bed);
+  return replacement.because !== 'clogs' && isEachTime(writer, bed)
+    ? writer.say('care.clean-then-replace', { clean: cleanedText(writer, bed) })
+    : writer.say('care.replace');
 };
 
-/** Whether a bed is cleaned at each cleaning, and not replaced before. */
-const isEachTime = (writer: Writer, bed: BedState): boolean => {
-  const { assessment } = lastState(writer.source);
-  const { cleanedEachTime, timeS } = assessment.cleaning;
-  return hasInterval(assessment) && cleanedEachTime.includes(bed.id) && timeS < endOf(writer, bed);
-};
-
-/** When a bed wants it: by its clogging or by its end, whichever comes first; else by its looks. */
+/** When a bed wants it, and what decides that: each cleaning, its end, both of them, or its looks. */
 const whenText = (writer: Writer, bed: BedState): string => {
   const { cleaning } = lastState(writer.source).assessment;
-  const endS = endOf(writer, bed);
-  const eachTime = isEachTime(writer, bed);
-  const texts = [
-    ...(eachTime ? [writer.say('care.each-time', { interval: duration(cleaning.timeS) })] : []),
-    // What is new at each cleaning does not get old.
-    ...(Number.isFinite(endS) && !(eachTime && isReplaced(writer, bed))
-      ? [writer.say('care.after', { time: duration(endS) })]
-      : []),
-  ];
-  return texts.length === 0 ? writer.say('care.when-dirty') : texts.join('; ');
+  const replacement = replacementOf(writer, bed);
+  const ends =
+    replacement === undefined
+      ? undefined
+      : writer.say(`care.ends.${replacement.because}`, { time: duration(replacement.everyS) });
+  if (replacement?.because === 'clogs') return ends ?? '';
+  if (!isEachTime(writer, bed)) return ends ?? writer.say('care.when-dirty');
+  const each = writer.say('care.each-time', { interval: duration(cleaning.timeS) });
+  return ends === undefined ? each : writer.say('care.each-time-then', { each, ends });
 };
 
 /** Whether the jug shows that it is time, or the calendar must: a gap may carry the water past a full bed. */

@@ -31,7 +31,11 @@ export const careSentences: Readonly<Record<string, string>> = {
   'care.swish': 'swish in tank water, no more',
   'care.replace': 'replace',
   'care.each-time': 'at each cleaning, after about {interval}',
-  'care.after': 'after {time}, whatever it looks like',
+  'care.clean-then-replace': '{clean}; in the end replace',
+  'care.ends.clogs': 'at each cleaning, after about {time}: it clogs and cannot be rinsed',
+  'care.ends.full': 'after about {time}: it has taken up by then what it can',
+  'care.ends.calendar': 'after {time}, whatever it looks like',
+  'care.each-time-then': 'clean {each}; replace {ends}',
   'care.when-dirty': 'only when dirt shows, and then on another day than the others',
   'care.jug-decides': 'The jug decides, not the calendar.',
   'care.calendar-decides':

@@ -51,8 +51,10 @@ export const figureSentences: Readonly<Record<string, string>> = {
   'cost.price': 'price of the filter, spread over its life',
   'cost.total': 'together',
   'cost.tariff': 'At the tariff and prices of the job, else at placeholders (from memory).',
-  'cost.media.clogs': '{medium}: {cost} a year, replaced because it clogs.',
-  'cost.media.calendar': '{medium}: {cost} a year, replaced by the calendar.',
+  'cost.media.clogs': '{bed}: {cost} a year, replaced about every {time}, whenever it is clogged.',
+  'cost.media.full':
+    '{bed}: {cost} a year, replaced about every {time}, whenever it has taken up what it can.',
+  'cost.media.calendar': '{bed}: {cost} a year, replaced every {time} by the calendar.',
 
   'heading.claims': 'What the maker says',
   'table.claims': 'Claims, verbatim, held against themselves and against what was measured or computed',

@@ -30,7 +30,12 @@ export const careSentences: Readonly<Record<string, string>> = {
   'care.swish': 'in Beckenwasser schwenken, mehr nicht',
   'care.replace': 'ersetzen',
   'care.each-time': 'bei jeder Reinigung, Abstand etwa {interval}',
-  'care.after': '{time} nach dem Einsetzen, gleich wie es aussieht',
+  'care.clean-then-replace': '{clean}; am Ende ersetzen',
+  'care.ends.clogs':
+    'bei jeder Reinigung, Abstand etwa {time}: Es setzt sich zu und lässt sich nicht auswaschen',
+  'care.ends.full': 'etwa {time} nach dem Einsetzen: Mehr kann es nicht aufnehmen',
+  'care.ends.calendar': '{time} nach dem Einsetzen, gleich wie es aussieht',
+  'care.each-time-then': 'reinigen {each}; ersetzen {ends}',
   'care.when-dirty': 'nur wenn Schmutz zu sehen ist, und dann an einem anderen Tag als die anderen',
   'care.jug-decides': 'Das Gefäß entscheidet, nicht der Kalender.',
   'care.calendar-decides':

@@ -52,8 +52,9 @@ export const figureSentences: Readonly<Record<string, string>> = {
   'cost.total': 'zusammen',
   'cost.tariff':
     'Zu Stromtarif und Preisen des Auftrags, sonst zu Platzhaltern (im Fach bekannt, nicht nachgeschlagen).',
-  'cost.media.clogs': '{medium}: {cost} im Jahr, ersetzt wegen Verstopfung.',
-  'cost.media.calendar': '{medium}: {cost} im Jahr, ersetzt nach dem Kalender.',
+  'cost.media.clogs': '{bed}: {cost} im Jahr, ersetzt etwa alle {time}, sobald es sich zugesetzt hat.',
+  'cost.media.full': '{bed}: {cost} im Jahr, ersetzt etwa alle {time}, sobald es nichts mehr aufnimmt.',
+  'cost.media.calendar': '{bed}: {cost} im Jahr, ersetzt alle {time} nach dem Kalender.',
 
   'heading.claims': 'Was der Hersteller angibt',
   'table.claims': 'Angaben im Wortlaut, verglichen mit sich selbst und mit Gemessenem oder Gerechnetem',

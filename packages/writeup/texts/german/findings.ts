@@ -21,14 +21,13 @@ export const faultSentences: Readonly<Record<string, string>> = {
   'fault.dead-chamber': 'Die {volume} von {chamber} enthalten keine Medien.',
   'fault.no-mechanical': 'Im Filter fehlt ein mechanisches Medium.',
   'fault.no-biological': 'Im Filter fehlt ein biologisches Medium.',
-  'fault.replaced-often': 'Die Schicht „{medium}“ setzt sich zu und muss etwa alle {often} ersetzt werden.',
-  'fault.replaced-often.at-cost':
+  'fault.replaced-often':
     'Die Schicht „{medium}“ setzt sich zu und muss etwa alle {often} ersetzt werden; das kostet etwa {cost} {currency} im Jahr.',
   'fault.ammonium-in-salt-water':
     'In gesalzenem Wasser hält „{medium}“ kein Ammonium und gibt das aufgenommene wieder ab.',
   'fault.softener-in-hard-water': '„{medium}“ bewirkt bei Wasser mit {alkalinity} kaum etwas.',
   'fault.full-before-replaced':
-    'Die Schicht „{medium}“ ist nach {lasts} erschöpft und erst nach {due} fällig; der Schmutz lässt {share} davon offen.',
+    'Die Schicht „{medium}“ ist nach kurzer Zeit erschöpft ({lasts}) und dann zu ersetzen, nicht erst nach der üblichen ({due}); der Schmutz lässt {share} davon offen.',
   'fault.dirt-in-biological-bed':
     'In der Schicht „{medium}“ liegen {dirt} des zurückgehaltenen Schmutzes; der organische Kohlenstoff lässt ihren Bakterien {rate} ihrer Leistung.',
   'fault.hose-too-long':
@@ -109,7 +108,7 @@ export const cureSentences: Readonly<Record<string, string>> = {
   'cure.replaced-often': 'Auswaschbaren Schaumstoff an seine Stelle setzen oder gröbere Medien davor legen.',
   'cure.ammonium-in-salt-water': 'Herausnehmen.',
   'cure.softener-in-hard-water': 'Herausnehmen oder das Wasser vorher enthärten.',
-  'cure.full-before-replaced': 'Mehr davon nehmen oder früher ersetzen, hinter den anderen Medien.',
+  'cure.full-before-replaced': 'Mehr davon nehmen, hinter den anderen Medien.',
   'cure.dirt-in-biological-bed': 'Davor mehr zurückhalten: eine feinere oder dickere mechanische Schicht.',
   'cure.hose-too-long': 'Kürzen; hier gerechnet für {length}.',
   'cure.hose-kinked': 'Den Schlauch in weiten Bögen ohne Knick verlegen.',
