@@ -1,4 +1,8 @@
+import { fedSaid } from '@fettle/engine/assessment/fedSaid.ts';
+import type { Model } from '@fettle/engine/model/model.ts';
 import { printSpan } from '@fettle/engine/quantities/printShort.ts';
+import { engineEnglish } from '@fettle/engine/wording/english/english.ts';
+import { word } from '@fettle/engine/wording/word.ts';
 
 const DAY_S = 86_400;
 
@@ -10,6 +14,10 @@ export const figures = (value: number, count: number): string => {
 
 /** Dry feed a day in grams, in both systems: nobody weighs fish food in ounces. */
 export const feedText = (kgPerS: number): string => `${figures(kgPerS * 1000 * DAY_S, 3)} g/d`;
+
+/** The feed that the tank gets, with what it is worth where nobody stated it. */
+export const fedText = (model: Model): string =>
+  word(fedSaid(model), { language: engineEnglish, units: 'metric' });
 
 /** A cleaning interval: two figures are more than it is known to. */
 export const intervalText = (timeS: number, beyond: boolean): string =>

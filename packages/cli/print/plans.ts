@@ -3,7 +3,7 @@ import type { Model } from '@fettle/engine/model/model.ts';
 import type { Plan, Plans } from '@fettle/engine/planning/plan.ts';
 import { cautionsOf, stepsOf } from '@fettle/engine/planning/steps.ts';
 import { printDay } from '@fettle/engine/quantities/printShort.ts';
-import { feedText, intervalText } from '@fettle/workflows/amounts.ts';
+import { fedText, feedText, intervalText } from '@fettle/workflows/amounts.ts';
 import { type Print, printer, share } from '@fettle/workflows/printing.ts';
 import { orderSays } from '@fettle/workflows/results/plans.ts';
 import type { Output } from '../output.ts';
@@ -12,10 +12,9 @@ import { heading, labelled, table, wrap } from './layout.ts';
 /** What the tank gets against what the filter carries: why a plan is wanted at all. */
 const need = ({ asFound }: Plans, model: Model): string => {
   const carried = asFound.carries.day.feedKgPerS;
-  const fed = model.tank.feedKgPerS;
-  const enough = carried >= fed ? 'enough' : 'too little';
+  const enough = carried >= model.tank.feedKgPerS ? 'enough' : 'too little';
   return wrap(
-    `The tank gets ${feedText(fed)} of feed; as found the filter carries ${feedText(carried)} on ${printDay(asFound.carries.day.dayS)} after cleaning: ${enough}.`,
+    `The tank gets ${fedText(model)} of feed; cleaned, and packed as before, the filter carries ${feedText(carried)} on ${printDay(asFound.carries.day.dayS)} after cleaning: ${enough}.`,
   );
 };
 

@@ -1,8 +1,8 @@
-import { boundBy } from '@fettle/engine/assessment/boundBy.ts';
+import { boundByAndWhy } from '@fettle/engine/assessment/boundBy.ts';
 import { intervalEnd } from '@fettle/engine/assessment/intervalEnd.ts';
 import { familyById } from '@fettle/engine/families/families.ts';
 import { printDay } from '@fettle/engine/quantities/printShort.ts';
-import { feedText, intervalDoubt, intervalText } from '../amounts.ts';
+import { fedText, feedText, intervalDoubt, intervalText } from '../amounts.ts';
 import type { AssessedJob } from '../assessJob.ts';
 import type { Print } from '../printing.ts';
 
@@ -19,7 +19,7 @@ const carriesSentence = ({ assessment, model }: AssessedJob, print: Print): stri
   const fed = model.tank.feedKgPerS;
   const against = day.feedKgPerS >= fed ? 'which is enough for' : 'which is less than';
   const flow = print(day.flowM3PerS, 'flow');
-  return `On ${printDay(day.dayS)} after every bed was cleaned, nothing cleaned between, ${flow} still flows and it carries ${feedText(day.feedKgPerS)} of dry feed, ${against} the ${feedText(fed)} that the tank gets: ${volumes}. It is bound ${boundBy(day.bindingLimit)}. Clean it carries ${feedText(clean.feedKgPerS)}.`;
+  return `On ${printDay(day.dayS)} after every bed was cleaned, nothing cleaned between, ${flow} still flows and it carries ${feedText(day.feedKgPerS)} of dry feed, ${against} the ${fedText(model)} that the tank gets: ${volumes}. It is bound ${boundByAndWhy(day.bindingLimit)}. Clean it carries ${feedText(clean.feedKgPerS)}.`;
 };
 
 const cleaningSentence = ({ assessment, model }: AssessedJob): string => {

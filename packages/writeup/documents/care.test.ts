@@ -58,20 +58,41 @@ describe('the care plan', () => {
           if (care === 'replace') expect(when?.split(';'), `${name} ${state}: ${when}`).toHaveLength(1);
   });
 
+  it('replaces media at the time by which their cost is reckoned', () => {
+    const says = (name: (typeof demoNames)[number], id: string) => {
+      const sheet = writeUpDocument(demoSource(name), { name: 'sheet', theme: 'print' });
+      const costs = sheet.blocks.find((one) => one.id === id);
+      return costs?.kind === 'list' ? costs.items : [];
+    };
+    for (const name of ['tall-drum', 'two-halves', 'everything-wrong'] as const) {
+      const care = rowsOf(careOf(demoSource(name)), 'care-beds').filter(([, what]) =>
+        what?.includes('replace'),
+      );
+      const costs = says(name, 'media-costs');
+      expect(costs.length).toBe(care.length);
+      for (const [bed, , when] of care) {
+        const [, time] = /, replaced (?:about )?every ([\d.]+ \w+?)s?[ ,]/.exec(
+          costs.find((cost) => cost.startsWith(`${bed}:`)) ?? '',
+        )!;
+        expect(when, `${name} ${bed}`).toContain(time);
+      }
+    }
+  });
+
   it('dates the water tests from the day of return, and leaves the dates open where none is known', () => {
     const dated = rowsOf(careOf(demoSource('tall-drum')), 'water-tests');
     expect(dated.map(([day, date]) => [day, date])).toEqual([
-      ['1', '2026-11-21'],
-      ['3', '2026-11-23'],
-      ['5', '2026-11-25'],
-      ['7', '2026-11-27'],
-      ['14', '2026-12-04'],
+      ['1', '21 November 2026'],
+      ['3', '23 November 2026'],
+      ['5', '25 November 2026'],
+      ['7', '27 November 2026'],
+      ['14', '4 December 2026'],
     ]);
     const undated = rowsOf(careOf(demoSource('corner-box')), 'water-tests');
     expect(undated.map(([, date]) => date)).toEqual(['', '', '', '', '']);
     const document = demoDocument('tall-drum');
     const late = sourceOf({ ...document, asLeft: { packing: document.packing, day: '2026-12-30' } });
-    expect(rowsOf(careOf(late), 'water-tests')[0]?.[1]).toBe('2026-12-31');
+    expect(rowsOf(careOf(late), 'water-tests')[0]?.[1]).toBe('31 December 2026');
   });
 
   it('counts days over the ends of months and years', () => {

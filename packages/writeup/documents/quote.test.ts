@@ -82,7 +82,7 @@ describe('the quote', () => {
     const approved = quoteOf(withQuote({ labour }, { approval }));
     expect(block(approved, 'quote-approval-blanks')).toBeUndefined();
     expect(textOf(approved, 'quote-approved')).toBe(
-      'Approved on 2026-11-06 by the owner. Said: by telephone. Agreed to: 59.50 GBP.',
+      'Approved on 6 November 2026 by the owner. Said: by telephone. Agreed to: 59.50 GBP.',
     );
     const other = quoteOf(withQuote({ labour }, { approval: { ...approval, amount: '50 GBP' } }));
     expect(textOf(other, 'quote-approved')).toContain('another sum');
@@ -91,7 +91,7 @@ describe('the quote', () => {
   it('says how long it holds, what is warranted, and that work may end the maker’s warranty', () => {
     const document = quoteOf(withQuote({ labour, validUntil: '2026-12-12', warranty: '6 months on seals' }));
     expect(textOf(document, 'quote-validity')).toBe(
-      'It holds until 2026-12-12. Warranty on this work: 6 months on seals.',
+      'It holds until 12 December 2026. Warranty on this work: 6 months on seals.',
     );
     expect(textOf(document, 'quote-maker')).toContain('may end the maker’s warranty');
     expect(textOf(quoteOf(withQuote({ labour })), 'quote-validity')).toContain('No last day is stated');

@@ -5,7 +5,7 @@ import { quoteLinesPart, totalsOf } from '../parts/quote/lines.ts';
 import { optionsPart } from '../parts/quote/options.ts';
 import { approvalPart, termsPart } from '../parts/quote/terms.ts';
 import { familyName, filterName } from '../parts/summary.ts';
-import { paragraph, tense, type Writer } from '../parts/writer.ts';
+import { dayIn, paragraph, tense, type Writer } from '../parts/writer.ts';
 import { documentOf } from './frame.ts';
 
 const leadSentence = (writer: Writer): string => {
@@ -29,7 +29,7 @@ export const quoteDocument = (writer: Writer): Document => {
     subtitle:
       quote?.day === undefined
         ? writer.say('quote.subtitle', { family })
-        : writer.say('quote.subtitle.of', { family, day: quote.day }),
+        : writer.say('quote.subtitle.of', { family, day: dayIn(writer, quote.day) }),
     description: writer.say('quote.description', { filter: filterName(writer) }),
     blocks: [
       ...paragraph('quote-lead', [leadSentence(writer)], 'lead'),

@@ -8,8 +8,10 @@ import { fieldFacts, inner } from '@fettle/job/schema/fields.ts';
 import { jobSchema } from '@fettle/job/schema/job.ts';
 import { schemaAt } from '@fettle/job/schema/walk.ts';
 import type { Block } from '../content/document.ts';
-import { share } from './quantities.ts';
+import { duration, share } from './quantities.ts';
 import { lastState, type Writer } from './writer.ts';
+
+const YEAR_S = 365 * 86_400;
 
 /** An assumed value with its doubt, as a fact. */
 const givenFact = (writer: Writer, { value, unit, doubt }: Given): Fact => {
@@ -23,6 +25,7 @@ const givenFact = (writer: Writer, { value, unit, doubt }: Given): Fact => {
       currency: price[1],
     };
   if (unit === 'yes or no') return writer.say(value === 0 ? 'given.no' : 'given.yes');
+  if (unit === 'a') return duration(value * YEAR_S);
   if (unit === '1/s')
     return writer.say('given.a-week', { share: share(Number((value * 7 * 86_400).toPrecision(3))) });
   return unit === '1' || unit === ''

@@ -1,3 +1,5 @@
+import { boundSaid } from '@fettle/engine/assessment/boundBy.ts';
+import { fedSaid } from '@fettle/engine/assessment/fedSaid.ts';
 import type { Fact } from '@fettle/engine/wording/said.ts';
 import type { Block } from '../content/document.ts';
 import { flows, hasInterval } from './interval.ts';
@@ -37,11 +39,11 @@ export const carriesPart = (writer: Writer): readonly Block[] => {
     ...paragraph('carries', [
       writer.say(`carries.${enough}`, {
         feed: feed(day.feedKgPerS),
-        fed: feed(model.tank.feedKgPerS),
+        fed: fedSaid(model),
         day: duration(day.dayS),
         clean: feed(clean.feedKgPerS),
       }),
-      writer.say('carries.bound', { by: writer.say(`bound.${day.bindingLimit}`) }),
+      writer.say('carries.bound', { by: boundSaid(day.bindingLimit) }),
     ]),
     {
       kind: 'table',

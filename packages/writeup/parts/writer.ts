@@ -5,6 +5,7 @@ import { type Fact, type Said, said } from '@fettle/engine/wording/said.ts';
 import { type Wording, word, wordFact } from '@fettle/engine/wording/word.ts';
 import type { Block } from '../content/document.ts';
 import type { AssessedState, WriteUpSource } from '../source.ts';
+import { typeset } from './typeset.ts';
 
 /** What every part is written with: the source, the language, and figures in both systems of units. */
 export interface Writer {
@@ -23,9 +24,9 @@ export const newWriter = (source: WriteUpSource, language: Language): Writer => 
   return {
     source,
     language,
-    say: (code, facts) => word(said(code, facts), wording),
-    fact: (fact) => wordFact(fact, wording),
-    name: (english) => nameIn(language, english),
+    say: (code, facts) => typeset(word(said(code, facts), wording)),
+    fact: (fact) => typeset(wordFact(fact, wording)),
+    name: (english) => typeset(nameIn(language, english)),
   };
 };
 

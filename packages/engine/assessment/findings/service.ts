@@ -1,5 +1,6 @@
 import { quantity } from '../../wording/facts.ts';
-import { said } from '../../wording/said.ts';
+import { boundSaid } from '../boundBy.ts';
+import { fedSaid } from '../fedSaid.ts';
 import { intervalEndSaid } from '../intervalEnd.ts';
 import { type FindingRule, type Sighting, saysAndCure } from './rule.ts';
 
@@ -19,10 +20,10 @@ export const fedTooMuch: FindingRule = {
     const { feedKgPerS } = context.model.tank;
     if (feedKgPerS <= carries.day.feedKgPerS) return [];
     const evidence = {
-      fed: quantity(feedKgPerS, 'mass-rate'),
-      carried: quantity(carries.day.feedKgPerS, 'mass-rate'),
+      fed: fedSaid(context.model),
+      carried: { ...quantity(carries.day.feedKgPerS, 'mass-rate'), digits: 2 },
       day: dayNumber(carries.day.dayS),
-      bound: said(`bound.${carries.day.bindingLimit}`),
+      bound: boundSaid(carries.day.bindingLimit),
     };
     const severity = carries.day.feedKgPerS / feedKgPerS < 0.5 ? 'grave' : 'marked';
     return [{ place: 'tank', ...saysAndCure('fed-more-than-carried', evidence), severity }];

@@ -39,7 +39,7 @@ export const faultSentences: Readonly<Record<string, string>> = {
   'fault.flow-large':
     "The tank's water goes through {times} times an hour: strong current for still-water fish (common practice, no source).",
   'fault.fed-more-than-carried':
-    'The tank is fed {fed}; the filter alone carries {carried} on day {day} after cleaning (bound {bound}).',
+    'The tank is fed {fed}; the filter alone carries {carried} on day {day} after cleaning. It is bound {bound}.',
   'fault.oxygen-starved-outlet':
     'Water leaves the filter with {oxygen} of oxygen on day {day} after cleaning.',
   'fault.water-too-acid': 'At pH {pH} the bacteria work at half of their rate or less, whatever the media.',
@@ -66,11 +66,23 @@ export const faultSentences: Readonly<Record<string, string>> = {
 
   'bound.area': 'by the area open to bacteria',
   'bound.flow': 'by the flow',
-  'bound.oxygen': 'by the oxygen left in the water',
+  'bound.oxygen': 'by oxygen',
   'bound.alkalinity': 'by the water’s pH and alkalinity',
-  'bound.nitrite': 'by nitrite, the second step of the bacteria',
-  'bound.ammonia-toxicity': 'by un-ionized ammonia, at this pH',
+  'bound.nitrite': 'by nitrite',
+  'bound.ammonia-toxicity': 'by un-ionized ammonia',
   'bound.none': 'by nothing',
+  'bound.with-why': '{by}: {why}',
+  'bound.area.why': 'more of them have no room to live on the media',
+  'bound.flow.why': 'more water does not come past the bacteria',
+  'bound.oxygen.why': 'the bacteria use up what the water brings them',
+  'bound.alkalinity.why': 'the bacteria run short of carbonate',
+  'bound.nitrite.why':
+    'the bacteria that turn it into nitrate come to their limit before those that make it of ammonia',
+  'bound.ammonia-toxicity.why': 'at this pH what the bacteria leave of ammonia becomes harmful first',
+
+  'fed.stated': '{feed}',
+  'fed.assumed': '{feed} (assumed from its stock, within a factor of {factor})',
+  'fed.assumed-roughly': '{feed} (assumed from its stock)',
 
   'end.none': 'nothing has happened',
   'end.overflow': 'the {place} opens, and {share} of the clean flow is left at the tank',

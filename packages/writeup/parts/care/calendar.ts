@@ -2,7 +2,7 @@ import { handlingKind } from '@fettle/engine/planning/handling.ts';
 import type { JobDocument } from '@fettle/job/schema/job.ts';
 import type { Block } from '../../content/document.ts';
 import { cautionBlocks } from '../cautions.ts';
-import { heading, paragraph, type Writer } from '../writer.ts';
+import { dayIn, heading, paragraph, type Writer } from '../writer.ts';
 
 const DAY_S = 86_400;
 
@@ -28,7 +28,9 @@ export const waterTestsPart = (writer: Writer): readonly Block[] => {
     ...paragraph('care-tests', [
       writer.say('care.tests.why'),
       writer.say('care.tests.rise'),
-      day === undefined ? writer.say('care.tests.count') : writer.say('care.tests.dated', { day }),
+      day === undefined
+        ? writer.say('care.tests.count')
+        : writer.say('care.tests.dated', { day: dayIn(writer, day) }),
     ]),
     {
       kind: 'table',
@@ -42,7 +44,13 @@ export const waterTestsPart = (writer: Writer): readonly Block[] => {
         { head: writer.say('column.nitrite'), align: 'left' },
         { head: writer.say('column.done'), align: 'left', share: 1.6 },
       ],
-      rows: testDays.map((days) => [String(days), day === undefined ? '' : dayAfter(day, days), '', '', '']),
+      rows: testDays.map((days) => [
+        String(days),
+        day === undefined ? '' : dayIn(writer, dayAfter(day, days)),
+        '',
+        '',
+        '',
+      ]),
     },
   ];
 };

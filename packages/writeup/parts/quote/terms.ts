@@ -2,7 +2,7 @@ import { acceptedQuantity } from '@fettle/job/schema/fields.ts';
 import { approvalSchema } from '@fettle/job/schema/quote.ts';
 import type { Block } from '../../content/document.ts';
 import { money } from '../quantities.ts';
-import { ended, heading, paragraph, type Writer } from '../writer.ts';
+import { dayIn, ended, heading, paragraph, type Writer } from '../writer.ts';
 import { totalsOf } from './lines.ts';
 
 /** How long the quote holds, and what an alteration means for warranties. */
@@ -16,7 +16,7 @@ export const termsPart = (writer: Writer): readonly Block[] => {
         ? ''
         : until === undefined
           ? writer.say('quote.no-day')
-          : writer.say('quote.until', { day: until }),
+          : writer.say('quote.until', { day: dayIn(writer, until) }),
       quote?.warranty === undefined
         ? writer.say('quote.no-warranty')
         : writer.say('quote.warranty', { warranty: ended(quote.warranty) }),
@@ -34,7 +34,8 @@ export const termsPart = (writer: Writer): readonly Block[] => {
 const approvalSentences = (writer: Writer): readonly string[] => {
   const { approval } = writer.source.document;
   if (approval === undefined) return [];
-  const { day, by, how, amount, notes } = approval;
+  const { by, how, amount, notes } = approval;
+  const day = dayIn(writer, approval.day);
   const agreed =
     amount === undefined ? undefined : acceptedQuantity(approvalSchema.shape.amount, amount).value;
   const totals = totalsOf(writer);

@@ -72,7 +72,7 @@ export const careSentences: Readonly<Record<string, string>> = {
     'Zeigt sich überhaupt Ammoniak oder Nitrit, nicht mehr füttern, ein Viertel des Wassers wechseln und täglich messen, bis keines von beiden mehr zu sehen ist (gängige Praxis, ohne Quelle).',
   'care.tests.count': 'Die Tage zählen ab dem Tag, an dem er wieder im Becken läuft.',
   'care.tests.dated':
-    'Die Tage zählen ab {day}; läuft er an einem anderen Tag wieder im Becken, ab diesem zählen.',
+    'Die Tage zählen ab dem {day}; läuft er an einem anderen Tag wieder im Becken, ab diesem zählen.',
   'table.water-tests': 'Ammoniak und Nitrit, wie das Testbesteck sie zählt',
   'column.day': 'Tag',
   'column.date': 'Datum',

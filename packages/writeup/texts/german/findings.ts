@@ -42,7 +42,7 @@ export const faultSentences: Readonly<Record<string, string>> = {
   'fault.flow-large':
     'Das Beckenwasser läuft {times}-mal in der Stunde durch: starke Strömung für Fische aus stillem Wasser (gängige Praxis, ohne Quelle).',
   'fault.fed-more-than-carried':
-    'Das Becken erhält {fed} Futter; der Filter allein bewältigt am Tag {day} nach der Reinigung {carried} (begrenzt {bound}).',
+    'Das Becken erhält {fed} Futter; der Filter allein bewältigt am Tag {day} nach der Reinigung {carried}. Begrenzt wird er {bound}.',
   'fault.oxygen-starved-outlet':
     'Am Tag {day} nach der Reinigung verlässt das Wasser den Filter mit {oxygen} Sauerstoff.',
   'fault.water-too-acid':
@@ -71,11 +71,23 @@ export const faultSentences: Readonly<Record<string, string>> = {
 
   'bound.area': 'durch die Fläche, die den Bakterien offen steht',
   'bound.flow': 'durch den Durchfluss',
-  'bound.oxygen': 'durch den Sauerstoff, der im Wasser bleibt',
+  'bound.oxygen': 'durch Sauerstoff',
   'bound.alkalinity': 'durch pH und Karbonathärte des Wassers',
-  'bound.nitrite': 'durch Nitrit, den zweiten Schritt der Bakterien',
-  'bound.ammonia-toxicity': 'durch freies Ammoniak bei diesem pH',
+  'bound.nitrite': 'durch Nitrit',
+  'bound.ammonia-toxicity': 'durch freies Ammoniak',
   'bound.none': 'durch nichts',
+  'bound.with-why': '{by}: {why}',
+  'bound.area.why': 'Für mehr von ihnen ist auf den Medien kein Platz',
+  'bound.flow.why': 'Mehr Wasser kommt an den Bakterien nicht vorbei',
+  'bound.oxygen.why': 'Die Bakterien verbrauchen, was das Wasser ihnen bringt',
+  'bound.alkalinity.why': 'Den Bakterien fehlt Karbonat',
+  'bound.nitrite.why':
+    'Die Bakterien, die daraus Nitrat machen, kommen vor denen an ihre Grenze, die es aus Ammoniak machen',
+  'bound.ammonia-toxicity.why': 'Was die Bakterien davon übrig lassen, wird bei diesem pH zuerst schädlich',
+
+  'fed.stated': '{feed}',
+  'fed.assumed': '{feed} (nach dem Besatz angenommen, auf einen Faktor {factor} genau)',
+  'fed.assumed-roughly': '{feed} (nach dem Besatz angenommen)',
 
   'end.none': 'nichts ist geschehen',
   'end.overflow': '„{place}“ läuft über, und am Becken bleiben {share} des sauberen Durchflusses',

@@ -12,7 +12,7 @@ export const quoteSentences: Readonly<Record<string, string>> = {
     'Noch ist nichts mit Preisen versehen. Medien und Teile der geplanten Bestückung kosten {cost}; die Arbeit kommt hinzu.',
   'quote.lead.none.left':
     'Ein Angebot wurde nicht gemacht. Medien und Teile der Bestückung kosten {cost}; die Arbeit kommt hinzu.',
-  'quote.until': 'Es gilt bis {day}.',
+  'quote.until': 'Es gilt bis zum {day}.',
   'quote.no-day': 'Ein letzter Tag ist nicht genannt: nachfragen, ob es noch gilt.',
 
   'heading.quote-lines': 'Was angeboten wird',
