@@ -36,7 +36,7 @@ const wayEdges = (model: Model, layout: Layout): Edge[] => {
   const out =
     layout.weirs.length > 0
       ? layout.weirs.map((weir) => ({ id: weir.id, from: weir.from, to: undefined, beds: [] }))
-      : [{ id: 'pump', from: layout.outletSpace, to: undefined, beds: [] }];
+      : ['pump', 'pump:beside'].map((id) => ({ id, from: layout.outletSpace, to: undefined, beds: [] }));
   return [...chambers, ...passing, ...out];
 };
 

@@ -3,7 +3,7 @@ import type { Layout } from '../families/layout.ts';
 import type { Medium } from '../model/medium.ts';
 import type { Model } from '../model/model.ts';
 import type { CompiledNetwork } from '../network/compile.ts';
-import type { LinkRole } from './hydraulics/filterNetwork.ts';
+import type { LinkRole } from './hydraulics/networkDraft.ts';
 import type { WaterState } from './hydraulics/water.ts';
 
 /** A bed with what the models need of it, in the order in which the water meets it. */

@@ -5,9 +5,11 @@ import type { Compiled } from './compiled.ts';
 
 const YEAR_S = 365 * 86_400;
 
-/** Power drawn, W: as measured on the bench where it was, else as stated or assumed. */
+/** Power drawn, W, by all pumps that run: the first as measured where it was, else as stated or assumed. */
 export const powerW = (model: Model): number => {
-  return bestPowerTest(model)?.powerW ?? model.filter.pump.powerW;
+  const { pump, secondPump } = model.filter;
+  const second = secondPump?.running ? secondPump.pump.powerW : 0;
+  return (bestPowerTest(model)?.powerW ?? pump.powerW) + second;
 };
 
 const mediaCost = (compiled: Compiled, replaced: readonly Replacement[]): Cost['media'] =>

@@ -1,5 +1,6 @@
 import type { Doubt } from './figure.ts';
 import type { Medium } from './medium.ts';
+import type { Placing } from './placing.ts';
 
 /** The tank that the filter must serve, in SI units. */
 export interface Tank {
@@ -22,14 +23,22 @@ export interface Tank {
   readonly oxygenFraction: number;
   /** Air pressure, Pa. */
   readonly pressurePa: number;
+  /** Area of the water's surface, m²; absent where it is not known. */
+  readonly surfaceM2?: number;
+  /** Current that the weakest swimmers stand for long, m/s; a prior where left out. */
+  readonly standsCurrentMPerS?: number;
 }
 
-/** Pump: two points of the curve, or measured points (flow rising, head falling). */
+/**
+ * Pump: two points of the curve, or measured points (flow rising, head falling), drawn through as they are or, where
+ * there are three and the first has no flow, as the power form A − B·Q^C through them.
+ */
 export type PumpCurve =
   | { readonly kind: 'two-point'; readonly shutoffHeadM: number; readonly freeFlowM3PerS: number }
   | {
       readonly kind: 'points';
       readonly points: readonly { readonly flowM3PerS: number; readonly headM: number }[];
+      readonly form?: 'through' | 'power';
     };
 
 export interface Pump {
@@ -53,6 +62,36 @@ export interface HoseRun {
   readonly fittings: readonly string[];
   /** Extra loss of coils and kinks, in velocity heads of the hose. */
   readonly extraK: number;
+  /** Thickness of the film on its wall, m; none where left out. It takes bore and makes the wall rough. */
+  readonly filmM?: number;
+  /** Turns of the part that lies in a coil, and the coil's diameter at the hose's middle line, m. */
+  readonly coil?: { readonly turns: number; readonly diameterM: number };
+  /** Share of the bore's area that its worst kink leaves; absent where there is none. */
+  readonly kinkOpenFraction?: number;
+  /** Share of the quarter turn of its tap that is open; open where left out. */
+  readonly tapOpenFraction?: number;
+  /** Head that its check valve asks for before it opens, m; absent where there is none. */
+  readonly checkValveHeadM?: number;
+  /** Sine of the slope of its flattest falling stretch; hangs straight down where left out. */
+  readonly fallSlope?: number;
+}
+
+/** One of several outlets that the outlet hose parts into at its end. */
+export interface OutletBranch {
+  readonly run: HoseRun;
+  /** Height of a free outlet above the tank's surface, m; 0 where it is under water. */
+  readonly liftM: number;
+}
+
+/** A second pump on the same water. */
+export interface SecondPump {
+  readonly pump: Pump;
+  /** `beside`: between the same two places; `behind`: in the outlet hose, or where there is none behind the first. */
+  readonly place: 'beside' | 'behind';
+  /** False where it stands still and water runs through it, or back. */
+  readonly running: boolean;
+  /** Head that a check valve behind it asks for, m; absent where there is none. */
+  readonly checkValveHeadM?: number;
 }
 
 /** A bed as it lies in its chamber. */
@@ -84,6 +123,11 @@ export interface Filter {
   readonly outlet?: HoseRun;
   /** Height of the free outlet above the tank's surface, m; 0 where the outlet is under water. */
   readonly outletLiftM: number;
+  /** Outlets that the outlet hose parts into; none where it has one end of its own. */
+  readonly outletBranches?: readonly OutletBranch[];
+  readonly secondPump?: SecondPump;
+  /** Heights of hoses, housing and holes about the tank's surface; absent where nobody has measured any. */
+  readonly placing?: Placing;
   /** Thickness of the gap past each chamber where it differs from the family's own, m, by chamber id. */
   readonly chamberGapM: Readonly<Record<string, number>>;
   /** Price in the job's currency; absent where it is not known. */

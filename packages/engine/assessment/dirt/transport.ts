@@ -147,5 +147,7 @@ export const layDown = (
 /** Flow through the filter after a solve, m³/s. */
 export const filterFlow = (compiled: Compiled): number => {
   const { network } = compiled;
-  return network.flow[network.linkIndex.get('pump')!]!;
+  const beside = network.linkIndex.get('pump:beside');
+  const flow = network.flow[network.linkIndex.get('pump')!]!;
+  return beside === undefined ? flow : flow + network.flow[beside]!;
 };

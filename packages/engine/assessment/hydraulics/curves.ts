@@ -1,11 +1,11 @@
 import type { Model } from '../../model/model.ts';
 import { compileNetwork } from '../../network/compile.ts';
-import { evaluateLinks } from '../../network/evaluate.ts';
 import type { LinkLaw, NetworkSpec } from '../../network/links.ts';
 import { dropOf, flowOf, solveNetwork } from '../../network/solve.ts';
 import type { Assessment } from '../assessment.ts';
 import { layoutOf } from '../compile.ts';
 import { filterNetwork } from './filterNetwork.ts';
+import { pumpCurve } from './pumpCurve.ts';
 import { waterState } from './water.ts';
 
 /** A flow and the head that belongs to it. */
@@ -31,9 +31,21 @@ const START = 1e-4;
 /** The system is drawn no further above the pump's highest head than this. */
 const ABOVE_SHUTOFF = 1.15;
 
-const withPump = (spec: NetworkSpec, law: LinkLaw): NetworkSpec => ({
+const NOTHING: LinkLaw = { kind: 'resistance', linear: 0, quadratic: 0 };
+
+/** A network in which one pump can be put in the place of all that run. */
+interface System {
+  readonly spec: NetworkSpec;
+  readonly secondRuns: boolean;
+}
+
+const withPump = ({ spec, secondRuns }: System, law: LinkLaw): NetworkSpec => ({
   ...spec,
-  links: spec.links.map((link) => (link.id === 'pump' ? { ...link, law } : link)),
+  links: spec.links.flatMap((link) => {
+    if (link.id === 'pump') return [{ ...link, law }];
+    if (secondRuns && link.id.startsWith('pump:beside')) return [];
+    return [secondRuns && link.id === 'pump:behind' ? { ...link, law: NOTHING } : link];
+  }),
 });
 
 const compiledNetwork = (spec: NetworkSpec) => {
@@ -46,19 +58,13 @@ const compiledNetwork = (spec: NetworkSpec) => {
  * Where a pump that gives almost the same flow at any head would stand: on the system's curve, whatever the pump.
  * @param flowM3PerS what it would give without any head
  */
-const systemPoint = (spec: NetworkSpec, flowM3PerS: number, fallSPerM2: number): CurvePoint => {
+const systemPoint = (system: System, flowM3PerS: number, fallSPerM2: number): CurvePoint => {
   const shutoffHeadM = flowM3PerS * fallSPerM2;
   const net = compiledNetwork(
-    withPump(spec, { kind: 'pump', shutoffHeadM, coefficient: fallSPerM2, exponent: 1 }),
+    withPump(system, { kind: 'pump', shutoffHeadM, coefficient: fallSPerM2, exponent: 1 }),
   );
   solveNetwork(net);
   return { flowM3PerS: flowOf(net, 'pump'), headM: -dropOf(net, 'pump') };
-};
-
-/** Largest flow of the pump's curve as it is set, m³/s. */
-const largestFlow = ({ filter }: Model): number => {
-  const { curve, speedRatio } = filter.pump;
-  return speedRatio * (curve.kind === 'two-point' ? curve.freeFlowM3PerS : curve.points.at(-1)!.flowM3PerS);
 };
 
 /**
@@ -70,25 +76,20 @@ const largestFlow = ({ filter }: Model): number => {
  */
 export const pumpAndSystem = (model: Model, duty: CurvePoint): PumpAndSystem => {
   const { spec } = filterNetwork(model, layoutOf(model), waterState(model.tank));
-  const net = compiledNetwork(spec);
-  const pumpAt = (flowM3PerS: number): CurvePoint => {
-    net.flow.fill(0);
-    net.flow[net.linkIndex.get('pump')!] = flowM3PerS;
-    evaluateLinks(net);
-    return { flowM3PerS, headM: -dropOf(net, 'pump') };
-  };
-  const most = largestFlow(model);
+  const pumped: System = { spec, secondRuns: model.filter.secondPump?.running ?? false };
+  const ofPumps = pumpCurve(model, POINTS);
+  const most = ofPumps.at(-1)!.flowM3PerS;
   const even = Array.from({ length: POINTS + 1 }, (_, place) => (place / POINTS) * most);
   const rising = (points: readonly CurvePoint[]): CurvePoint[] =>
     points.toSorted((a, b) => a.flowM3PerS - b.flowM3PerS);
-  const pump = rising([...even.map(pumpAt), duty]).filter(({ headM }) => headM >= -1e-12);
+  const pump = rising([...ofPumps, duty]).filter(({ headM }) => headM >= -1e-12);
   if (duty.flowM3PerS <= 0) return { pump, system: [] };
   const highest = ABOVE_SHUTOFF * pump[0]!.headM;
   const fall = (STEEPNESS * Math.max(duty.headM, 1e-6)) / duty.flowM3PerS;
   // Where next to nothing flows, lift and weirs still ask for their head: that is where the curve begins.
   const trickle = START * duty.flowM3PerS;
-  const start = systemPoint(spec, trickle, (2 * highest) / trickle);
-  const system = [start, ...even.slice(1).map((flow) => systemPoint(spec, flow, fall))];
+  const start = systemPoint(pumped, trickle, (2 * highest) / trickle);
+  const system = [start, ...even.slice(1).map((flow) => systemPoint(pumped, flow, fall))];
   return {
     pump,
     system: rising([...system, duty]).filter(({ headM }) => headM <= highest),

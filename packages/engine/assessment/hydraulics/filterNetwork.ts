@@ -3,69 +3,13 @@ import type { Chamber, Layout } from '../../families/layout.ts';
 import { inWaterOrder } from '../../families/waterOrder.ts';
 import { GRAVITY } from '../../laws/constants.ts';
 import { weirCoefficient } from '../../laws/hydraulics/weir.ts';
-import type { Bed, HoseRun, Model } from '../../model/model.ts';
-import type { Link, NetworkSpec } from '../../network/links.ts';
+import type { Bed, Model } from '../../model/model.ts';
+import type { NetworkSpec } from '../../network/links.ts';
 import { chamberGap } from '../../packing/seal.ts';
-import type { HeadShare } from '../assessment.ts';
-import {
-  barbsLaw,
-  bedLaw,
-  fittingsLaw,
-  floorLaw,
-  hoseLaw,
-  openingLaw,
-  pumpLaw,
-  slotLaw,
-} from './linkLaws.ts';
+import { bedLaw, floorLaw, openingLaw, slotLaw } from './linkLaws.ts';
+import { add, type Draft, type LinkRole, TANK } from './networkDraft.ts';
+import { addInlet, addOutlet } from './runs.ts';
 import type { WaterState } from './water.ts';
-
-/** What a link is, for the head budget. */
-export interface LinkRole {
-  readonly link: string;
-  readonly part: HeadShare['part'];
-  readonly place: string;
-}
-
-export const TANK = 'tank';
-/** A network in the making, with what it is made from. */
-interface Draft {
-  readonly model: Model;
-  readonly layout: Layout;
-  readonly water: WaterState;
-  readonly links: Link[];
-  readonly roles: LinkRole[];
-  readonly fixedHeadsM: Record<string, number>;
-}
-
-const add = (draft: Draft, link: Link, role?: { part: HeadShare['part']; place: string }): void => {
-  draft.links.push(link);
-  if (role) draft.roles.push({ link: link.id, ...role });
-};
-
-const addRun = (
-  draft: Draft,
-  side: 'intake' | 'outlet',
-  ends: { run: HoseRun; from: string; to: string },
-): void => {
-  const { run } = ends;
-  const inner = [ends.from, `${side}:1`, `${side}:2`, ends.to];
-  add(
-    draft,
-    { id: `${side}:hose`, from: inner[0]!, to: inner[1]!, law: hoseLaw(run) },
-    { part: `${side}-hose`, place: side },
-  );
-  const fitted = fittingsLaw(run, side, draft.water);
-  add(
-    draft,
-    { id: `${side}:fittings`, from: inner[1]!, to: inner[2]!, law: fitted },
-    { part: 'fittings', place: side },
-  );
-  add(
-    draft,
-    { id: `${side}:barbs`, from: inner[2]!, to: inner[3]!, law: barbsLaw(run) },
-    { part: 'barbs', place: side },
-  );
-};
 
 /** The beds of a chamber in the order in which the water meets them. */
 export const bedsInWaterOrder = (chamber: Chamber, model: Model): readonly Bed[] => {
@@ -98,58 +42,15 @@ const addChamber = (draft: Draft, chamber: Chamber): void => {
   }
 };
 
-const addOutlet = (draft: Draft): void => {
-  const { layout } = draft;
-  const { filter } = draft.model;
-  let at = layout.outletSpace;
-  if (layout.pumpPlace === 'last') {
-    add(draft, { id: 'pump', from: at, to: 'pump:out', law: pumpLaw(draft.model) });
-    at = 'pump:out';
-  }
-  const lifted = filter.outletLiftM > 0;
-  const mouth = lifted ? 'outlet:mouth' : TANK;
-  if (filter.outlet) addRun(draft, 'outlet', { run: filter.outlet, from: at, to: mouth });
-  else if (layout.pumpPlace === 'last')
-    add(draft, {
-      id: 'outlet:nozzle',
-      from: at,
-      to: mouth,
-      law: { kind: 'resistance', linear: 0, quadratic: 0 },
-    });
-  if (lifted) {
-    draft.fixedHeadsM['outlet:lift'] = filter.outletLiftM;
-    add(draft, {
-      id: 'outlet:fall',
-      from: mouth,
-      to: 'outlet:lift',
-      law: { kind: 'one-way', linear: 1e-6, quadratic: 0 },
-    });
-  }
-};
-
 const addWeirs = (draft: Draft): void => {
   for (const weir of draft.layout.weirs) {
     const crest = `crest:${weir.id}`;
     draft.fixedHeadsM[crest] = weir.crestHeightM;
     const coefficient = weirCoefficient({ crestWidthM: weir.crestWidthM });
-    add(draft, { id: weir.id, from: weir.from, to: crest, law: { kind: 'weir', coefficient } });
+    // A crest below the tank's surface is drowned by the tank's own water.
+    const tailwaterM = Math.max(0, -weir.crestHeightM);
+    add(draft, { id: weir.id, from: weir.from, to: crest, law: { kind: 'weir', coefficient, tailwaterM } });
   }
-};
-
-const addInlet = (draft: Draft): void => {
-  const { model, layout } = draft;
-  const { intake } = model.filter;
-  const pumpFirst = layout.pumpPlace === 'first';
-  const end = pumpFirst ? 'pump:in' : layout.inletSpace;
-  if (intake) addRun(draft, 'intake', { run: intake, from: TANK, to: end });
-  else
-    add(draft, {
-      id: 'intake:mouth',
-      from: TANK,
-      to: end,
-      law: { kind: 'resistance', linear: 0, quadratic: 0 },
-    });
-  if (pumpFirst) add(draft, { id: 'pump', from: 'pump:in', to: layout.inletSpace, law: pumpLaw(model) });
 };
 
 /** The flow network of a filter with its packing: tank, hoses, chambers, ways past them, pump, outlet. */

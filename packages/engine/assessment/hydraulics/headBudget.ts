@@ -2,8 +2,12 @@ import { dropOf } from '../../network/solve.ts';
 import type { HeadShare } from '../assessment.ts';
 import type { Compiled } from '../compiled.ts';
 
-/** Head that the pump gives at the last solve, m. */
-export const pumpHead = (compiled: Compiled): number => -dropOf(compiled.network, 'pump');
+/** Head that the pump gives at the last solve, m, with that of a second one that runs behind it. */
+export const pumpHead = ({ network, model }: Compiled): number => {
+  const { secondPump } = model.filter;
+  const behind = secondPump?.running && secondPump.place === 'behind' ? dropOf(network, 'pump:behind') : 0;
+  return -dropOf(network, 'pump') - behind;
+};
 
 /**
  * Where the pump's head goes at the last solve. What stands beside chambers takes the same head as they do and
@@ -23,7 +27,8 @@ export const headBudgetOf = (compiled: Compiled): HeadShare[] => {
 /** Height that the water is really raised: free outlet, or the level that the outlet weir needs. */
 const liftM = (compiled: Compiled): number => {
   const { weirs } = compiled.layout;
-  if (weirs.length === 0) return compiled.model.filter.outletLiftM;
+  const { outletLiftM, outletBranches } = compiled.model.filter;
+  if (weirs.length === 0) return outletBranches?.[0]?.liftM ?? outletLiftM;
   const outlet = weirs.find((weir) => weir.purpose === 'outlet');
   return outlet ? outlet.crestHeightM + dropOf(compiled.network, outlet.id) : 0;
 };

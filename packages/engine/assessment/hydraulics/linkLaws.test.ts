@@ -23,16 +23,8 @@ import { flowOf, solveNetwork } from '../../network/solve.ts';
 import { compiled } from '../../network/testing/solved.ts';
 import { hose, stackCanister, withFilter } from '../testing/models.ts';
 import { bedResistance } from './bed.ts';
-import {
-  barbsLaw,
-  bedLaw,
-  fittingsLaw,
-  floorLaw,
-  hoseLaw,
-  openingLaw,
-  pumpLaw,
-  slotLaw,
-} from './linkLaws.ts';
+import { barbsLaw, bedLaw, fittingsLaw, floorLaw, hoseLaw, openingLaw, slotLaw } from './linkLaws.ts';
+import { pumpLaw } from './pumpLaws.ts';
 import { waterState } from './water.ts';
 
 const model = stackCanister();

@@ -1,14 +1,15 @@
 import { fittings } from '../../catalogue/fittings.ts';
+import { filmRoughnessRatio } from '../../catalogue/runs.ts';
 import type { BedShape } from '../../families/bedShape.ts';
 import type { Chamber } from '../../families/layout.ts';
 import { GRAVITY } from '../../laws/constants.ts';
 import { suddenContractionKCrane1988, suddenExpansionKBorda1766 } from '../../laws/hydraulics/fittings.ts';
 import { ORIFICE_DISCHARGE_COEFFICIENT, perforatedPlateK } from '../../laws/hydraulics/orifice.ts';
 import { radialInertiaEngelund1953, radialPathThiem1906 } from '../../laws/hydraulics/radialFlow.ts';
+import { narrowingKWeisbach1855, tapKWeisbach1855 } from '../../laws/hydraulics/restrictions.ts';
 import { SLOT_ENTRANCE_K } from '../../laws/hydraulics/slot.ts';
-import { bestShutoffTest } from '../../model/benchTests.ts';
 import type { Medium } from '../../model/medium.ts';
-import type { HoseRun, Model } from '../../model/model.ts';
+import type { HoseRun } from '../../model/model.ts';
 import type { LinkLaw } from '../../network/links.ts';
 import { bedResistance } from './bed.ts';
 import type { WaterState } from './water.ts';
@@ -26,7 +27,9 @@ const circleArea = (boreM: number): number => (Math.PI * boreM ** 2) / 4;
 /** Loss of `k` velocity heads in a bore as a quadratic law, s²/m⁵. */
 const minorLoss = (k: number, boreM: number): number => k / (2 * GRAVITY * circleArea(boreM) ** 2);
 
-const conduit = (shape: { boreM: number; lengthM: number; roughnessM: number; minorK: number }): LinkLaw => ({
+type Conduit = Extract<LinkLaw, { readonly kind: 'conduit' }>;
+
+const conduit = (shape: { boreM: number; lengthM: number; roughnessM: number; minorK: number }): Conduit => ({
   kind: 'conduit',
   areaM2: circleArea(shape.boreM),
   hydraulicDiameterM: shape.boreM,
@@ -38,18 +41,72 @@ const conduit = (shape: { boreM: number; lengthM: number; roughnessM: number; mi
   friction: 'churchill',
 });
 
-/** A hose by its friction alone: entrance, exit and fittings are a link of their own. */
-export const hoseLaw = ({ boreM, lengthM, roughnessM }: HoseRun): LinkLaw =>
-  conduit({ boreM, lengthM, roughnessM, minorK: 0 });
+/** Least bore that a film leaves, as a share of the hose's own: no hose grows shut. */
+const LEAST_OPEN_BORE = 0.2;
+
+/** A run as its water meets it: narrower by twice its film, and as rough as the film is. */
+const filmed = (run: HoseRun): HoseRun => {
+  const filmM = run.filmM ?? 0;
+  if (filmM === 0) return run;
+  const left = (boreM: number): number => Math.max(boreM - 2 * filmM, LEAST_OPEN_BORE * boreM);
+  return {
+    ...run,
+    boreM: left(run.boreM),
+    barbBoreM: left(run.barbBoreM),
+    roughnessM: Math.max(run.roughnessM, filmRoughnessRatio.value * filmM),
+  };
+};
+
+/** Bore that the water has in a hose, m: what its film leaves. */
+export const openBore = (run: HoseRun): number => filmed(run).boreM;
+
+/** Length of a run that lies in a coil, m. */
+const coiledLength = ({ lengthM, coil }: HoseRun): number =>
+  coil ? Math.min(lengthM, Math.PI * coil.diameterM * coil.turns) : 0;
+
+/** A hose by its friction alone: coil, entrance, exit and fittings are links of their own. */
+export const hoseLaw = (run: HoseRun): LinkLaw => {
+  const { boreM, roughnessM, lengthM } = filmed(run);
+  return conduit({ boreM, lengthM: lengthM - coiledLength(run), roughnessM, minorK: 0 });
+};
+
+/** The part of a hose that lies in a coil; absent where none does. */
+export const coilLaw = (run: HoseRun): LinkLaw | undefined => {
+  const lengthM = coiledLength(run);
+  if (!run.coil || lengthM === 0) return undefined;
+  const { boreM, roughnessM } = filmed(run);
+  return {
+    ...conduit({ boreM, lengthM, roughnessM, minorK: 0 }),
+    curvature: boreM / run.coil.diameterM,
+  };
+};
+
+/** A check valve of a run by its cracking head; its loss once open stands among the fittings. */
+export const checkValveLaw = (crackingHeadM: number): LinkLaw => ({
+  kind: 'one-way',
+  linear: 0,
+  quadratic: 0,
+  crackingHeadM,
+});
+
+/** Velocity heads that kinks and a tap that is partly shut take, beside what is stated as such. */
+const narrowedK = ({ extraK, kinkOpenFraction = 1, tapOpenFraction = 1 }: HoseRun): number =>
+  extraK +
+  narrowingKWeisbach1855({ openFraction: kinkOpenFraction }) +
+  tapKWeisbach1855({ openFraction: tapOpenFraction });
+
+/** How a run ends: in the tank's water on one side, or in another hose. */
+export type RunEnd = 'intake' | 'outlet' | 'joined';
 
 /** Fittings of a run with the entrance or exit that every run has, as linear and quadratic loss. */
-export const fittingsLaw = (run: HoseRun, side: 'intake' | 'outlet', water: WaterState): LinkLaw => {
-  const ends = side === 'intake' ? ['entrance-sharp'] : ['exit'];
-  const listed = run.fittings.some((id) => fittings[id]?.replacesEnd === side)
+export const fittingsLaw = (given: HoseRun, end: RunEnd, water: WaterState): LinkLaw => {
+  const run = filmed(given);
+  const ends = { intake: ['entrance-sharp'], outlet: ['exit'], joined: [] }[end];
+  const listed = run.fittings.some((id) => fittings[id]?.replacesEnd === end)
     ? run.fittings
     : [...run.fittings, ...ends];
   let linear = 0;
-  let quadratic = minorLoss(run.extraK, run.boreM);
+  let quadratic = minorLoss(narrowedK(run), run.boreM);
   for (const id of listed) {
     const fitting = fittings[id]!;
     // Hooper: K = K1/Re + K∞(1 + 1 in/bore); K1/Re turns into a loss that grows with the flow itself.
@@ -62,7 +119,8 @@ export const fittingsLaw = (run: HoseRun, side: 'intake' | 'outlet', water: Wate
 };
 
 /** Two barbs, each a short narrow bore between two wider ones. */
-export const barbsLaw = (run: HoseRun): LinkLaw => {
+export const barbsLaw = (given: HoseRun): LinkLaw => {
+  const run = filmed(given);
   const step = { smallBoreM: Math.min(run.barbBoreM, run.boreM), largeBoreM: run.boreM };
   return conduit({
     boreM: run.barbBoreM,
@@ -70,26 +128,6 @@ export const barbsLaw = (run: HoseRun): LinkLaw => {
     roughnessM: run.roughnessM,
     minorK: 2 * (suddenContractionKCrane1988(step) + suddenExpansionKBorda1766(step)),
   });
-};
-
-/** The pump by its curve; a measured shut-off head takes the place of one that was stated or assumed. */
-export const pumpLaw = (model: Model): LinkLaw => {
-  const { curve, speedRatio } = model.filter.pump;
-  if (curve.kind === 'points') {
-    return {
-      kind: 'pump-points',
-      flowM3PerS: curve.points.map((point) => point.flowM3PerS * speedRatio),
-      headM: curve.points.map((point) => point.headM * speedRatio ** 2),
-    };
-  }
-  // By the affinity laws H = r²H₀ − (H₀/Q₀²)Q²: the curve's fall stays, its start goes with the square of the speed.
-  const shutoffHeadM = bestShutoffTest(model)?.headM ?? curve.shutoffHeadM * speedRatio ** 2;
-  return {
-    kind: 'pump',
-    shutoffHeadM,
-    coefficient: shutoffHeadM / (curve.freeFlowM3PerS * speedRatio) ** 2,
-    exponent: 2,
-  };
 };
 
 /** A plane slot: what a gap past a chamber or a leak is. */
