@@ -85,6 +85,36 @@ describe('help', () => {
   });
 });
 
+describe('residence', () => {
+  test.each(demos.map((path) => [basename(path), path]))(
+    'of %s fits the published schema and has the figures of the assessment',
+    async (_name, path) => {
+      const { code, out } = await fettle('residence', path, '--json');
+      expect(code).toBe(0);
+      const { residence, ...rest } = JSON.parse(out);
+      expect(breachesOf('residence', { ...rest, residence })).toEqual([]);
+      const assessed = JSON.parse((await fettle('assess', path, '--json')).out);
+      expect(residence).toMatchObject(assessed.residence);
+      expect(residence.flow).toEqual(assessed.dutyPoint.flow);
+      expect(residence.points.at(-1).share.value).toBeCloseTo(0.999, 5);
+    },
+  );
+
+  test('says the same in words, no line wider than 80 columns', async () => {
+    const { out } = await fettle('residence', demo('corner-box'));
+    const { residence } = JSON.parse((await fettle('residence', demo('corner-box'), '--json')).out);
+    const said = out.replaceAll(/\s+/g, ' ');
+    expect(said).toContain(`for ${Number(residence.mean.value.toPrecision(2))} s on average`);
+    expect(said).toContain(`a tenth of it is through after ${Number(residence.t10.value.toPrecision(2))} s`);
+    for (const line of out.split('\n')) expect(line.length).toBeLessThanOrEqual(80);
+  });
+
+  test('says where no water flows', async () => {
+    const lifted = demoWith('tall-drum', ['outlet: { length', 'outlet: { lift: 4 m, length']);
+    expect((await fettle('residence', fileWith(lifted))).out).toBe('No water flows.\n');
+  });
+});
+
 describe('claims', () => {
   test.each(demos.map((path) => [basename(path), path]))(
     'of %s fit the published schema',

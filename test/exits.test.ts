@@ -14,6 +14,7 @@ describe('exit 0: fine', () => {
   test.each([
     ['assess', ['assess', tallDrum]],
     ['plan', ['plan', clean]],
+    ['residence', ['residence', tallDrum]],
     ['claims', ['claims', tallDrum]],
     ['check', ['check', tallDrum]],
     ['new', ['new']],

@@ -19,6 +19,7 @@ import { addPlan } from './commands/plan.ts';
 import { addPutAway } from './commands/putAway.ts';
 import { addReadings } from './commands/readings.ts';
 import { addReckon } from './commands/reckon.ts';
+import { addResidence } from './commands/residence.ts';
 import { addRestore } from './commands/restore.ts';
 import { addServe } from './commands/serve.ts';
 import { addUndo } from './commands/undo.ts';
@@ -29,6 +30,7 @@ import packageFile from './package.json' with { type: 'json' };
 const commands = [
   addAssess,
   addPlan,
+  addResidence,
   addWriteUp,
   addClaims,
   addCheck,

@@ -4,6 +4,7 @@ import { powerW } from '@fettle/engine/assessment/cost.ts';
 import { findingsOf } from '@fettle/engine/assessment/findings/find.ts';
 import { type Comparison, compareTests } from '@fettle/engine/assessment/findings/measured.ts';
 import { saysAndCure } from '@fettle/engine/assessment/findings/rule.ts';
+import { type ResidenceFigures, residenceFigures } from '@fettle/engine/assessment/residence/residence.ts';
 import { holdClaims } from '@fettle/engine/claims/holdClaims.ts';
 import type { Holding } from '@fettle/engine/claims/holding.ts';
 import { readClaims } from '@fettle/engine/claims/readClaims.ts';
@@ -21,6 +22,8 @@ export interface AssessedJob {
   readonly findings: readonly Finding[];
   readonly claims: readonly Holding[];
   readonly comparisons: readonly Comparison[];
+  /** How long water stays in it with clean media; absent where none flows. */
+  readonly residence?: ResidenceFigures;
 }
 
 export interface AssessJobOptions extends AssessOptions {
@@ -81,5 +84,13 @@ export const assessJob = (model: Model, options: AssessJobOptions = {}): Assesse
   const assessment = assess(model, options);
   const claims = holdClaimsOf(model, assessment);
   const findings = [...findingsOf(model, assessment, options), ...claimFindings(claims)];
-  return { model, assessment, findings, claims, comparisons: compareTests(model, assessment) };
+  const residence = residenceFigures(model);
+  return {
+    model,
+    assessment,
+    findings,
+    claims,
+    comparisons: compareTests(model, assessment),
+    ...(residence === undefined ? {} : { residence }),
+  };
 };

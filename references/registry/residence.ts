@@ -1,4 +1,11 @@
 import {
+  dispersionOfSpread,
+  particlePecletChungWen1968,
+  spreadOfDispersion,
+  spreadOfOpenDispersion,
+  tanksOfBed,
+} from '@fettle/engine/laws/residence/dispersion.ts';
+import {
   morrillIndex,
   routesCumulative,
   routesDensity,
@@ -34,6 +41,36 @@ const curveOf = (test: Readonly<Record<keyof typeof samples, number>>): TracerSa
     timeS: i * test.stepS,
   }));
 
+/** Readings of a shot at uneven times: every minute to 10 min, then 12 and 14 min, as the print has them. */
+const unevenTimes = {
+  c0: 0,
+  c1: 1,
+  c2: 2,
+  c3: 3,
+  c4: 4,
+  c5: 5,
+  c6: 6,
+  c7: 7,
+  c8: 8,
+  c9: 9,
+  c10: 10,
+  c12: 12,
+  c14: 14,
+};
+type Uneven = keyof typeof unevenTimes;
+const uneven = Object.fromEntries(Object.keys(unevenTimes).map((name) => [name, '1'])) as Record<
+  Uneven,
+  string
+>;
+
+const unevenCurve = (test: Readonly<Record<Uneven, number>>): TracerSample[] =>
+  Object.entries(unevenTimes).map(([name, minutes]) => ({
+    timeS: 60 * minutes,
+    concentration: test[name as Uneven],
+  }));
+
+const bed = { velocityMPerS: 'm/s', sizeM: 'm', voidage: '1', kinematicViscosityM2PerS: 'm2/s' } as const;
+
 const bypassed = { ...stretch, share: '1', otherMeanS: 's', otherTanks: '1' } as const;
 
 const routesOf = (pair: Readonly<Record<keyof typeof bypassed, number>>) => [
@@ -56,6 +93,33 @@ export const residenceLaws = {
     inputs: samples,
     result: 's',
     compute: (test) => tracerMoments(curveOf(test)).area,
+  }),
+  'tracerMoments.uneven.mean': adapter({
+    inputs: uneven,
+    result: 's',
+    compute: (test) => tracerMoments(unevenCurve(test)).meanS,
+  }),
+  'tracerMoments.uneven.variance': adapter({
+    inputs: uneven,
+    result: 's2',
+    compute: (test) => tracerMoments(unevenCurve(test)).varianceS2,
+  }),
+  particlePecletChungWen1968: adapter({ inputs: bed, result: '1', compute: particlePecletChungWen1968 }),
+  tanksOfBed: adapter({ inputs: { ...bed, depthM: 'm' }, result: '1', compute: tanksOfBed }),
+  spreadOfDispersion: adapter({
+    inputs: { dispersion: '1' },
+    result: '1',
+    compute: ({ dispersion }) => spreadOfDispersion(dispersion),
+  }),
+  spreadOfOpenDispersion: adapter({
+    inputs: { dispersion: '1' },
+    result: '1',
+    compute: ({ dispersion }) => spreadOfOpenDispersion(dispersion),
+  }),
+  dispersionOfSpread: adapter({
+    inputs: { spread: '1' },
+    result: '1',
+    compute: ({ spread }) => dispersionOfSpread(spread),
   }),
   'tracerQuantile.half': adapter({
     inputs: samples,

@@ -10,6 +10,7 @@ import {
   testLines,
   warningLines,
 } from '@fettle/workflows/report/lines.ts';
+import { residenceSentences } from '@fettle/workflows/report/residence.ts';
 import { filterTitle, summarySentences } from '@fettle/workflows/report/summary.ts';
 import { bypassSentence } from '@fettle/workflows/report/water.ts';
 import type { Output } from '../output.ts';
@@ -37,7 +38,14 @@ export const printAssessment = (job: AssessedJob, output: Output): string => {
     wrap(filterTitle(job, print)),
     summary(job, print),
     ...section(output, 'Findings, worst first', printFindings(job, output.system)),
-    ...section(output, 'Routes', `${printRoutes(job)}\n${wrap(bypassSentence(job))}`),
+    ...section(
+      output,
+      'Routes',
+      [
+        printRoutes(job),
+        ...[bypassSentence(job), ...residenceSentences(job, print)].map((text) => wrap(text)),
+      ].join('\n'),
+    ),
     ...section(output, 'Head', printHeadBudget(assessment, print)),
     ...section(
       output,

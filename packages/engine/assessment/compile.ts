@@ -7,7 +7,7 @@ import { type CompiledNetwork, compileNetwork } from '../network/compile.ts';
 import type { TopologyProblem } from '../network/topology.ts';
 import type { Compiled, CompiledBed } from './compiled.ts';
 import { layGrid } from './dirt/grid.ts';
-import { pieceOf, voidageOf } from './hydraulics/bed.ts';
+import { mixingLengthOf, pieceOf, voidageOf } from './hydraulics/bed.ts';
 import { bedsInWaterOrder, filterNetwork } from './hydraulics/filterNetwork.ts';
 import { waterState } from './hydraulics/water.ts';
 
@@ -74,6 +74,7 @@ const compileBeds = (model: Model, layout: Layout, network: CompiledNetwork): Co
         ...(ring === undefined ? {} : { ring }),
         voidage: voidageOf(medium),
         pieceM: pieceOf(medium),
+        mixingLengthM: mixingLengthOf(medium),
         link: network.linkIndex.get(`bed:${bed.id}`)!,
       };
     });

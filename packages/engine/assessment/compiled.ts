@@ -21,6 +21,8 @@ export interface CompiledBed {
   readonly ring?: NonNullable<BedShape['ring']>;
   readonly voidage: number;
   readonly pieceM: number;
+  /** Length over which its water mixes: a piece, a cell, the spacing of fibres; m. */
+  readonly mixingLengthM: number;
   /** Place of its link in the network. */
   readonly link: number;
 }

@@ -151,6 +151,7 @@ function spacesOf(size: Reader, frame: Frame): readonly Space[] {
       id: 'down-tube',
       label: 'way down',
       box: { x: 0, y: 0, width: size('downTubeBore'), height: frame.innerHeight },
+      volumeM3: roundArea(size('downTubeBore')) * frame.innerHeight,
     },
     {
       id: 'base',

@@ -136,6 +136,7 @@ function spacesOf(size: Reader): readonly Space[] {
       id: 'tank-side',
       label: 'tank water at the slots',
       box: { x: -tankSideM, y: 0, width: tankSideM, height: top },
+      volumeM3: 0,
     },
     { id: 'base', label: 'space under the media', box: { x: 0, y: 0, width, height: size('baseHeight') } },
     ...between,
@@ -144,7 +145,12 @@ function spacesOf(size: Reader): readonly Space[] {
       label: 'space under the pump',
       box: { x: 0, y: top - size('headSpace'), width, height: size('headSpace') },
     },
-    { id: 'nozzle', label: 'nozzle', box: nozzleBox(size) },
+    {
+      id: 'nozzle',
+      label: 'nozzle',
+      box: nozzleBox(size),
+      volumeM3: roundArea(size('nozzleBore')) * nozzleBox(size).width,
+    },
   ];
 }
 

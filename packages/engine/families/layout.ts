@@ -19,6 +19,11 @@ export interface Space {
   readonly id: string;
   readonly label: string;
   readonly box: Box;
+  /**
+   * Water in it that belongs to the filter, m³, where the box and the chambers' extent across the section do not say:
+   * tubes, and tank water before the filter.
+   */
+  readonly volumeM3?: number;
 }
 
 /** A plane slot that nobody meant: a way past the media. */

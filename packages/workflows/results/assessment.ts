@@ -7,6 +7,7 @@ import { claimSchema, toClaims } from './claims.ts';
 import { costSchema, toCost } from './cost.ts';
 import { effectSchema, toEffect } from './effect.ts';
 import { figure, figureSchema } from './figures.ts';
+import { residenceFiguresSchema, toResidenceFigures } from './residence.ts';
 
 const carriesSchema = z.strictObject({
   day: figureSchema.meta({ description: 'Days since every bed was cleaned.' }),
@@ -62,6 +63,9 @@ export const assessmentSchema = z.strictObject({
       contactTime: figureSchema.meta({ description: 'Time in the pores of the beds.' }),
     }),
   ),
+  residence: residenceFiguresSchema.optional().meta({
+    description: 'How long water is under way through the filter with clean media; absent where none flows.',
+  }),
   bypass: z.strictObject({ mechanical: figureSchema, biological: figureSchema, chemical: figureSchema }),
   turnover: figureSchema,
   beds: z
@@ -246,6 +250,7 @@ export const toAssessmentResult = (
     assumed: toAssumed(job.model),
     notes: [...notes],
     ...toWater(assessment),
+    ...(job.residence === undefined ? {} : { residence: toResidenceFigures(job.residence) }),
     beds: toBeds(assessment),
     carries: {
       ...toCarries(carries.day),

@@ -5,6 +5,7 @@ import { claimsSchema } from './claims.ts';
 import { plansSchema } from './plans.ts';
 import { problemsSchema } from './problems.ts';
 import { reckoningSchema } from './reckoning.ts';
+import { residenceSchema } from './residence.ts';
 
 const results = {
   assessment: assessmentSchema,
@@ -12,6 +13,7 @@ const results = {
   claims: claimsSchema,
   check: checkSchema,
   reckoning: reckoningSchema,
+  residence: residenceSchema,
   problems: problemsSchema,
 } as const;
 
@@ -27,7 +29,7 @@ export const resultsJsonSchemaText = (): string => {
     $schema: 'https://json-schema.org/draft/2020-12/schema',
     title: 'Results of Fettle',
     description:
-      'What assess, plan, claims, check and reckon print with --json, and the problems of bad input.',
+      'What assess, plan, residence, claims, check and reckon print with --json, and the problems of bad input.',
     $defs: definitions,
   };
   return `${JSON.stringify(whole, null, 2)}\n`;

@@ -1,3 +1,4 @@
+import { fibreSpacing } from '../../laws/dirt/straining.ts';
 import {
   bedResistanceCarmanHollow,
   bedResistanceEisfeldSchnitzlein2001,
@@ -22,6 +23,21 @@ export const pieceOf = (medium: Medium): number => {
       return medium.resistance.fibreM.value;
     default:
       return medium.resistance.sizeM.value;
+  }
+};
+
+/** Length over which the water in a bed mixes, m: a piece or a cell; in floss the spacing of its fibres. */
+export const mixingLengthOf = ({ resistance }: Medium): number => {
+  switch (resistance.law) {
+    case 'foam':
+      return resistance.cellM.value;
+    case 'fibre':
+      return fibreSpacing({
+        fibreM: resistance.fibreM.value,
+        solidFraction: resistance.solidFraction.value,
+      });
+    default:
+      return resistance.sizeM.value;
   }
 };
 

@@ -20,7 +20,7 @@ import type { WaterState } from './water.ts';
  */
 
 /** A barb is about this long, m (common practice, no source). */
-const BARB_LENGTH = 0.03;
+export const BARB_LENGTH_M = 0.03;
 
 const circleArea = (boreM: number): number => (Math.PI * boreM ** 2) / 4;
 
@@ -124,7 +124,7 @@ export const barbsLaw = (given: HoseRun): LinkLaw => {
   const step = { smallBoreM: Math.min(run.barbBoreM, run.boreM), largeBoreM: run.boreM };
   return conduit({
     boreM: run.barbBoreM,
-    lengthM: 2 * BARB_LENGTH,
+    lengthM: 2 * BARB_LENGTH_M,
     roughnessM: run.roughnessM,
     minorK: 2 * (suddenContractionKCrane1988(step) + suddenExpansionKBorda1766(step)),
   });

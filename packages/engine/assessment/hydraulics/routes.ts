@@ -24,14 +24,21 @@ interface Trace {
   readonly share: number;
   readonly beds: readonly number[];
   readonly past: readonly string[];
+  /** Every way taken, by place. */
+  readonly ways: readonly number[];
+}
+
+/** One route with the one or more ways through the filter that make it: they meet the same beds past the same gaps. */
+export interface TracedRoute extends Pick<Trace, 'share' | 'beds' | 'past'> {
+  readonly paths: readonly Pick<Trace, 'share' | 'ways'>[];
 }
 
 const follow = (compiled: Compiled): Trace[] => {
   const waters = compiled.spaces.map((_, space) => waterOf(compiled, space));
   const done: Trace[] = [];
-  const open: Trace[] = waters[0]! > 0 ? [{ space: 0, share: 1, beds: [], past: [] }] : [];
+  const open: Trace[] = waters[0]! > 0 ? [{ space: 0, share: 1, beds: [], past: [], ways: [] }] : [];
   for (let trace = open.pop(); trace; trace = open.pop()) {
-    for (const way of compiled.ways) {
+    for (const [place, way] of compiled.ways.entries()) {
       if (way.from !== trace.space) continue;
       const fraction = Math.max(0, compiled.network.flow[way.link]!) / waters[trace.space]!;
       if (fraction < SMALLEST_BRANCH) continue;
@@ -43,6 +50,7 @@ const follow = (compiled: Compiled): Trace[] => {
           way.beds.length === 0 && way.to >= 0 && isPast(compiled, way.id)
             ? [...trace.past, way.id]
             : trace.past,
+        ways: [...trace.ways, place],
       };
       if (way.to < 0)
         done.push(isOverflow(compiled, way.id) ? { ...next, past: [...next.past, way.id] } : next);
@@ -62,29 +70,39 @@ const isPast = (compiled: Compiled, id: string): boolean => {
 const isOverflow = (compiled: Compiled, id: string): boolean =>
   compiled.layout.weirs.some((weir) => weir.id === id && weir.purpose === 'overflow');
 
+/** Every route at the flows of the last solve, the largest share first; `rest` is what is too small to be followed. */
+export const tracedRoutes = (
+  compiled: Compiled,
+): { readonly routes: readonly TracedRoute[]; readonly rest: number | undefined } => {
+  const merged = new Map<string, TracedRoute>();
+  for (const { share, beds, past, ways } of follow(compiled)) {
+    const key = `${beds.join(',')}|${past.join(',')}`;
+    const before = merged.get(key);
+    const paths = [...(before?.paths ?? []), { share, ways }];
+    merged.set(key, { share: share + (before?.share ?? 0), beds, past, paths });
+  }
+  const sorted = [...merged.values()].sort((a, b) => b.share - a.share);
+  const routes = sorted.filter((route) => route.share >= SMALLEST_SHARE);
+  const rest = 1 - routes.reduce((sum, route) => sum + route.share, 0);
+  const isWhole = routes.length === sorted.length && sorted.length > 0;
+  return { routes, rest: isWhole ? undefined : Math.max(0, rest) };
+};
+
 /**
  * Every route from inlet to outlet with its share of the flow, at the flows of the last solve. Spaces between
  * chambers are fully mixed, so a route's share is the product of its branches' shares.
  */
 export const routesOf = (compiled: Compiled): Route[] => {
-  const merged = new Map<string, Trace>();
-  for (const trace of follow(compiled)) {
-    const key = `${trace.beds.join(',')}|${trace.past.join(',')}`;
-    const before = merged.get(key);
-    merged.set(key, before ? { ...before, share: before.share + trace.share } : trace);
-  }
-  const sorted = [...merged.values()].sort((a, b) => b.share - a.share);
-  const named = sorted.filter((trace) => trace.share >= SMALLEST_SHARE);
-  const routes: Route[] = named.map((trace, place) => ({
+  const { routes, rest } = tracedRoutes(compiled);
+  const named: Route[] = routes.map(({ share, beds, past }, place) => ({
     id: `route-${place + 1}`,
-    share: trace.share,
-    beds: trace.beds.map((bed) => compiled.beds[bed]!.id),
-    past: trace.past,
-    contactTimeS: contactTimeS(compiled, trace.beds),
+    share,
+    beds: beds.map((bed) => compiled.beds[bed]!.id),
+    past,
+    contactTimeS: contactTimeS(compiled, beds),
   }));
-  const rest = 1 - named.reduce((sum, trace) => sum + trace.share, 0);
-  if (named.length === sorted.length && sorted.length > 0) return routes;
-  return [...routes, { id: 'rest', share: Math.max(0, rest), beds: [], past: [], contactTimeS: 0 }];
+  if (rest === undefined) return named;
+  return [...named, { id: 'rest', share: rest, beds: [], past: [], contactTimeS: 0 }];
 };
 
 /** Share of the flow that meets no medium of each stage; 1 for a stage without a bed. */

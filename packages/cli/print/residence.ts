@@ -1,0 +1,45 @@
+import type { Residence, ResidencePoint } from '@fettle/engine/assessment/residence/residence.ts';
+import type { Print } from '@fettle/workflows/printing.ts';
+import { share } from '@fettle/workflows/printing.ts';
+import { residenceSentences, residenceTable } from '@fettle/workflows/report/residence.ts';
+import { reportTable, table, wrap } from './layout.ts';
+
+/** Rows of the curve, and columns of its longest bar. */
+const ROWS = 20;
+const BAR = 44;
+/** The rest comes out in a long thin tail. */
+const SHOWN = 0.99;
+
+/** The curve as bars: how much comes through about each time. */
+const curve = (points: readonly ResidencePoint[]): string => {
+  const last = points.findIndex(({ share: out }) => out > SHOWN);
+  const every = Math.max(1, Math.round(last / ROWS));
+  const shown = points.filter((_, place) => place <= last && place % every === 0);
+  const most = Math.max(...points.map(({ densityPerS }) => densityPerS));
+  return table(
+    [
+      { head: 'after', width: 9, align: 'right' },
+      { head: 'come out', width: 9, align: 'right' },
+      { head: 'coming out', width: BAR },
+    ],
+    shown.map((point) => [
+      `${Number(point.timeS.toPrecision(3))} s`,
+      share(point.share),
+      '#'.repeat(Math.round((BAR * point.densityPerS) / most)),
+    ]),
+  );
+};
+
+/** How long water stays in a filter, at most 80 columns wide. */
+export const printResidence = (residence: Residence, print: Print): string =>
+  [
+    ...residenceSentences({ residence }, print).map((text) => wrap(text)),
+    '',
+    reportTable(residenceTable(residence), [12, 8, 8, 8, 8, 12, 8]),
+    '',
+    curve(residence.whole.points),
+    '',
+    wrap(
+      'Clean media. Spaces between chambers are taken as mixed, beds as tanks in series by their dispersion (within a factor of 2), hoses and slots as passed in the order in which the water came; water inside the pores of pieces and in the pump is not counted.',
+    ),
+  ].join('\n');
