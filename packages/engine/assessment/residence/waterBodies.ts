@@ -5,9 +5,13 @@ import type { Compiled, Way } from '../compiled.ts';
 import { BARB_LENGTH_M } from '../hydraulics/linkLaws.ts';
 import type { Stretch } from './stretch.ts';
 
+const sum = (values: readonly number[]): number => values.reduce((all, one) => all + one, 0);
+
 /** Extent of a chamber across the section drawing, m: what its area has beyond the side that is drawn. */
-const acrossSection = ({ areaM2, flow, box }: Chamber): number =>
-  areaM2 / (flow === 'up' || flow === 'down' ? box.width : box.height);
+const acrossSection = ({ areaM2, depthM, flow, box, ring }: Chamber): number => {
+  if (ring) return 2 * (ring.innerRadiusM + depthM);
+  return areaM2 / (flow === 'up' || flow === 'down' ? box.width : box.height);
+};
 
 /** Water in a space, m³: its own where the family says it, else its box by the chambers' extent across the section. */
 const spaceVolume = (layout: Layout, { box, volumeM3 }: Space): number => {
@@ -24,10 +28,11 @@ const runVolume = (run: HoseRun | undefined): number =>
 
 /** Room of a chamber that no bed takes up, m³. */
 const freeRoom = (compiled: Compiled, chamber: Chamber): number => {
-  const filled = compiled.beds
-    .filter((bed) => bed.chamber === chamber.id)
-    .reduce((sum, bed) => sum + bed.depthM, 0);
-  return Math.max(0, chamber.depthM - filled) * chamber.areaM2;
+  const beds = compiled.beds.filter((bed) => bed.chamber === chamber.id);
+  const filledM3 = chamber.ring
+    ? sum(beds.map((bed) => bed.volumeM3))
+    : sum(beds.map((bed) => bed.depthM)) * chamber.areaM2;
+  return Math.max(0, chamber.areaM2 * chamber.depthM - filledM3);
 };
 
 /** Water in a slot, m³; 0 for a way that is none. */
@@ -68,8 +73,6 @@ const wayBodies = (compiled: Compiled, way: Way): WayBodies => {
     })),
   };
 };
-
-const sum = (values: readonly number[]): number => values.reduce((all, one) => all + one, 0);
 
 /** Measures the filter's water. */
 export const waterBodies = (compiled: Compiled): WaterBodies => {
