@@ -86,4 +86,5 @@ export const sizes = {
   swatchWidth: 9,
 } as const;
 
-export const fontFamily = "'DejaVu Sans', Verdana, 'Segoe UI', system-ui, sans-serif";
+/** First the face of printed text, so that a drawing on paper is set like the words round it; on a screen the page decides. */
+export const fontFamily = "'IBM Plex Sans', 'DejaVu Sans', Verdana, 'Segoe UI', system-ui, sans-serif";

@@ -1,4 +1,4 @@
-import { families, familyById } from '@fettle/engine/families/families.ts';
+import { families, familyById, rulesOf } from '@fettle/engine/families/families.ts';
 import type { Family, Measurement } from '@fettle/engine/families/layout.ts';
 import type * as z from 'zod';
 import { measurementExample, measurementExampleValue } from './measurementExample.ts';
@@ -141,7 +141,7 @@ function packingLines(family: Family): readonly string[] {
     }),
     '',
     `# What plans may change: ${family.alterations.join(', ')}.`,
-    ...family.forbidden.map((rule) => `# ${rule}`),
+    ...rulesOf(family).map((rule) => `# ${rule}`),
     'alterations: []',
     '',
     '# What plans may buy; a short common shelf is assumed where this is left out.',

@@ -14,7 +14,7 @@ const addedId = /^(.*?)-(?:before|after)(?:-\d+)?$/;
 export const ownPlace = (
   block: Block,
 ): { readonly id: string; readonly replaceable: boolean } | undefined => {
-  if (block.kind === 'page-break' || addedId.test(block.id)) return undefined;
+  if (addedId.test(block.id)) return undefined;
   return { id: block.id, replaceable: replaceable.has(block.kind) };
 };
 

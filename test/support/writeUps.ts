@@ -78,8 +78,6 @@ const textsOfBlock = (block: Block): readonly string[] => {
       return block.labels;
     case 'photographs':
       return block.shown.map(({ caption }) => caption);
-    case 'page-break':
-      return [];
   }
 };
 

@@ -1,4 +1,5 @@
 import type { Measurements } from '../model/model.ts';
+import { canisterRules } from './canisterRules.ts';
 import {
   centreOf,
   floorM,
@@ -275,9 +276,9 @@ export const basketStackCanister: Family = {
   hoses: { intake: true, outlet: true },
   alterations: ['seal-gaps', 'hose-bore', 'shorten-hose', 'move-trays', 'lower-outlet'],
   forbidden: [
-    'Never cut the housing wall, the face where the head seals, the hose ports or the motor chamber.',
+    canisterRules.uncutHousing,
     'Never glue a basket in for good: it must lift out for cleaning.',
-    'Never throttle the intake; slow the filter at the outlet only.',
+    canisterRules.openIntake,
     'Never close a relief hole that belongs to the design.',
   ],
   layOut,

@@ -12,6 +12,12 @@ export const families: readonly Family[] = [
   internalBox,
 ];
 
+/** Everything that must never be done to a family, alterations that are only weighed among it. */
+export const rulesOf = ({ forbidden, forbiddenIn = {} }: Family): readonly string[] => [
+  ...Object.values(forbiddenIn).flat(),
+  ...forbidden,
+];
+
 /** The family with this id, or undefined where there is none. */
 export function familyById(id: string): Family | undefined {
   return families.find((family) => family.id === id);

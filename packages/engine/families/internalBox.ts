@@ -271,10 +271,11 @@ export const internalBox: Family = {
   assumedShutoffHeadM: 0.6,
   hoses: { intake: false, outlet: false },
   alterations: ['close-upper-slots', 'seal-gaps', 'move-trays'],
-  forbidden: [
-    'Never run it dry.',
-    'Never open the motor.',
-    "Never close so many slots that less than three times the pump's own inlet stays open.",
-  ],
+  forbidden: ['Never run it dry.', 'Never open the motor.'],
+  forbiddenIn: {
+    'close-upper-slots': [
+      "Never close so many slots that less than three times the pump's own inlet stays open.",
+    ],
+  },
   layOut,
 };

@@ -177,6 +177,8 @@ export interface Family {
   readonly alterations: readonly string[];
   /** What must never be done to it, one sentence each. */
   readonly forbidden: readonly string[];
+  /** What must never be done in an alteration, by its id: said only where that alteration is weighed or made. */
+  readonly forbiddenIn?: Readonly<Record<string, readonly string[]>>;
   /**
    * The layout for these measurements; a measurement that is not given takes its assumed value.
    * Throws a RangeError where one is missing that has none: the document's reader reports that beforehand.

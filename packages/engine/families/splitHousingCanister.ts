@@ -1,4 +1,5 @@
 import type { Measurements } from '../model/model.ts';
+import { canisterRules } from './canisterRules.ts';
 import { floorM, floorWithHoles, gapAllRound, headHeight, innerWallM, portBoreM, upTo } from './geometry.ts';
 import type { Box, Chamber, Family, Layout, Measurement, Point, Space } from './layout.ts';
 import { floorOpenFraction, headSpace, measurementReader, wallGap } from './measuring.ts';
@@ -287,11 +288,12 @@ export const splitHousingCanister: Family = {
   assumedShutoffHeadM: 1.2,
   hoses: { intake: true, outlet: true },
   alterations: ['turn-head', 'seal-gaps', 'hose-bore', 'shorten-hose', 'move-trays', 'lower-outlet'],
-  forbidden: [
-    'Never turn the head where a lug, a safety catch or the priming tube fits one way only.',
-    'Never turn the head where that leaves a float or heater port dry.',
-    'Never cut the housing wall, the face where the head seals, the hose ports or the motor chamber.',
-    'Never throttle the intake; slow the filter at the outlet only.',
-  ],
+  forbidden: [canisterRules.uncutHousing, canisterRules.openIntake],
+  forbiddenIn: {
+    'turn-head': [
+      'Never turn the head where a lug, a safety catch or the priming tube fits one way only.',
+      'Never turn the head where that leaves a float or heater port dry.',
+    ],
+  },
   layOut,
 };

@@ -92,6 +92,8 @@ describe('alterations', () => {
     expect(
       cost(withMeasurements(internalBox(), { upperSlotArea: 2e-4 }), permit('close-upper-slots')),
     ).toBeGreaterThan(0);
+    expect(cost(internalBox(), permit('close-upper-slots'))).toBe(0);
+    expect(cost(withMeasurements(stackCanister(), { wallGap: 0 }), permit('seal-gaps'))).toBe(0);
     for (const free of ['turn-head', 'move-trays', 'lower-outlet'])
       expect(cost(splitCanister(), permit(free))).toBe(0);
   });

@@ -52,6 +52,10 @@ const USUAL_BARB_RATIO = 0.8;
 
 const none = (): readonly [] => [];
 
+/** So many of a part; no entry where none is wanted. */
+const needed = (part: string, count: number): readonly Omit<PartNeed, 'price'>[] =>
+  count > 0 ? [{ part, count }] : [];
+
 /** An alteration that is made at one place in every filter. */
 const at =
   (place: string): AlterationKind['where'] =>
@@ -101,13 +105,13 @@ const sealGaps: AlterationKind = {
   },
   parts: (model, layout) => {
     const { chambers, leaks } = openGaps(model, layout);
-    return [{ part: 'seal-strip', count: chambers.length + leaks.length }];
+    return needed('seal-strip', chambers.length + leaks.length);
   },
   steps: () => [said('plan-step.seal-gaps')],
 };
 
-/** A slot past the media that a cover can close. */
-const isSlotPast = ({ bypass, closedBy }: Opening): boolean => bypass && closedBy !== undefined;
+/** Whether an opening is a slot past the media that a cover can close. */
+export const isSlotPast = ({ bypass, closedBy }: Opening): boolean => bypass && closedBy !== undefined;
 
 const closeUpperSlots: AlterationKind = {
   id: 'close-upper-slots',
@@ -119,7 +123,7 @@ const closeUpperSlots: AlterationKind = {
     layout.openings
       .filter(isSlotPast)
       .reduce((closed, { closedBy }) => (closedBy ? withMeasurement(closed, closedBy, 0) : closed), model),
-  parts: () => [{ part: 'slot-cover', count: 1 }],
+  parts: (_model, { openings }) => needed('slot-cover', openings.filter(isSlotPast).length),
   steps: () => [said('plan-step.close-upper-slots')],
 };
 

@@ -1,4 +1,4 @@
-import { familyById } from '@fettle/engine/families/families.ts';
+import { familyById, rulesOf } from '@fettle/engine/families/families.ts';
 import { mainsCautions } from '@fettle/engine/planning/steps.ts';
 import type { System } from '@fettle/engine/quantities/displayUnits.ts';
 import { lastTrueState, stateInWords } from '@fettle/job/packedStates.ts';
@@ -94,10 +94,11 @@ interface Shown {
 }
 
 const careSection = ({ filter }: JobDocument): Markup => {
+  const family = familyById(filter.family);
   const cautions = [
     mainsCautions.before,
     mainsCautions.after,
-    ...(familyById(filter.family)?.forbidden ?? []),
+    ...(family === undefined ? [] : rulesOf(family)),
   ];
   return html`<section aria-labelledby="care"><h2 id="care">Take care</h2>
 <ul class="plain">${cautions.map((caution) => html`<li>${caution}</li>`)}</ul></section>`;

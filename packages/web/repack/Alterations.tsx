@@ -1,3 +1,4 @@
+import { rulesOf } from '@fettle/engine/families/families.ts';
 import { memo } from 'react';
 import { AlterationChoices } from './AlterationChoices.tsx';
 import { useAlterations } from './useAlterations.ts';
@@ -9,7 +10,7 @@ export const Alterations = memo(({ field }: { readonly field: 'planned' | 'asLef
     <section aria-labelledby="alterations">
       <h3 id="alterations">Alterations</h3>
       <AlterationChoices ids={ids} chosen={made} path={[field, 'made']} onChange={change} areMarked />
-      {family?.forbidden.map((rule) => (
+      {(family === undefined ? [] : rulesOf(family)).map((rule) => (
         <p key={rule} className="caution">
           {rule}
         </p>

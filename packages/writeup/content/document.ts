@@ -77,8 +77,7 @@ export type Block =
       }[];
     }
   /** Lines to be filled in by hand. */
-  | { readonly kind: 'blanks'; readonly id: string; readonly labels: readonly string[] }
-  | { readonly kind: 'page-break'; readonly id: string };
+  | { readonly kind: 'blanks'; readonly id: string; readonly labels: readonly string[] };
 
 /** A photograph as it is published. */
 export interface Photograph {

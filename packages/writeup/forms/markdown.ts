@@ -64,8 +64,6 @@ const blockText = (block: Block, { photographs = {} }: Document): string => {
         .join('\n\n');
     case 'blanks':
       return block.labels.map((label) => `${plain(label)}: ____________________`).join('\n\n');
-    case 'page-break':
-      return '---';
   }
 };
 

@@ -1,6 +1,7 @@
 import { familyById } from '@fettle/engine/families/families.ts';
 import type { BenchTest } from '@fettle/engine/model/model.ts';
 import type { Block } from '../content/document.ts';
+import { madeAlterations } from './changes.ts';
 import { heading, lastState, type Writer } from './writer.ts';
 
 const kinds: readonly BenchTest['kind'][] = ['timed-volume', 'power', 'shutoff-head'];
@@ -28,9 +29,10 @@ export const limitsPart = (writer: Writer): readonly Block[] => {
   return [heading(writer, 'limits'), { kind: 'list', id: 'limits', items }];
 };
 
-/** What must never be done to a filter of this kind. */
+/** What must never be done to a filter of this kind, and in the alterations that are made to it. */
 export const forbiddenPart = (writer: Writer): readonly Block[] => {
-  const forbidden = familyById(writer.source.document.filter.family)?.forbidden ?? [];
-  const items = forbidden.map((says) => writer.name(says));
+  const { forbidden = [], forbiddenIn = {} } = familyById(writer.source.document.filter.family) ?? {};
+  const altered = madeAlterations(writer.source).flatMap(({ id }) => forbiddenIn[id] ?? []);
+  const items = [...altered, ...forbidden].map((says) => writer.name(says));
   return items.length === 0 ? [] : [heading(writer, 'never', 3), { kind: 'list', id: 'never', items }];
 };

@@ -54,6 +54,9 @@ export const waterPathPart = (writer: Writer): readonly Block[] => {
   const { assessment } = lastState(source);
   return [
     heading(writer, 'water-path'),
+    ...paragraph('water-path', [
+      flows(assessment) ? writer.say(`path.misses.${tense(source)}`, { mechanical: missed(assessment) }) : '',
+    ]),
     {
       kind: 'drawing',
       id: 'water-path-drawing',
@@ -62,8 +65,5 @@ export const waterPathPart = (writer: Writer): readonly Block[] => {
       alternative: says.join(' '),
       width: states.length === 1 ? 'half' : 'full',
     },
-    ...paragraph('water-path', [
-      flows(assessment) ? writer.say(`path.misses.${tense(source)}`, { mechanical: missed(assessment) }) : '',
-    ]),
   ];
 };

@@ -116,7 +116,6 @@ const warningList = (writer: Writer): readonly Block[] => {
 export const workingsPart = (writer: Writer): readonly Block[] => {
   const { assessment } = lastState(writer.source);
   return [
-    { kind: 'page-break', id: 'before-workings' },
     heading(writer, 'workings'),
     ...paragraph('workings-how', [
       writer.say('workings.how', { edition: assessment.edition }),

@@ -1,5 +1,5 @@
 import { media } from '@fettle/engine/catalogue/media.ts';
-import { families } from '@fettle/engine/families/families.ts';
+import { families, rulesOf } from '@fettle/engine/families/families.ts';
 import { alterationKinds } from '@fettle/engine/planning/alterations.ts';
 import { type Language, nameIn } from '@fettle/engine/wording/language.ts';
 import { fieldFacts, inner } from '@fettle/job/schema/fields.ts';
@@ -82,10 +82,13 @@ describe.each(others)('a write-up in $itself', (language) => {
   it('has a word for every medium, family, place, measurement, caution and alteration', () => {
     const all = [
       ...Object.values(media).flatMap(({ name, stage, cautions }) => [name, stage, ...cautions]),
-      ...families.flatMap(({ name, forbidden, measurements }) => [
-        name,
-        ...forbidden,
-        ...measurements.flatMap(({ label, assumed }) => [label, ...(assumed ? [assumed.because] : [])]),
+      ...families.flatMap((family) => [
+        family.name,
+        ...rulesOf(family),
+        ...family.measurements.flatMap(({ label, assumed }) => [
+          label,
+          ...(assumed ? [assumed.because] : []),
+        ]),
       ]),
       ...Object.values(alterationKinds).map(({ says }) => says),
     ];

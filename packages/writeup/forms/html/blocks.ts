@@ -124,7 +124,5 @@ export const blockMarkup = (block: Block, document: Pick<Document, 'drawings' | 
         { id: block.id, class: 'blanks' },
         ...block.labels.map((label) => tag('li', {}, text(label))),
       );
-    case 'page-break':
-      return '<hr class="page-break">';
   }
 };

@@ -33,19 +33,17 @@ div.photographs{display:grid;grid-template-columns:repeat(auto-fill,minmax(min(1
 .photographs figure{margin:0}
 .photographs img{display:block;width:100%;height:auto}
 figure.half svg{max-width:26rem!important}
-figure svg{display:block;height:auto}
+figure svg{display:block;height:auto;font-family:inherit}
 figure:not(.true) svg{width:100%}
 .caution{display:flex;gap:.8rem;border:2px solid var(--drawn-fault);padding:.6rem .8rem}
 .mark{flex:none;width:1.6rem;height:1.6rem;fill:var(--drawn-fault)}
 .blanks{list-style:none;padding:0}
 .blanks li{border-bottom:1px solid var(--drawn-ink);padding-top:1.4rem}
-.page-break{border:0;margin:0}
 footer{margin-top:2.5rem;font-size:.85rem}
 @media print{
 .level-2,.level-3{break-after:avoid}
 figure,.caution,tr,.figure{break-inside:avoid}
 .scrolls{overflow:visible}
-.page-break{break-after:page}
 }
 `.trim();
 

@@ -1,10 +1,19 @@
 import { readFileSync } from 'node:fs';
 import { join, resolve } from 'node:path';
-import { NodeCompiler, PdfStandard } from '@myriaddreamin/typst-ts-node-compiler';
-import type { Document, DrawingBlock, Photograph } from '../../content/document.ts';
+import { NodeCompiler, type NodeTypstDocument, PdfStandard } from '@myriaddreamin/typst-ts-node-compiler';
+import type { Document, Photograph } from '../../content/document.ts';
 import { fontFiles } from '../fonts.ts';
 import { joined, throughout } from '../joints.ts';
 import { lettersOnly } from '../letters.ts';
+import {
+  type Arrangement,
+  type BlockEnd,
+  betterArranged,
+  closer,
+  firstArrangement,
+  margins,
+  pagesOf,
+} from './arrangement.ts';
 import { lettersOf, shownBy } from './coverage.ts';
 import type { Paper } from './paper.ts';
 import { template } from './template.ts';
@@ -40,29 +49,6 @@ const complaint = (result: ReturnType<NodeCompiler['compile']>): string => {
   return error === null ? 'no document' : JSON.stringify(error.shortDiagnostics);
 };
 
-/** Width of the text on the narrower paper, and the most height that a drawing takes of a page, mm. */
-const textWidth = 174;
-const tallest: Readonly<Record<DrawingBlock['width'], number>> = { full: 152, half: 140, true: 250 };
-
-/** A drawing is not set smaller than this for the sake of its height: its letters would be lost. */
-const leastShare = 0.6;
-
-/** How wide each drawing is set, mm, by its block: its own width where its scale must hold, else what fits. */
-const widthsOf = ({ blocks, drawings }: Document): Readonly<Record<string, number>> =>
-  Object.fromEntries(
-    blocks.flatMap((block) => {
-      if (block.kind !== 'drawing') return [];
-      const svg = drawings[block.drawing] ?? '';
-      const [width, height] = ['width', 'height'].map((name) =>
-        Number(new RegExp(`^<svg[^>]*? ${name}="([\\d.]+)mm"`).exec(svg)?.[1] ?? 100),
-      ) as [number, number];
-      const share = block.width === 'half' ? 0.52 * textWidth : textWidth;
-      const least = Math.min(share, leastShare * width, (tallest.true * width) / height);
-      const fitting = Math.max(least, Math.min(share, (tallest[block.width] * width) / height));
-      return [[block.id, block.width === 'true' ? width : fitting]];
-    }),
-  );
-
 /** What a photograph is called for the typesetter, seen from its workspace. */
 const nameOf = (key: string, mediaType: Photograph['mediaType']): string =>
   `/${key}.${mediaType === 'image/png' ? 'png' : 'jpg'}`;
@@ -87,6 +73,44 @@ const placed = (said: Said, photographs: NonNullable<Document['photographs']>): 
   ),
 });
 
+/** A document that is set, and where its blocks ended. */
+interface Set {
+  readonly result: NodeTypstDocument;
+  readonly ends: readonly BlockEnd[];
+}
+
+/** Sets what is said as it is arranged. */
+type SetBy = (arranged: Arrangement) => Set;
+
+/** A document with its drawings fitted to its pages, one after the other. */
+const fitted = (
+  document: Document,
+  paper: Paper,
+  { set, closeness }: { readonly set: SetBy; readonly closeness: number },
+): Set => {
+  let arranged: Arrangement | undefined = firstArrangement(document, closeness);
+  let made = set(arranged);
+  // Each drawing is set smaller once and moved once at most.
+  for (let round = 0; round < 2 * document.blocks.length; round += 1) {
+    arranged = betterArranged(document, arranged, { ends: made.ends, paper });
+    if (arranged === undefined) break;
+    made = set(arranged);
+  }
+  return made;
+};
+
+/** A document as it fills its pages best: a last page that is nearly blank is spared where setting closer does it. */
+const filling = (document: Document, paper: Paper, set: SetBy): Set => {
+  const usual = fitted(document, paper, { set, closeness: 1 });
+  const pages = pagesOf(usual.ends, paper);
+  if (!pages.endsNearlyBlank) return usual;
+  for (const closeness of closer) {
+    const made = fitted(document, paper, { set, closeness });
+    if (pagesOf(made.ends, paper).count < pages.count) return made;
+  }
+  return usual;
+};
+
 /**
  * A document as a tagged PDF (PDF/UA-1), its drawings as vectors. The same document gives the same bytes, whenever.
  *
@@ -95,20 +119,24 @@ const placed = (said: Said, photographs: NonNullable<Document['photographs']>): 
 export const toPdf = (document: Document, paper: Paper): Uint8Array => {
   const { typst, settable } = typesetter();
   const { drawings, photographs = {}, ...said } = document;
-  const shown = placed(said, photographs);
-  const data = JSON.stringify({
-    ...throughout(shown, (text) => joined(settable(text))),
+  const data = {
+    ...throughout(placed(said, photographs), (text) => joined(settable(text))),
     drawings: throughout(drawings, settable),
     paper: papers[paper],
-    widths: widthsOf(document),
-  });
+    margins,
+  };
+  const set: SetBy = (arranged) => {
+    const inputs = { data: JSON.stringify({ ...data, arranged }) };
+    const made = typst.compile({ mainFileContent: template, inputs });
+    if (made.result === null) throw new Error(`the typesetter refused ${document.id}: ${complaint(made)}`);
+    const ends = typst.query(made.result, { selector: '<end>', field: 'value' }) as readonly BlockEnd[];
+    return { result: made.result, ends };
+  };
   for (const [key, { base64, mediaType }] of Object.entries(photographs))
     typst.mapShadow(join(workspace, nameOf(key, mediaType)), Buffer.from(base64, 'base64'));
   try {
-    const result = typst.compile({ mainFileContent: template, inputs: { data } });
-    if (result.result === null)
-      throw new Error(`the typesetter refused ${document.id}: ${complaint(result)}`);
-    return typst.pdf(result.result, { pdfStandard: PdfStandard.UA_1, creationTimestamp: 0 });
+    const { result } = filling(document, paper, set);
+    return typst.pdf(result, { pdfStandard: PdfStandard.UA_1, creationTimestamp: 0 });
   } finally {
     // Whatever comes of it, no photograph of one job stays for the next.
     typst.resetShadow();

@@ -10,7 +10,7 @@ import { fontFiles } from '../fonts.ts';
 export const toPng = (svg: string, widthPixels: number): Uint8Array =>
   new Resvg(svg, {
     fitTo: { mode: 'width', value: widthPixels },
-    font: { fontFiles: [...fontFiles()], loadSystemFonts: false, defaultFontFamily: 'DejaVu Sans' },
+    font: { fontFiles: [...fontFiles()], loadSystemFonts: false, defaultFontFamily: 'IBM Plex Sans' },
   })
     .render()
     .asPng();
