@@ -12,16 +12,17 @@ import { sizes } from './tokens.ts';
 export function bedSections(packed: Packed, beds: readonly PlacedBed[], pen: Pen): string {
   const { sheet, palette, prefix } = pen;
   const edge = { stroke: palette.ink, 'stroke-width': sizes.line };
-  const chambers = packed.layout.chambers.map((chamber) =>
-    rectangle(sheet.box(chamber.box), {
+  const cuts = packed.layout.chambers.flatMap(({ box, twin }) => (twin ? [box, twin] : [box]));
+  const chambers = cuts.map((box) =>
+    rectangle(sheet.box(box), {
       fill: 'none',
       stroke: palette.softInk,
       'stroke-width': sizes.thinLine,
     }),
   );
-  const sections = beds.map((placed) => {
-    const fill = placed.medium ? `url(#${hatchId(placed.medium, prefix)})` : 'none';
-    return rectangle(sheet.box(placed.box), { fill, ...edge });
+  const sections = beds.flatMap(({ medium, box, twin }) => {
+    const fill = medium ? `url(#${hatchId(medium, prefix)})` : 'none';
+    return [box, ...(twin ? [twin] : [])].map((cut) => rectangle(sheet.box(cut), { fill, ...edge }));
   });
   return [...chambers, ...sections].join('');
 }

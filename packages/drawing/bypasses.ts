@@ -14,7 +14,7 @@ interface BypassLine {
   /** Undefined where nothing has been reckoned. */
   readonly share: number | undefined;
   readonly labelAt: Point;
-  readonly anchor?: 'middle' | 'end';
+  readonly anchor?: 'start' | 'middle' | 'end';
 }
 
 /** The middle of a space inside the housing, the far edge of one outside. */
@@ -27,6 +27,24 @@ function farX(layout: Layout, space: string): number {
 /** A leak or an opening past the media runs level from one space to the other. */
 function levelLine(way: Leak | Opening, layout: Layout, pen: Pen): readonly Point[] {
   return [way.from, way.to].map((space) => pen.sheet.at({ x: farX(layout, space), y: way.at.y }));
+}
+
+/** Clear of the ribbon that a leak joins, mm. */
+const besideRibbon = 4;
+
+/** Where the share of a leak stands, or of an opening past the media. */
+function besideLevelLine(
+  way: Leak | Opening,
+  points: readonly Point[],
+  at: Point,
+): Pick<BypassLine, 'labelAt' | 'anchor'> {
+  const from = points[0]?.x ?? at.x;
+  const to = points.at(-1)?.x ?? at.x;
+  if (!('sealedBy' in way)) return { labelAt: { x: at.x - sizes.wall - 1, y: at.y - 2.2 }, anchor: 'end' };
+  // Under a tube the lane of the beds begins just over the line; beside a partition the pump stands over its far end.
+  if (way.sealedBy === 'ring')
+    return { labelAt: { x: to + besideRibbon, y: at.y + 0.36 * sizes.text }, anchor: 'start' };
+  return { labelAt: { x: from + 0.7 * (at.x - from), y: at.y - 2.2 }, anchor: 'middle' };
 }
 
 /** Height at which spilt water runs over its lip, m. */
@@ -68,13 +86,8 @@ function allWayLines(layout: Layout, shares: Shares | undefined, pen: Pen): read
   return [
     ...level.map((way) => {
       const points = levelLine(way, layout, pen);
-      const at = pen.sheet.at(way.at);
-      const from = points[0]?.x ?? at.x;
-      const leak = layout.leaks.some((one) => one.id === way.id);
-      // Beside a leak the pump stands over the far end; an opening's share stands clear of the wall.
-      const x = leak ? from + 0.7 * (at.x - from) : at.x - sizes.wall - 1;
-      const anchor = leak ? 'middle' : 'end';
-      return { id: way.id, points, share: share(way.id), labelAt: { x, y: at.y - 2.2 }, anchor } as const;
+      const beside = besideLevelLine(way, points, pen.sheet.at(way.at));
+      return { id: way.id, points, share: share(way.id), ...beside };
     }),
     ...overflows.map((weir) => {
       const points = overflowLine(weir, layout, pen);

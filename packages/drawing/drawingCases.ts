@@ -184,6 +184,38 @@ export const drawingCases = {
     layout: layoutOf('split-housing-canister', { ...splitMeasurements, headTurned: 1 }),
     packing: splitPacking,
   },
+  tube: {
+    layout: layoutOf('central-tube-canister', {
+      housingBore: 0.188,
+      mediaDiameter: 0.16,
+      mediaLength: 0.21,
+      tubeDiameter: 0.04,
+    }),
+    packing: packed({
+      media: [
+        ['fine-foam', 15],
+        ['coarse-foam', 20],
+        ['rings', 20],
+      ],
+    }),
+    flows: {
+      dutyPoint: { flowM3PerS: 1.7e-4, headM: 0.6 },
+      wayFlowM3PerS: { 'gap:media': 2e-6, 'tube-foot': 1.2e-5, 'tube-mouth': 1.7e-4 },
+    },
+  },
+  cartridge: {
+    layout: layoutOf('cartridge-canister', {
+      housingBore: 0.13,
+      mediaDiameter: 0.108,
+      mediaLength: 0.18,
+      tubeDiameter: 0.034,
+    }),
+    packing: packed({ cartridge: [['floss', 35]] }),
+    flows: {
+      dutyPoint: { flowM3PerS: 1.2e-4, headM: 0.4 },
+      wayFlowM3PerS: { 'gap:cartridge': 1e-6, 'spigot-gap': 2e-5, spigot: 1e-4 },
+    },
+  },
   hung: {
     layout: layoutOf('hang-on-back', {
       boxWidth: 0.1,

@@ -92,8 +92,11 @@ function atLeast(box: Box, least: number): Box {
 export function grids(layout: Layout, { sheet, palette }: Pen): string {
   const dashes = { stroke: palette.ink, 'stroke-width': 0.5, 'stroke-dasharray': '1.2 0.8' };
   return layout.chambers
-    .map((chamber) => {
-      const { x, y, width, height } = sheet.box(chamber.box);
+    .flatMap((chamber) =>
+      [chamber.box, ...(chamber.twin ? [chamber.twin] : [])].map((box) => ({ chamber, box })),
+    )
+    .map(({ chamber, box }) => {
+      const { x, y, width, height } = sheet.box(box);
       if (chamber.flow === 'up' || chamber.flow === 'down') {
         const floorY = y + height + 0.3;
         return element('line', { x1: x, x2: x + width, y1: floorY, y2: floorY, ...dashes });

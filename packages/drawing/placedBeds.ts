@@ -30,6 +30,8 @@ export interface PlacedBed {
   readonly name: string;
   /** Section of the bed, m. */
   readonly box: Box;
+  /** Where the section cuts it a second time, about a tube. */
+  readonly twin?: Box;
 }
 
 /** All beds in the order in which the water meets them; a bed of an unknown chamber is left out. */
@@ -41,27 +43,37 @@ export function placedBeds(packed: Packed): readonly PlacedBed[] {
     for (const bed of inWaterOrder(chamber, listed)) {
       const medium = Object.hasOwn(packed.media, bed.medium) ? packed.media[bed.medium] : undefined;
       const letter = medium ? stageLetters[medium.stage] : '?';
+      const box = boxes.get(bed) ?? chamber.box;
       placed.push({
         bed,
         chamber,
         medium,
         tag: `${letter}${placed.length + 1}`,
         name: medium?.name ?? bed.medium,
-        box: boxes.get(bed) ?? chamber.box,
+        box,
+        ...(chamber.twin === undefined ? {} : { twin: mirrored(box, chamber.box, chamber.twin) }),
       });
     }
   }
   return placed;
 }
 
-/** Beds lie on the floor of an upright chamber and against the pump's side of a slot. */
+/** A part of one box where the other, its mirror image, has it. */
+function mirrored(part: Box, box: Box, twin: Box): Box {
+  return { ...part, x: box.x + twin.x + twin.width - part.x - part.width };
+}
+
+/**
+ * Beds lie on the floor of an upright chamber, against the pump's side of a slot, and on the tube that a chamber
+ * lies about.
+ */
 function boxesOf(chamber: Chamber, listed: readonly Bed[]): readonly (readonly [Bed, Box])[] {
   const sum = listed.reduce((total, bed) => total + bed.depthM, 0);
   // More than fits is squeezed: the drawing still shows each bed inside its chamber.
   const squeeze = sum > chamber.depthM ? chamber.depthM / sum : 1;
   const { x, y, width, height } = chamber.box;
   const upright = chamber.flow === 'up' || chamber.flow === 'down';
-  let behind = 0;
+  let behind = chamber.ring ? Math.max(0, chamber.depthM - sum) : 0;
   return (upright ? listed.toReversed() : listed).map((bed) => {
     const depth = bed.depthM * squeeze;
     const box = upright

@@ -213,10 +213,12 @@ export function pathWords(layout: Layout, at: (point: Point) => Point): readonly
   return [word('in', path[0], path[1]), word('out', path.at(-1), path.at(-2))];
 }
 
-/** Room for arrowheads and words over a section whose path ends at its top, mm. */
+/** Room for arrowheads and words over a section whose path begins or ends at its top, mm. */
 function roomAbove(layout: Layout): number {
   const [start, next] = layout.drawing.mainPath;
-  return start && next && start.y > next.y ? 9 : 2;
+  const [before, end] = layout.drawing.mainPath.slice(-2);
+  const upward = (start && next && start.y > next.y) || (before && end && end.y > before.y);
+  return upward ? 9 : 2;
 }
 
 /** Lays the section out on the sheet from `top` downwards, mm, at a scale in mm per m. */

@@ -7,12 +7,16 @@ import { type Palette, sizes } from './tokens.ts';
 
 /** The packed part of every chamber that holds beds, m. */
 export function packedBoxes(beds: readonly PlacedBed[]): readonly Box[] {
-  const byChamber = new Map<string, Box>();
-  for (const { chamber, box } of beds) {
-    const sofar = byChamber.get(chamber.id);
-    byChamber.set(chamber.id, sofar ? bounding(sofar, box) : box);
+  const cuts = new Map<string, Box>();
+  const add = (key: string, box: Box): void => {
+    const sofar = cuts.get(key);
+    cuts.set(key, sofar ? bounding(sofar, box) : box);
+  };
+  for (const { chamber, box, twin } of beds) {
+    add(chamber.id, box);
+    if (twin) add(`${chamber.id}:twin`, twin);
   }
-  return [...byChamber.values()];
+  return [...cuts.values()];
 }
 
 function bounding(one: Box, other: Box): Box {
@@ -115,6 +119,13 @@ interface ArrowRow {
   readonly across: readonly number[];
 }
 
+const opposite: Readonly<Record<Chamber['flow'], Chamber['flow']>> = {
+  up: 'down',
+  down: 'up',
+  right: 'left',
+  left: 'right',
+};
+
 const headings: Readonly<Record<Chamber['flow'], number>> = { up: -90, down: 90, right: 0, left: 180 };
 
 /** Distance between the arrows of a row, about, mm. */
@@ -141,23 +152,25 @@ export function bedArrows(
   },
   pen: Pen,
 ): string {
-  return beds
-    .map(({ box, chamber }) => {
+  const cuts = beds.flatMap(({ box, twin, chamber }) => [
+    { box, chamber, flow: chamber.flow },
+    ...(twin ? [{ box: twin, chamber, flow: opposite[chamber.flow] }] : []),
+  ]);
+  return cuts
+    .map(({ box, chamber, flow }) => {
       const { x, y, width, height } = pen.sheet.box(box);
-      const upright = chamber.flow === 'up' || chamber.flow === 'down';
+      const upright = flow === 'up' || flow === 'down';
       const [depth, breadth] = upright ? [height, width] : [width, height];
       const kept = water.keptFor(chamber);
       const lanes = spreadOver(breadth - kept).map((at) => (upright ? kept + at : at) - breadth / 2);
-      const turned = chamber.flow === 'down' || chamber.flow === 'left';
+      const turned = flow === 'down' || flow === 'left';
       const row = {
         length: Math.min(8, 0.76 * depth),
         shaft: (water.shareOf(chamber) * water.fullWidth) / lanes.length,
         across: turned ? lanes.map((lane) => -lane) : lanes,
       };
       const middle = { x: x + width / 2, y: y + height / 2 };
-      return row.length < 1.2
-        ? ''
-        : arrowRow(row, { at: middle, heading: headings[chamber.flow] }, pen.palette);
+      return row.length < 1.2 ? '' : arrowRow(row, { at: middle, heading: headings[flow] }, pen.palette);
     })
     .join('');
 }

@@ -95,6 +95,7 @@ describe.each(families.map((family) => [family.id, family] as const))('%s', (_, 
         expect(chamber.gap.thicknessM).toBeGreaterThanOrEqual(0);
         expect(chamber.gap.widthM).toBeGreaterThan(0);
         expect(chamber.gap.lengthM).toBe(chamber.depthM);
+        if (chamber.ring) expect(chamber.ring.innerRadiusM).toBeGreaterThan(0);
       }
       for (const opening of layout.openings) expect(opening.areaM2).toBeGreaterThan(0);
     });
@@ -117,6 +118,18 @@ describe.each(families.map((family) => [family.id, family] as const))('%s', (_, 
       boxes.forEach((box, index) => {
         for (const later of boxes.slice(index + 1)) expect(overlap(box, later)).toBe(false);
       });
+    });
+  });
+
+  it('draws the other cut of a chamber about a tube as its mirror image, inside the housing', () => {
+    forAny(family, (layout) => {
+      for (const { box, twin, ring } of layout.chambers) {
+        expect(twin === undefined).toBe(ring === undefined);
+        if (!twin) continue;
+        expect(within(twin, layout.drawing.housing[0]!)).toBe(true);
+        expect(overlap(box, twin)).toBe(false);
+        expect([twin.y, twin.width, twin.height]).toEqual([box.y, box.width, box.height]);
+      }
     });
   });
 
@@ -165,6 +178,9 @@ describe.each(families.map((family) => [family.id, family] as const))('%s', (_, 
         'boxWidth',
         'waterDepth',
         'slotThickness',
+        'housingBore',
+        'mediaDiameter',
+        'mediaLength',
       ].includes(one.key),
     );
     expect(lengths.length).toBeGreaterThanOrEqual(3);

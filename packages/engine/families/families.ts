@@ -1,4 +1,6 @@
 import { basketStackCanister } from './basketStackCanister.ts';
+import { cartridgeCanister } from './cartridgeCanister.ts';
+import { centralTubeCanister } from './centralTubeCanister.ts';
 import { hangOnBack } from './hangOnBack.ts';
 import { internalBox } from './internalBox.ts';
 import type { Family } from './layout.ts';
@@ -8,6 +10,8 @@ import { splitHousingCanister } from './splitHousingCanister.ts';
 export const families: readonly Family[] = [
   basketStackCanister,
   splitHousingCanister,
+  centralTubeCanister,
+  cartridgeCanister,
   hangOnBack,
   internalBox,
 ];

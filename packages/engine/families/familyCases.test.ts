@@ -1,5 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { basketStackCanister } from './basketStackCanister.ts';
+import { bedShapes } from './bedShape.ts';
+import { cartridgeCanister } from './cartridgeCanister.ts';
+import { centralTubeCanister } from './centralTubeCanister.ts';
 import { hangOnBack } from './hangOnBack.ts';
 import { internalBox } from './internalBox.ts';
 import { splitHousingCanister } from './splitHousingCanister.ts';
@@ -101,6 +104,57 @@ describe('two halves', () => {
     expect(turned.leaks[0]).toMatchObject({ from: 'right-top', to: 'left-top' });
     expect(asBuilt.leaks[0]?.from).toBe(asBuilt.inletSpace);
     expect(asBuilt.leaks[0]?.to).toBe(asBuilt.outletSpace);
+  });
+});
+
+const tube = { housingBore: 0.188, mediaDiameter: 0.16, mediaLength: 0.21, tubeDiameter: 0.04 };
+
+describe('media about a tube', () => {
+  const layout = centralTubeCanister.layOut(tube);
+  const chamber = layout.chambers[0]!;
+
+  it('are crossed from the outside to the tube, the outermost sleeve first', () => {
+    expect([chamber.from, chamber.to]).toEqual(['outside', 'tube']);
+    expect(inWaterOrder(chamber, ['outer sleeve', 'inner sleeve'])).toEqual(['outer sleeve', 'inner sleeve']);
+  });
+
+  it('fill four litres between 40 and 160 mm', () => {
+    // π(80² − 20²) mm² × 210 mm
+    expect(chamber.depthM).toBeCloseTo(0.06, 12);
+    expect(bedShapes(chamber, [chamber])[0]!.volumeM3).toBeCloseTo(3.9584e-3, 7);
+    expect(chamber.areaM2 * chamber.depthM).toBeCloseTo(3.9584e-3, 7);
+  });
+
+  it('are met over 2πrL outside, four times what is left at the tube', () => {
+    const [bed] = bedShapes(chamber, [chamber]);
+    expect(bed!.faceAreaM2).toBeCloseTo(Math.PI * 0.16 * 0.21, 12);
+    expect(bed!.faceAreaM2 / (2 * Math.PI * bed!.ring!.innerRadiusM * 0.21)).toBeCloseTo(4, 12);
+  });
+
+  it('have a slot at both end caps, as wide as the logarithmic mean of its circumferences', () => {
+    expect(chamber.gap.lengthM).toBeCloseTo(0.06, 12);
+    expect(chamber.gap.widthM).toBeCloseTo((2 * 2 * Math.PI * 0.06) / Math.log(4), 12);
+  });
+
+  it('are passed by a slot under the tube, to be sealed by a ring', () => {
+    expect(layout.leaks).toMatchObject([{ from: 'outside', to: 'tube', sealedBy: 'ring' }]);
+    expect(layout.leaks[0]!.widthM).toBeCloseTo(Math.PI * 0.04, 12);
+  });
+});
+
+describe('cartridge', () => {
+  const layout = cartridgeCanister.layOut({ ...tube, spigotGap: 0.0004 });
+
+  it('is crossed inward to its core, and leaks past its spigot straight to the pump', () => {
+    expect(layout.chambers.map(({ from, to }) => [from, to])).toEqual([['outside', 'core']]);
+    expect(layout.leaks).toMatchObject([{ from: 'outside', to: 'pump-space', thicknessM: 0.0004 }]);
+    expect(layout.outletSpace).toBe('pump-space');
+  });
+
+  it('takes the water in at its side', () => {
+    const [first, second] = layout.drawing.mainPath;
+    expect(first!.y).toBe(second!.y);
+    expect(first!.x).toBeLessThan(0);
   });
 });
 

@@ -85,6 +85,8 @@ export interface Leak extends Gap {
   readonly label: string;
   /** Key of the measurement that is its thickness. */
   readonly measurement: string;
+  /** What closes it: a strip laid in, or a new seal ring. */
+  readonly sealedBy: 'strip' | 'ring';
   readonly from: string;
   readonly to: string;
   readonly at: Point;

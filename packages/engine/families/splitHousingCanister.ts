@@ -263,6 +263,7 @@ function layOut(given: Measurements): Layout {
         id: 'partition-top',
         label: 'slot over the partition',
         measurement: 'partitionGap',
+        sealedBy: 'strip',
         from: `${first.side}-top`,
         to: `${second.side}-top`,
         thicknessM: size('partitionGap'),

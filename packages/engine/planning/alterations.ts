@@ -1,39 +1,27 @@
 import type { Layout, Opening } from '../families/layout.ts';
 import { withMeasurement } from '../model/changes.ts';
 import type { HoseRun, Model, PermittedAlteration } from '../model/model.ts';
-import { chamberGap, SEALED_GAP_M, sealedGap, withSealedChambers } from '../packing/seal.ts';
+import { withSealedChambers } from '../packing/seal.ts';
 import { quantity } from '../wording/facts.ts';
-import { type Said, said } from '../wording/said.ts';
+import { said } from '../wording/said.ts';
+import {
+  type AlterationKind,
+  at,
+  needed,
+  none,
+  openGaps,
+  type PartNeed,
+  withSealedLeaks,
+} from './alterationKind.ts';
+import { renewEndSeals, trimSleeve, turnCartridge } from './endSeals.ts';
 
 /** Parts that alterations need, with placeholder prices in the job's currency (from memory). */
 export const partPrices: Readonly<Record<string, number>> = {
   'seal-strip': 3,
   'slot-cover': 1,
   'hose-per-metre': 4,
+  'end-seal': 5,
 };
-
-/** A part of an alteration: how many and at what price each. */
-export interface PartNeed {
-  readonly part: string;
-  readonly count: number;
-  readonly price: number;
-}
-
-/** One kind of permitted change to the hardware: adding one is adding an entry here. */
-export interface AlterationKind {
-  readonly id: string;
-  readonly says: string;
-  /** Settings in SI units that it needs, by name. */
-  readonly settings: readonly string[];
-  /** Where on the filter hands do it: ids of ways and `gap:<chamber>`, or `pump`, `intake`, `outlet`, `packing`. */
-  where(layout: Layout): readonly string[];
-  apply(model: Model, layout: Layout, settings: Readonly<Record<string, number>>): Model;
-  /** Whether there is nothing here for it to change; absent where that cannot be, or hangs on its settings. */
-  isIdle?(model: Model, layout: Layout): boolean;
-  parts(model: Model, layout: Layout): readonly Omit<PartNeed, 'price'>[];
-  /** What hands do. */
-  steps(settings: Readonly<Record<string, number>>): readonly Said[];
-}
 
 const withRuns = (model: Model, change: (run: HoseRun) => HoseRun): Model => {
   const { intake, outlet } = model.filter;
@@ -50,17 +38,6 @@ const withRuns = (model: Model, change: (run: HoseRun) => HoseRun): Model => {
 /** Bore of a barb against its hose (from memory, within a tenth). */
 const USUAL_BARB_RATIO = 0.8;
 
-const none = (): readonly [] => [];
-
-/** So many of a part; no entry where none is wanted. */
-const needed = (part: string, count: number): readonly Omit<PartNeed, 'price'>[] =>
-  count > 0 ? [{ part, count }] : [];
-
-/** An alteration that is made at one place in every filter. */
-const at =
-  (place: string): AlterationKind['where'] =>
-  () => [place];
-
 const turnHead: AlterationKind = {
   id: 'turn-head',
   says: 'turn the head by half a turn',
@@ -75,17 +52,12 @@ const moveTrays: AlterationKind = {
   id: 'move-trays',
   says: 'move trays between places',
   settings: [],
+  handsOnly: true,
   where: at('packing'),
   apply: (model) => model,
   parts: none,
   steps: none,
 };
-
-/** Gaps past chambers, and leaks, that a strip would make tighter. */
-const openGaps = (model: Model, layout: Layout) => ({
-  chambers: layout.chambers.filter((chamber) => chamberGap(model, chamber) > SEALED_GAP_M),
-  leaks: layout.leaks.filter((leak) => leak.thicknessM > SEALED_GAP_M),
-});
 
 const sealGaps: AlterationKind = {
   id: 'seal-gaps',
@@ -98,10 +70,7 @@ const sealGaps: AlterationKind = {
   },
   apply: (model, layout) => {
     const { chambers, leaks } = openGaps(model, layout);
-    return leaks.reduce(
-      (sealed, { measurement, thicknessM }) => withMeasurement(sealed, measurement, sealedGap(thicknessM)),
-      withSealedChambers(model, chambers),
-    );
+    return withSealedLeaks(withSealedChambers(model, chambers), leaks);
   },
   parts: (model, layout) => {
     const { chambers, leaks } = openGaps(model, layout);
@@ -170,10 +139,18 @@ const lowerOutlet: AlterationKind = {
 
 /** Every kind of alteration by id. */
 export const alterationKinds: Readonly<Record<string, AlterationKind>> = Object.fromEntries(
-  [turnHead, moveTrays, sealGaps, closeUpperSlots, hoseBore, shortenHose, lowerOutlet].map((kind) => [
-    kind.id,
-    kind,
-  ]),
+  [
+    turnHead,
+    moveTrays,
+    sealGaps,
+    renewEndSeals,
+    trimSleeve,
+    turnCartridge,
+    closeUpperSlots,
+    hoseBore,
+    shortenHose,
+    lowerOutlet,
+  ].map((kind) => [kind.id, kind]),
 );
 
 /** The parts of a set of alterations with their prices: the user's own, else the placeholders. Hoses are bought at
@@ -202,7 +179,7 @@ export const idleAlterations = (ids: readonly string[], model: Model, layout: La
 
 /** Every set of the permitted alterations, the empty one first. */
 export const alterationSets = (permitted: readonly PermittedAlteration[]): PermittedAlteration[][] => {
-  const effective = permitted.filter(({ id }) => id !== moveTrays.id && alterationKinds[id]);
+  const effective = permitted.filter(({ id }) => alterationKinds[id] && !alterationKinds[id].handsOnly);
   const sets: PermittedAlteration[][] = [[]];
   for (const one of effective) sets.push(...sets.map((set) => [...set, one]));
   return sets;

@@ -1,6 +1,6 @@
 import type { Assessment, Effect, OrderShares } from '../assessment/assessment.ts';
 import type { Model, Packing, PermittedAlteration } from '../model/model.ts';
-import type { PartNeed } from './alterations.ts';
+import type { PartNeed } from './alterationKind.ts';
 
 /** What a plan is to be good for. */
 export type Favour = 'balance' | 'feed' | 'flow' | 'interval' | 'clarity' | 'cost';

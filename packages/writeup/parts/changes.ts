@@ -1,6 +1,7 @@
 import { chambersInWaterOrder, inWaterOrder } from '@fettle/engine/families/waterOrder.ts';
 import type { Model } from '@fettle/engine/model/model.ts';
-import { alterationKinds, type PartNeed, partsOf } from '@fettle/engine/planning/alterations.ts';
+import type { PartNeed } from '@fettle/engine/planning/alterationKind.ts';
+import { alterationKinds, partsOf } from '@fettle/engine/planning/alterations.ts';
 import { purchasesFor, volumesOf } from '@fettle/engine/planning/candidates.ts';
 import type { Purchase } from '@fettle/engine/planning/plan.ts';
 import { type ListedAlteration, listed } from '@fettle/job/alterationList.ts';

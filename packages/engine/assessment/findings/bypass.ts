@@ -1,6 +1,7 @@
 import { withMeasurement } from '../../model/changes.ts';
 import { chamberGap, sealedGap, withSealedChambers } from '../../packing/seal.ts';
 import { quantity } from '../../wording/facts.ts';
+import { said } from '../../wording/said.ts';
 import { type FindingContext, type FindingRule, type Sighting, saysAndCure } from './rule.ts';
 
 /** Share of the water past a bed from which it is worth a finding (our own choice). */
@@ -25,12 +26,14 @@ export const bypassPastBed: FindingRule = {
         chamber: { name: chamber.label },
       };
       const cured = withSealedChambers(model, [chamber]);
-      return [{ place: chamber.id, ...saysAndCure('bypass-past-bed', evidence), cured }];
+      const says = said('fault.bypass-past-bed', evidence);
+      const cure = said(chamber.ring ? 'cure.bypass-past-bed.end-caps' : 'cure.bypass-past-bed');
+      return [{ place: chamber.id, says, cure, cured }];
     });
   },
 };
 
-/** Water runs over or past the partition between the halves. */
+/** Water runs past a partition between the halves, or past a round seat. */
 export const partitionLeaks: FindingRule = {
   id: 'partition-leaks',
   look(context): readonly Sighting[] {
@@ -40,7 +43,8 @@ export const partitionLeaks: FindingRule = {
       return [
         {
           place: leak.id,
-          ...saysAndCure('partition-leaks', { share: { share }, way: { name: leak.label } }),
+          says: said('fault.partition-leaks', { share: { share }, way: { name: leak.label } }),
+          cure: said(leak.sealedBy === 'ring' ? 'cure.round-seat-leaks' : 'cure.partition-leaks'),
           cured: withMeasurement(context.model, leak.measurement, sealedGap(leak.thicknessM)),
         },
       ];

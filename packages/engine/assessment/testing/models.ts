@@ -189,10 +189,44 @@ export const internalBox = (layers: Layers = wellPackedBox): Model =>
     { volumeM3: 0.06, feedKgPerS: gramsPerDay(0.3) },
   );
 
+const wellPackedSleeves: Layers = {
+  media: [
+    ['foam-20ppi', 25],
+    ['foam-30ppi', 30],
+  ],
+};
+
+/** A canister with a tube in its middle: from all sides through two sleeves. */
+export const tubeCanister = (layers: Layers = wellPackedSleeves): Model =>
+  job(
+    filterOf(
+      'central-tube-canister',
+      { housingBore: 0.188, mediaDiameter: 0.16, mediaLength: 0.21, tubeDiameter: 0.04 },
+      { pump: pump(1.3, 880, 14), intake: hose(), outlet: hose() },
+    ),
+    packed(layers),
+  );
+
+const wellPackedCartridge: Layers = { cartridge: [['foam-30ppi', 35]] };
+
+/** A small canister with a cartridge. */
+export const cartridgeCanister = (layers: Layers = wellPackedCartridge): Model =>
+  job(
+    filterOf(
+      'cartridge-canister',
+      { housingBore: 0.13, mediaDiameter: 0.108, mediaLength: 0.18, tubeDiameter: 0.034 },
+      { pump: pump(1.3, 550, 9), intake: hose(), outlet: hose() },
+    ),
+    packed(layers),
+    { volumeM3: 0.1, feedKgPerS: gramsPerDay(0.8) },
+  );
+
 /** One well-packed filter of each family. */
 export const familyModels: readonly (readonly [family: string, model: Model])[] = [
   ['canister with a stack of baskets', stackCanister()],
   ['canister in two halves', splitCanister()],
+  ['canister with a tube in the middle', tubeCanister()],
+  ['canister with a cartridge', cartridgeCanister()],
   ['hang-on-back', hangOnBack()],
   ['internal box', internalBox()],
 ];

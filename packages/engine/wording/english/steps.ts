@@ -35,6 +35,12 @@ export const planStepSentences: Readonly<Record<string, string>> = {
     'Turn the head by half a turn; only where ring, clips, ports and priming tube all mate both ways. Mark intake and outlet anew.',
   'plan-step.seal-gaps':
     'Lay a removable strip of food-grade silicone sheet or closed-cell foam beside the media of each chamber; leave designed reliefs free.',
+  'plan-step.renew-end-seals':
+    'Fit new seal rings to end caps and seats, of the size that was measured; clean the grooves, grease them thinly with silicone grease, press home by hand.',
+  'plan-step.trim-sleeve':
+    'Cut the foam sleeve 2 to 3 mm (0.1 in) longer than the space between the end caps, ends square, so that both press on it.',
+  'plan-step.turn-cartridge':
+    'Rinse the cartridge and turn it by half a turn, so that the side that lay away from the inlet loads next.',
   'plan-step.close-upper-slots':
     'Cover the upper slots; leave at least three times the area of the pump’s own inlet open below.',
   'plan-step.hose-bore':

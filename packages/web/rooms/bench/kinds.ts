@@ -4,6 +4,8 @@
 export const familyNames: Readonly<Record<string, string>> = {
   'basket-stack-canister': 'canister with a stack of baskets',
   'split-housing-canister': 'canister with two halves',
+  'central-tube-canister': 'canister with a tube in the middle',
+  'cartridge-canister': 'canister with a cartridge',
   'hang-on-back': 'hang-on-back box',
   'internal-box': 'internal box',
 };

@@ -25,6 +25,7 @@ export const buildSentences: Readonly<Record<string, string>> = {
   'build.price.placeholder': '{price} *',
   'part.seal-strip': 'strip of food-grade silicone sheet or closed-cell foam',
   'part.slot-cover': 'cover for the slots past the media',
+  'part.end-seal': 'seal ring for an end cap or a round seat',
   'part.hose-per-metre': 'hose of {bore} bore',
   'column.needed': 'needed',
   'column.to-get': 'to get',
@@ -103,6 +104,12 @@ export const buildSentences: Readonly<Record<string, string>> = {
   'step.alter.move-trays': 'Put the trays in their new places, as they are packed below.',
   'step.alter.seal-gaps':
     'Lay the strips into the gaps beside the media so that they can be taken out again; leave every relief that belongs to the design free.',
+  'step.alter.renew-end-seals':
+    'Fit the new seal rings to end caps and seats; clean the grooves, grease them thinly with silicone grease, press home by hand.',
+  'step.alter.trim-sleeve':
+    'Cut the foam sleeve 2 to 3 mm (0.1 in) longer than the space between the end caps, ends square, so that both press on it.',
+  'step.alter.turn-cartridge':
+    'Turn the cartridge by half a turn, so that the side that lay away from the inlet loads next.',
   'step.alter.close-upper-slots':
     'Cover the slots past the media; below, at least three times the area of the pump’s own inlet stays open (common practice, no source).',
   'step.alter.hose-bore':

@@ -1,4 +1,5 @@
-const notLookedUp = 'im Fach bekannt, nicht nachgeschlagen';
+import { notLookedUp } from './sources.ts';
+
 const practice = 'gängige Praxis, ohne Quelle';
 
 /** Felder eines Auftrags und warum ein Wert angenommen wird, nach ihren englischen Worten. */

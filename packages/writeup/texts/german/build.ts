@@ -26,6 +26,7 @@ export const buildSentences: Readonly<Record<string, string>> = {
   'build.price.placeholder': '{price} *',
   'part.seal-strip': 'Streifen aus lebensmittelechtem Silikon oder geschlossenzelligem Schaum',
   'part.slot-cover': 'Abdeckung für die Schlitze an den Medien vorbei',
+  'part.end-seal': 'Dichtring für eine Endkappe oder einen runden Sitz',
   'part.hose-per-metre': 'Schlauch mit {bore} Innendurchmesser',
   'column.needed': 'nötig',
   'column.to-get': 'zu besorgen',
@@ -104,6 +105,12 @@ export const buildSentences: Readonly<Record<string, string>> = {
   'step.alter.move-trays': 'Die Einsätze an ihre neuen Plätze setzen, wie unten bestückt.',
   'step.alter.seal-gaps':
     'Die Streifen so in die Spalte neben den Medien legen, dass sie wieder herausgehen; jede vorgesehene Entlastung frei lassen.',
+  'step.alter.renew-end-seals':
+    'Die neuen Dichtringe an Endkappen und Sitze setzen; Nuten säubern, dünn mit Silikonfett fetten, von Hand andrücken.',
+  'step.alter.trim-sleeve':
+    'Die Schaumstoffhülse 2 bis 3 mm (0,1 in) länger schneiden als der Raum zwischen den Endkappen, Enden gerade, damit beide darauf drücken.',
+  'step.alter.turn-cartridge':
+    'Die Patrone um eine halbe Drehung umsetzen, damit die Seite, die vom Zulauf abgewandt lag, als nächste belädt.',
   'step.alter.close-upper-slots':
     'Die Schlitze an den Medien vorbei abdecken; unten bleibt mindestens das Dreifache der Ansaugfläche der Pumpe offen (gängige Praxis, ohne Quelle).',
   'step.alter.hose-bore':

@@ -150,6 +150,12 @@ export const planStepSentences: Readonly<Record<string, string>> = {
     'Den Kopf um eine halbe Drehung umsetzen; nur wo Ring, Verschlüsse, Anschlüsse und Füllrohr in beiden Lagen passen. Ansaugung und Auslauf neu beschriften.',
   'plan-step.seal-gaps':
     'Einen herausnehmbaren Streifen aus lebensmittelechtem Silikon oder geschlossenzelligem Schaum neben die Medien jeder Kammer legen; vorgesehene Entlastungen frei lassen.',
+  'plan-step.renew-end-seals':
+    'Neue Dichtringe in der gemessenen Größe an Endkappen und Sitze setzen; Nuten säubern, dünn mit Silikonfett fetten, von Hand andrücken.',
+  'plan-step.trim-sleeve':
+    'Die Schaumstoffhülse 2 bis 3 mm (0,1 in) länger schneiden als der Raum zwischen den Endkappen, Enden gerade, damit beide darauf drücken.',
+  'plan-step.turn-cartridge':
+    'Die Patrone spülen und um eine halbe Drehung umsetzen, damit die Seite, die vom Zulauf abgewandt lag, als nächste belädt.',
   'plan-step.close-upper-slots':
     'Die oberen Schlitze abdecken; unten mindestens das Dreifache der Ansaugfläche der Pumpe offen lassen.',
   'plan-step.hose-bore':

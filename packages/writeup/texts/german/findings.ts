@@ -106,6 +106,9 @@ export const cureSentences: Readonly<Record<string, string>> = {
   'cure.chemical-before-biological': 'Chemische Medien hinter die biologischen legen.',
   'cure.bypass-past-bed':
     'Den Spalt mit einem dünnen, herausnehmbaren Streifen aus Silikon oder geschlossenzelligem Schaum schließen.',
+  'cure.bypass-past-bed.end-caps':
+    'Die Dichtungen der Endkappen erneuern oder eine Schaumstoffhülse 2 bis 3 mm (0,1 in) zu lang schneiden, damit sie darauf drücken.',
+  'cure.round-seat-leaks': 'Den Dichtring dieses Sitzes erneuern und dünn mit Silikonfett fetten.',
   'cure.partition-leaks': 'Die Kante der Trennwand mit einem herausnehmbaren Streifen abdichten.',
   'cure.opening-past-media':
     'Diese Schlitze abdecken, solange das Dreifache der Ansaugfläche der Pumpe offen bleibt (gängige Praxis, ohne Quelle).',

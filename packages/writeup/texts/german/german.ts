@@ -1,4 +1,5 @@
 import type { Language } from '@fettle/engine/wording/language.ts';
+import { aboutTubeNames } from './aboutTube.ts';
 import { assumedNames } from './assumed.ts';
 import { buildSentences } from './build.ts';
 import { cardSentences } from './cards.ts';
@@ -34,7 +35,7 @@ export const german: Language = {
     ...cardSentences,
     ...talkSentences,
   },
-  names: { ...mediaNames, ...filterNames, ...assumedNames },
+  names: { ...mediaNames, ...filterNames, ...aboutTubeNames, ...assumedNames },
   marks: {
     decimal: ',',
     to: 'bis',

@@ -1,0 +1,2 @@
+/** Woher eine Annahme stammt, die nicht nachgeschlagen wurde. */
+export const notLookedUp = 'im Fach bekannt, nicht nachgeschlagen';
