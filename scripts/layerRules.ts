@@ -14,6 +14,7 @@ export const engineRooms: readonly string[] = [
   'planning',
   'lineup',
   'learning',
+  'elimination',
   'claims',
   'reckonings',
 ];

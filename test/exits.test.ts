@@ -16,6 +16,7 @@ describe('exit 0: fine', () => {
     ['plan', ['plan', clean]],
     ['residence', ['residence', tallDrum]],
     ['claims', ['claims', tallDrum]],
+    ['faded', ['faded', tallDrum]],
     ['check', ['check', tallDrum]],
     ['new', ['new']],
     ['reckon', ['reckon']],

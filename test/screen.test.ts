@@ -34,6 +34,7 @@ describe.each(cases)('%s in %s units', (_name, units, path) => {
     ['assess on the last day', ['assess', path, '--day', '365']],
     ['plan', ['plan', path, '--cap', '20', '--budget', '10']],
     ['claims', ['claims', path]],
+    ['faded', ['faded', path]],
     ['check', ['check', path]],
   ])('%s is no wider than 80 columns and says nothing odd', async (_command, words) => {
     const { code, out } = await fettle(...words, '--units', units);
@@ -77,6 +78,7 @@ test('names of any length and script keep to 80 columns', async () => {
       ['assess', file],
       ['plan', file, '--cap', '5'],
       ['claims', file],
+      ['faded', file],
       ['check', file],
     ])
       for (const line of (await fettle(...words)).out.split('\n'))

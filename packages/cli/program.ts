@@ -9,6 +9,7 @@ import { addCheckup } from './commands/checkup.ts';
 import { addClaims } from './commands/claims.ts';
 import { addDemo } from './commands/demo.ts';
 import { addExport } from './commands/export.ts';
+import { addFaded } from './commands/faded.ts';
 import { addImport } from './commands/import.ts';
 import { addJobs } from './commands/jobs.ts';
 import { addNew } from './commands/new.ts';
@@ -33,6 +34,7 @@ const commands = [
   addResidence,
   addWriteUp,
   addClaims,
+  addFaded,
   addCheck,
   addNew,
   addReckon,

@@ -124,6 +124,8 @@ export const readingDoubts = {
   lineRatio: 0.015,
   /** Scatter of single runs where there was one only, share of the time. */
   repeatRatio: 0.013,
+  /** A flow that is told without its filling, share of it; common practice, no source. */
+  flowRatio: 0.05,
   /** Plug meters: at least this many watts and this share of the reading. */
   powerW: 0.5,
   powerRatio: 0.02,

@@ -2,6 +2,7 @@ import * as z from 'zod';
 import { aboutSchema } from './about.ts';
 import { alterationsSchema } from './alterations.ts';
 import { benchTestsSchema } from './benchTests.ts';
+import { fadedSchema } from './faded.ts';
 import { fieldFacts } from './fields.ts';
 import { filterSchema } from './filter.ts';
 import { ownMediaSchema } from './media.ts';
@@ -35,6 +36,9 @@ export const jobSchema = z.strictObject({
   asLeft: asLeftSchema.optional(),
   alterations: alterationsSchema.optional(),
   tests: benchTestsSchema.optional(),
+  faded: fadedSchema
+    .register(fieldFacts, { says: 'what is known of a flow that has faded, to find the cause of it' })
+    .optional(),
   otherFilters: otherFiltersSchema.optional(),
   money: moneySchema.register(fieldFacts, { says: 'prices and rates' }).optional(),
   shelf: shelfSchema.optional(),

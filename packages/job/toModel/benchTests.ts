@@ -13,6 +13,7 @@ import {
 } from '../schema/benchTests.ts';
 import { acceptedQuantity } from '../schema/fields.ts';
 import type { JobDocument } from '../schema/job.ts';
+import { halfWidth } from './halfWidth.ts';
 
 type DocumentTest = NonNullable<JobDocument['tests']>[number];
 
@@ -50,12 +51,6 @@ function notesOn(test: DocumentTest, path: FieldPath): readonly Note[] {
     critical: critical.toFixed(3),
   };
   return [note('odd-run', [...path, 'times', at], facts)];
-}
-
-/** The half-width of a reading, else that which careful readings have. */
-function halfWidth({ value, doubt }: Quantity, otherwise: number): number {
-  if (doubt === undefined) return otherwise;
-  return doubt.kind === 'plus-minus' ? doubt.size : value * (doubt.size - 1);
 }
 
 function reduce(test: DocumentTest, id: string): BenchTest | undefined {

@@ -2,6 +2,7 @@ import { z } from 'zod';
 import { assessmentSchema } from './assessment.ts';
 import { checkSchema } from './check.ts';
 import { claimsSchema } from './claims.ts';
+import { fadedSchema } from './faded.ts';
 import { plansSchema } from './plans.ts';
 import { problemsSchema } from './problems.ts';
 import { reckoningSchema } from './reckoning.ts';
@@ -11,6 +12,7 @@ const results = {
   assessment: assessmentSchema,
   plans: plansSchema,
   claims: claimsSchema,
+  faded: fadedSchema,
   check: checkSchema,
   reckoning: reckoningSchema,
   residence: residenceSchema,
@@ -29,7 +31,7 @@ export const resultsJsonSchemaText = (): string => {
     $schema: 'https://json-schema.org/draft/2020-12/schema',
     title: 'Results of Fettle',
     description:
-      'What assess, plan, residence, claims, check and reckon print with --json, and the problems of bad input.',
+      'What assess, plan, residence, claims, faded, check and reckon print with --json, and the problems of bad input.',
     $defs: definitions,
   };
   return `${JSON.stringify(whole, null, 2)}\n`;

@@ -1,6 +1,7 @@
 import type { Language } from '../language.ts';
 import { claimSentences } from './claims.ts';
 import { drawingSentences } from './drawing.ts';
+import { eliminationSentences } from './elimination.ts';
 import { cureSentences, faultSentences } from './findings.ts';
 import { planStepSentences } from './steps.ts';
 import { warningSentences } from './warnings.ts';
@@ -16,6 +17,7 @@ export const engineEnglish: Language = {
     ...warningSentences,
     ...claimSentences,
     ...drawingSentences,
+    ...eliminationSentences,
     ...planStepSentences,
   },
   names: {},

@@ -5,6 +5,7 @@ import { buildSentences } from './build.ts';
 import { cardSentences } from './cards.ts';
 import { careSentences } from './care.ts';
 import { cautionSentences } from './cautions.ts';
+import { eliminationSentences } from './elimination.ts';
 import { claimSentences, drawingSentences, planStepSentences, warningSentences } from './engine.ts';
 import { figureSentences } from './figures.ts';
 import { filterNames } from './filters.ts';
@@ -25,6 +26,7 @@ export const german: Language = {
     ...warningSentences,
     ...claimSentences,
     ...drawingSentences,
+    ...eliminationSentences,
     ...planStepSentences,
     ...sheetSentences,
     ...figureSentences,

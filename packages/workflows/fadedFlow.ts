@@ -1,0 +1,36 @@
+import { type FadedFlow, findCause } from '@fettle/engine/elimination/findCause.ts';
+import type { FadedReadings } from '@fettle/engine/elimination/readings.ts';
+import { bestShutoffTest } from '@fettle/engine/model/benchTests.ts';
+import type { Model } from '@fettle/engine/model/model.ts';
+import type { JobDocument } from '@fettle/job/schema/job.ts';
+import { fadedReadings } from '@fettle/job/toModel/faded.ts';
+
+/** What is known of a faded flow, and what that makes of it. */
+export interface FadedCase {
+  readonly readings: FadedReadings;
+  readonly found: FadedFlow;
+}
+
+/** Head at no flow in order, m: measured when it was, else the curve's own. */
+const usualShutoffM = ({ filter }: Model): number => {
+  const { curve, speedRatio } = filter.pump;
+  return curve.kind === 'two-point'
+    ? curve.shutoffHeadM * speedRatio ** 2
+    : curve.points[0]!.headM * speedRatio ** 2;
+};
+
+/**
+ * Likely causes of a job's faded flow, from what its document tells of it and from its bench tests as found.
+ *
+ * @returns undefined where nobody knows the flow now
+ */
+export const fadedFlow = (document: JobDocument, model: Model): FadedCase | undefined => {
+  const read = fadedReadings(document, model);
+  if (read === undefined) return undefined;
+  const stopped = bestShutoffTest(model);
+  const readings: FadedReadings =
+    read.shutoffNow === undefined && stopped?.state === 'as-found'
+      ? { ...read, shutoffNow: { value: stopped.headM, doubt: stopped.doubtM } }
+      : read;
+  return { readings, found: findCause(model, readings, usualShutoffM(model)) };
+};
