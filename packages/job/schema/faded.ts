@@ -12,11 +12,19 @@ const power = (says: string) =>
 const head = (says: string) =>
   quantity({ dimension: 'length', says, example: '1.1 m', above: '0 m', most: '30 m' });
 
+/** Each sign as one says it of a filter. */
+const signWords: Readonly<Record<(typeof signs)[number], string>> = {
+  rattle: 'it rattles',
+  growl: 'the pump growls, as one that gets too little water',
+  gurgle: 'it gurgles',
+  bubbles: 'the outlet spits bubbles',
+  'covered-intake': 'the intake is covered: plants, snails, slime',
+  'brown-hoses': 'the hoses are brown inside',
+  'bent-hose': 'a hose is bent, a tap half shut, or a hole of the spray bar blocked',
+};
+
 const signFields = Object.fromEntries(
-  signs.map((sign) => [
-    sign,
-    trueOrFalse({ says: `whether this is there: ${sign.replace('-', ' ')}` }).optional(),
-  ]),
+  signs.map((sign) => [sign, trueOrFalse({ says: signWords[sign] }).optional()]),
 ) as Record<(typeof signs)[number], z.ZodOptional<z.ZodBoolean>>;
 
 /** Something that was done about a faded flow, and what came of it. */

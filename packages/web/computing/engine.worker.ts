@@ -13,6 +13,7 @@ import type { Problem } from '@fettle/job/problems.ts';
 import type { JobReading } from '@fettle/job/read.ts';
 import { stateModel } from '@fettle/job/toModel/stateModel.ts';
 import { assessJob } from '@fettle/workflows/assessJob.ts';
+import { type FadedCase, fadedFlow } from '@fettle/workflows/fadedFlow.ts';
 import { openJob } from '@fettle/workflows/openJob.ts';
 import { writeUpSource } from '@fettle/workflows/writeUpSource.ts';
 import type { Document } from '@fettle/writeup/content/document.ts';
@@ -119,6 +120,13 @@ const engine = {
     if (!reading.ok) return reading;
     const { layout } = assess(reading.model);
     return { ok: true, figures: dirtOf(reading.model, layout) };
+  },
+
+  /** Why the flow has faded; nothing where nobody knows the flow now. */
+  faded(document: unknown): Computed<FadedCase | undefined> {
+    const reading = openJob({ document });
+    if (!reading.ok) return reading;
+    return { ok: true, figures: fadedFlow(reading.document, reading.model) };
   },
 
   writeUp(document: unknown, name: DocumentName, workshop: string | undefined): Computed<Document> {

@@ -3,6 +3,7 @@ import { useSearchParams } from 'wouter';
 import { BenchMode } from '../../../benchmode/BenchMode.tsx';
 import { BenchTests } from '../../../benchmode/BenchTests.tsx';
 import { askedState } from '../../../benchmode/timedRuns.ts';
+import { FadedFlow } from '../../../faded/FadedFlow.tsx';
 import { Photographs } from '../../../photographs/Photographs.tsx';
 import type { JobAtWork } from '../jobAtWork.ts';
 
@@ -40,6 +41,7 @@ export function AsFound({ work }: { readonly work: JobAtWork }) {
         </button>
       </p>
       <BenchTests state={state} />
+      <FadedFlow />
       <Photographs job={work.state.number} />
     </div>
   );
