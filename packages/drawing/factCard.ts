@@ -23,7 +23,7 @@ export interface CardToDraw {
   /** One to three; the last is the one that counts. */
   readonly figures: readonly CardFigure[];
   readonly note: string;
-  readonly theme: Exclude<Theme, 'page'>;
+  readonly theme: Theme;
 }
 
 /** Size of a card, pixels. */

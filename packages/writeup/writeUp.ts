@@ -2,6 +2,7 @@ import type { Theme } from '@fettle/drawing/tokens.ts';
 import type { Language } from '@fettle/engine/wording/language.ts';
 import type { Document } from './content/document.ts';
 import { buildDocument } from './documents/build.ts';
+import { cardsDocument } from './documents/cards.ts';
 import { careDocument } from './documents/care.ts';
 import { quoteDocument } from './documents/quote.ts';
 import { sheetDocument } from './documents/sheet.ts';
@@ -21,6 +22,7 @@ export const documentMakers = {
   quote: quoteDocument,
   care: careDocument,
   talk: talkDocument,
+  cards: cardsDocument,
 } as const satisfies Readonly<Record<string, DocumentMaker>>;
 
 export type DocumentName = keyof typeof documentMakers;

@@ -64,22 +64,24 @@ const sheetFiles = (source: WriteUpSource, { day }: FilesAsked): readonly WriteU
 /** Documents that come as text too: what is said is changed before it is said. */
 const asText: ReadonlySet<DocumentName> = new Set(['talk']);
 
+/** Documents whose drawings come as files in another way. */
+const hasOwnPictures: ReadonlySet<DocumentName> = new Set(['cards']);
+
 const onePaper = (
   source: WriteUpSource,
   name: DocumentName,
   { paper }: FilesAsked,
 ): readonly WriteUpFile[] => {
   const printed = writeUpDocument(source, { name, theme: 'print' });
-  const drawings = Object.entries(printed.drawings).map(([key, content]) => ({
-    path: `drawings/${key}.svg`,
-    content,
-  }));
+  const drawings = hasOwnPictures.has(name)
+    ? []
+    : Object.entries(printed.drawings).map(([key, content]) => ({ path: `drawings/${key}.svg`, content }));
   const texts = asText.has(name) ? [{ path: `${name}.md`, content: toMarkdown(printed) }] : [];
   return [{ path: `${name}.pdf`, content: toPdf(printed, paper) }, ...texts, ...drawings];
 };
 
 /** Documents that come on the workshop's own paper alone. */
-const onOnePaper: readonly DocumentName[] = ['build', 'quote', 'care', 'talk'];
+const onOnePaper: readonly DocumentName[] = ['build', 'quote', 'care', 'talk', 'cards'];
 
 /** Every file of a job's write-up. The same job gives the same bytes, whenever it is made. */
 export const writeUpFiles = (source: WriteUpSource, asked: FilesAsked): readonly WriteUpFile[] => [

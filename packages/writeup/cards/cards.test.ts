@@ -1,7 +1,9 @@
+import { escapeXml } from '@fettle/drawing/svg.ts';
 import { describe, expect, it } from 'vitest';
 import { newWriter } from '../parts/writer.ts';
 import { demoDocument, demoNames, demoSource, sourceOf } from '../testing/sources.ts';
 import { english } from '../texts/english/english.ts';
+import { writeUpDocument } from '../writeUp.ts';
 import { cardFiles } from './cardFiles.ts';
 import { cardsText, factCards } from './cards.ts';
 
@@ -50,6 +52,20 @@ describe('the fact cards', () => {
   it('have a price of the change only where something is changed', () => {
     expect(cardsOf(demoSource('back-hanger')).map(({ id }) => id)).not.toContain('change');
     expect(cardsOf(demoSource('back-hanger', 'planned')).map(({ id }) => id)).toContain('change');
+  });
+
+  it('stand in one document, each drawn and said with every figure of it', () => {
+    const source = demoSource('tall-drum', 'planned');
+    const { blocks, drawings } = writeUpDocument(source, { name: 'cards', theme: 'print' });
+    const cards = cardsOf(source);
+    expect(blocks.map(({ id }) => id)).toEqual(cards.map(({ id }) => `card-${id}`));
+    for (const [at, { figures }] of cards.entries()) {
+      const block = blocks[at]!;
+      if (block.kind !== 'drawing') throw new Error(`${block.id} is no drawing`);
+      expect(drawings[block.drawing]).toContain(escapeXml(figures[0]!.metric));
+      for (const { metric, us } of figures)
+        expect(block.alternative).toContain(us === undefined ? metric : `${metric} (${us})`);
+    }
   });
 
   it('come as drawings, as pictures of 1200 by 675 pixels, and as a text to read out', () => {

@@ -161,14 +161,18 @@ const cleaningCard = (writer: Writer): readonly FactCard[] => [
 export const factCards = (writer: Writer): readonly FactCard[] =>
   [flowCard, bypassCard, carriesCard, changeCard, yearCard, cleaningCard].flatMap((card) => card(writer));
 
+/** What one card says, line by line. */
+export const cardLines = (writer: Writer, { headline, figures, note }: FactCard): readonly string[] => [
+  `${headline}.`,
+  ...figures.map(({ label, metric, us }) =>
+    writer.say('card.read', { label, figure: us === undefined ? metric : `${metric} (${us})` }),
+  ),
+  note,
+];
+
 /** The cards to read out, one paragraph each. */
 export const cardsText = (writer: Writer): string =>
   factCards(writer)
-    .map(({ headline, figures, note }) => {
-      const lines = figures.map(({ label, metric, us }) =>
-        writer.say('card.read', { label, figure: us === undefined ? metric : `${metric} (${us})` }),
-      );
-      return [`${headline}.`, ...lines, note].join('\n');
-    })
+    .map((card) => cardLines(writer, card).join('\n'))
     .join('\n\n')
     .concat('\n');

@@ -34,6 +34,18 @@ export interface StripCut {
   readonly places: readonly string[];
 }
 
+/** A cover over slots past the media, of stiff sheet. */
+export interface CoverCut {
+  readonly kind: 'cover';
+  readonly lengthM: number;
+  readonly widthM: number;
+  /** What the slots take of it, if they stand side by side. */
+  readonly slots: { readonly acrossM: number; readonly otherM: number };
+  readonly count: number;
+  /** Labels of what it is for. */
+  readonly places: readonly string[];
+}
+
 /** A hose cut to length. */
 export interface HoseCut {
   readonly kind: 'hose';
@@ -44,4 +56,4 @@ export interface HoseCut {
 }
 
 /** Anything that is cut for a re-pack. */
-export type Cut = PadCut | StripCut | HoseCut;
+export type Cut = PadCut | StripCut | CoverCut | HoseCut;

@@ -1,6 +1,7 @@
 import { chamberGap, SEALED_GAP_M } from '@fettle/engine/packing/seal.ts';
 import { changeCost, madeAlterations } from '../parts/changes.ts';
 import type { WriteUpSource } from '../source.ts';
+import { coverCuts } from './coverCuts.ts';
 import type { Cut, HoseCut, StripCut } from './cut.ts';
 import { padCuts } from './padCuts.ts';
 
@@ -49,10 +50,10 @@ const hoseCuts = ({ found, after, ...source }: WriteUpSource): readonly HoseCut[
   });
 };
 
-/** Everything that is cut for the change of a job: pieces for the chambers, strips for the gaps, hoses. */
+/** Everything that is cut for the change of a job: pieces for the chambers, strips for the gaps, covers for slots, hoses. */
 export const cutList = (source: WriteUpSource): readonly Cut[] => {
   const { found, after } = source;
   if (after === undefined) return [];
   const bought = new Set(changeCost(source).purchases.map(({ medium }) => medium));
-  return [...padCuts(found, after, bought), ...stripCuts(source), ...hoseCuts(source)];
+  return [...padCuts(found, after, bought), ...stripCuts(source), ...coverCuts(source), ...hoseCuts(source)];
 };

@@ -28,7 +28,7 @@ describe('the build sheet', () => {
   it('puts each caution before the step where its danger is', () => {
     const { blocks } = build(demoSource('tall-drum', 'planned'));
     for (const [caution, steps] of [
-      ['caution-blade', 'build-cut-1'],
+      ['caution-blade', 'build-ready-steps'],
       ['caution-mains', 'build-before-steps'],
       ['caution-siphon', 'build-open-steps'],
       ['caution-all-at-once', 'build-pack-steps'],
@@ -36,6 +36,30 @@ describe('the build sheet', () => {
     ] as const) {
       expect(placeOf(blocks, caution), caution).toBeGreaterThan(-1);
       expect(placeOf(blocks, caution), caution).toBeLessThan(placeOf(blocks, steps));
+    }
+  });
+
+  it('has everything cut, smoothed and rinsed before any of it is laid in', () => {
+    for (const name of demoNames) {
+      const { blocks } = build(demoSource(name, 'planned'));
+      const ready = placeOf(blocks, 'build-ready-steps');
+      expect(ready, name).toBeGreaterThan(placeOf(blocks, 'build-open-steps'));
+      for (const later of ['build-alter-steps', 'build-pack-steps'])
+        if (placeOf(blocks, later) >= 0) expect(placeOf(blocks, later), name).toBeGreaterThan(ready);
+      const steps = blocks.flatMap((block) =>
+        block.id === 'build-ready-steps' && 'items' in block ? block.items : [],
+      );
+      expect(steps[0], name).toMatch(/^Cut everything/);
+      expect(steps.at(-1), name).toMatch(/^Rinse/);
+    }
+  });
+
+  it('tells of a filter in the tank nothing that it does not have', () => {
+    for (const state of ['found', 'planned'] as const) {
+      const texts = JSON.stringify(build(demoSource('corner-box', state)).blocks);
+      expect(texts).toContain('bag');
+      for (const foreign of [/\bhoses?\b/, /\btaps?\b/, /\bclips?\b/, /height of the outlet/])
+        expect(texts.replace('cut edges of hose and sheet', '')).not.toMatch(foreign);
     }
   });
 

@@ -3,6 +3,7 @@ import type { Document } from '../content/document.ts';
 import { cutDrawings, cutsPart } from '../parts/build/cutParts.ts';
 import { alterStage, beforeStage, openStage } from '../parts/build/opening.ts';
 import { packDrawings, packStage } from '../parts/build/packing.ts';
+import { readyStage } from '../parts/build/ready.ts';
 import { stageBlocks } from '../parts/build/stage.ts';
 import { closeStage, hygieneStage, leakStage, runStage } from '../parts/build/testing.ts';
 import { toGetPart } from '../parts/build/toGet.ts';
@@ -15,7 +16,7 @@ import { documentOf } from './frame.ts';
 export const buildDocument = (writer: Writer, theme: Theme): Document => {
   const { source } = writer;
   const form = tense(source);
-  const first = [beforeStage(writer), openStage(writer), alterStage(writer)];
+  const first = [beforeStage(writer), openStage(writer), readyStage(writer), alterStage(writer)];
   const stepsBefore = first.reduce((sum, { steps }) => sum + steps.length, 0);
   const stages = [
     ...first,

@@ -95,6 +95,28 @@ describe('the care plan', () => {
     expect(rowsOf(careOf(late), 'water-tests')[0]?.[1]).toBe('31 December 2026');
   });
 
+  it('has checks of the hole against siphons, of the cable and of leaks, each where the filter has it', () => {
+    const looked = (name: Parameters<typeof demoSource>[0]): string =>
+      rowsOf(careOf(demoSource(name)), 'care-calendar')
+        .map(([what]) => what)
+        .join(' ');
+    for (const name of demoNames) expect(looked(name)).toContain('lower than its socket');
+    expect(looked('tall-drum')).toContain('Small hole in the outlet');
+    expect(looked('tall-drum')).toContain('hose ends');
+    // Its outlet lies over the water, and lets air in by itself.
+    expect(looked('everything-wrong')).not.toContain('Small hole');
+    expect(looked('back-hanger')).toContain('Rim, paper below it');
+    expect(looked('back-hanger')).not.toMatch(/hose|Small hole/);
+    expect(looked('corner-box')).not.toMatch(/hose|Small hole|paper/);
+  });
+
+  it('has the owner of a filter in the tank catch its flow in a bag, out of the water himself', () => {
+    const care = careOf(demoSource('corner-box'));
+    expect(textOf(care, 'care-jug')).toMatch(/every plug pulled, tie a thin bag .* hands out of the water/);
+    expect(rowsOf(care, 'jug-times')[0]?.[0]).toMatch(/seconds$/);
+    expect(JSON.stringify(care.blocks)).not.toMatch(/\bjug is|vessel/);
+  });
+
   it('counts days over the ends of months and years', () => {
     expect(dayAfter('2026-12-30', 3)).toBe('2027-01-02');
     expect(dayAfter('2028-02-28', 1)).toBe('2028-02-29');

@@ -16,16 +16,22 @@ interface CautionRule {
 
 const isClosed = ({ source }: Writer): boolean => handlingKind(source.found) === 'canister';
 const hasLift = ({ source }: Writer): boolean => source.found.model.filter.outletLiftM > 0;
+
+/** Whether the outlet is a hose with its end under water, which draws the tank empty unless a hole breaks the siphon. */
+export const breaksSiphon = (writer: Writer): boolean => isClosed(writer) && !hasLift(writer);
+
 const cuts = ({ source }: Writer): boolean => cutList(source).length > 0;
 
-/** Whether foam, pads, floss or strips are bought, which may hold what is no good to animals. */
+/** Whether foam, pads, floss, strips or sheet are bought, which may hold what is no good to animals. */
 const cutsWhatIsNew = ({ source }: Writer): boolean =>
-  cutList(source).some((cut) => cut.kind === 'strip' || (cut.kind === 'pad' && cut.from !== 'there'));
+  cutList(source).some(
+    (cut) => cut.kind === 'strip' || cut.kind === 'cover' || (cut.kind === 'pad' && cut.from !== 'there'),
+  );
 
 /** Every caution, in the order of the work; adding one is adding an entry and its sentence in each language. */
 const rules: readonly CautionRule[] = [
   { id: 'mains', danger: 'mains', at: ['build', 'care'], applies: () => true },
-  { id: 'cable', danger: 'mains', at: ['build'], applies: () => true },
+  { id: 'cable', danger: 'mains', at: ['build', 'care'], applies: () => true },
   { id: 'siphon', danger: 'water', at: ['build', 'care'], applies: isClosed },
   {
     id: 'overflow',
@@ -36,8 +42,8 @@ const rules: readonly CautionRule[] = [
   {
     id: 'siphon-break',
     danger: 'water',
-    at: ['build'],
-    applies: (writer) => isClosed(writer) && !hasLift(writer),
+    at: ['build', 'care'],
+    applies: breaksSiphon,
   },
   { id: 'weight', danger: 'water', at: ['build', 'care'], applies: isClosed },
   { id: 'skin', danger: 'skin', at: ['build', 'care'], applies: () => true },

@@ -1,10 +1,10 @@
 import { cutOutlineDrawing } from '@fettle/drawing/cutOutline.ts';
 import type { Theme } from '@fettle/drawing/tokens.ts';
 import type { Block } from '../../content/document.ts';
-import type { Cut, HoseCut, PadCut, StripCut } from '../../cuts/cut.ts';
+import { COVER_LAP_M } from '../../cuts/coverCuts.ts';
+import type { CoverCut, Cut, HoseCut, PadCut, StripCut } from '../../cuts/cut.ts';
 import { cutList, STRIP_WIDTH_M } from '../../cuts/cutList.ts';
 import { FOAM_OVERSIZE_M } from '../../cuts/padCuts.ts';
-import { cautionBlocks } from '../cautions.ts';
 import { cutLength, cutSides } from '../cutLengths.ts';
 import { heading, lastState, paragraph, type Writer } from '../writer.ts';
 import { isUpright } from './handOrder.ts';
@@ -12,16 +12,17 @@ import { isUpright } from './handOrder.ts';
 /** What a cut is called. */
 const nameOf = (writer: Writer, cut: Cut): string => {
   if (cut.kind === 'pad') return writer.name(cut.medium.name);
-  return cut.kind === 'strip' ? writer.say('cut.strip') : writer.say(`cut.hose.${cut.side}`);
+  return writer.say(cut.kind === 'hose' ? `cut.hose.${cut.side}` : `cut.${cut.kind}`);
 };
 
 const outlineOf = (writer: Writer, cut: Cut): string => {
   if (cut.kind === 'pad') return cutSides(writer, cut.acrossM, cut.otherM);
-  return cut.kind === 'strip' ? cutSides(writer, cut.lengthM, cut.widthM) : cutLength(writer, cut.lengthM);
+  return cut.kind === 'hose' ? cutLength(writer, cut.lengthM) : cutSides(writer, cut.lengthM, cut.widthM);
 };
 
 const thicknessOf = (writer: Writer, cut: Cut): string => {
   if (cut.kind === 'pad') return cutLength(writer, cut.thicknessM);
+  if (cut.kind === 'cover') return writer.say('cut.cover.thick');
   return cut.kind === 'strip'
     ? writer.say('cut.strip.fills', { gap: cutLength(writer, cut.gapM) })
     : writer.say('cut.hose.bore', { bore: cutLength(writer, cut.boreM) });
@@ -37,7 +38,7 @@ const placesOf = (writer: Writer, cut: Cut): string => {
 
 const row = (writer: Writer, cut: Cut, at: number): readonly string[] => [
   String(at + 1),
-  writer.say(`cut.from.${cut.kind === 'strip' ? 'bought' : cut.from}`, { what: nameOf(writer, cut) }),
+  writer.say(`cut.from.${'from' in cut ? cut.from : 'bought'}`, { what: nameOf(writer, cut) }),
   outlineOf(writer, cut),
   thicknessOf(writer, cut),
   String(countOf(cut)),
@@ -71,6 +72,9 @@ const notes = (writer: Writer, cuts: readonly Cut[]): readonly string[] => {
     cuts.some(({ kind }) => kind === 'strip')
       ? writer.say('build.cuts.strip', { width: cutLength(writer, STRIP_WIDTH_M) })
       : '',
+    cuts.some(({ kind }) => kind === 'cover')
+      ? writer.say('build.cuts.cover', { lap: cutLength(writer, COVER_LAP_M) })
+      : '',
     pads.length > 0 ? writer.say('build.cuts.measure') : '',
   ];
 };
@@ -92,11 +96,17 @@ const lengthsOf = (writer: Writer, cut: Cut) => {
     across: drawn(lengthM),
     upright: drawn(widthM),
   });
+  const coverLengths = ({ lengthM, widthM, slots }: CoverCut) => ({
+    across: drawn(lengthM),
+    upright: drawn(widthM),
+    chamber: { acrossM: slots.acrossM, uprightM: slots.otherM },
+  });
   const hoseLengths = ({ lengthM, boreM }: HoseCut) => ({
     across: drawn(lengthM),
     upright: { lengthM: boreM, says: writer.say('cut.hose.bore', { bore: cutLength(writer, boreM) }) },
   });
   if (cut.kind === 'pad') return padLengths(cut);
+  if (cut.kind === 'cover') return coverLengths(cut);
   return cut.kind === 'strip' ? stripLengths(cut) : hoseLengths(cut);
 };
 
@@ -145,7 +155,6 @@ export const cutsPart = (writer: Writer): readonly Block[] => {
     heading(writer, 'build-cuts'),
     cutTable(writer, cuts),
     ...paragraph('build-cut-notes', notes(writer, cuts)),
-    ...cautionBlocks(writer, 'build', ['blade', 'foam']),
     ...cuts.map(
       (cut, at): Block => ({
         kind: 'drawing',

@@ -2,6 +2,7 @@ import { handlingKind } from '@fettle/engine/planning/handling.ts';
 import { permit } from '@fettle/job/toModel/alterations.ts';
 import { cautionBlocks } from '../cautions.ts';
 import { madeAlterations } from '../changes.ts';
+import { flowWay } from '../flowWay.ts';
 import { flow, length, power, volume } from '../quantities.ts';
 import { timedFlow } from '../timed.ts';
 import type { Writer } from '../writer.ts';
@@ -10,16 +11,17 @@ import type { Stage } from './stage.ts';
 /** Before anything is touched: photographs, and the flow as found, without which nothing can be compared. */
 export const beforeStage = (writer: Writer): Stage => {
   const { found } = writer.source;
+  const way = flowWay(writer);
   const timed = timedFlow(found, 'as-found');
   const watts = found.model.tests.find((test) => test.kind === 'power');
   return {
     id: 'build-before',
     before: cautionBlocks(writer, 'build', ['mains', 'cable']),
     steps: [
-      writer.say('step.photograph'),
+      writer.say(`step.photograph.${handlingKind(found)}`),
       timed === undefined
-        ? writer.say('step.flow.time')
-        : writer.say('step.flow.on-record', {
+        ? writer.say(`step.flow.time.${way}`)
+        : writer.say(`step.flow.on-record.${way}`, {
             flow: flow(timed.flowM3PerS, timed.doubtM3PerS),
             vessel: volume(timed.filling?.volumeM3 ?? 0),
           }),

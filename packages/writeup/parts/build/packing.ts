@@ -5,7 +5,6 @@ import type { Theme } from '@fettle/drawing/tokens.ts';
 import type { Chamber } from '@fettle/engine/families/layout.ts';
 import { volumesOf } from '@fettle/engine/planning/candidates.ts';
 import type { Block } from '../../content/document.ts';
-import { cutList } from '../../cuts/cutList.ts';
 import { cautionBlocks } from '../cautions.ts';
 import { changeCost } from '../changes.ts';
 import { length, mass, volume } from '../quantities.ts';
@@ -51,12 +50,6 @@ const chamberStep = (writer: Writer, chamber: Chamber): string => {
   });
 };
 
-/** Steps that are counted before the first chamber is packed. */
-const readyingSteps = (writer: Writer): readonly string[] => [
-  ...(cutList(writer.source).length > 0 ? [writer.say('step.cut')] : []),
-  ...(changeCost(writer.source).purchases.length > 0 ? [writer.say('step.rinse-new')] : []),
-];
-
 const rowSays = (writer: Writer): string => writer.say('drawing.build-row');
 
 const drawingBlock = (writer: Writer, name: 'build-section' | 'build-row'): Block => {
@@ -90,7 +83,6 @@ export const packStage = (writer: Writer): Stage => ({
   id: 'build-pack',
   before: [...cautionBlocks(writer, 'build', ['all-at-once']), drawingBlock(writer, 'build-section')],
   steps: [
-    ...readyingSteps(writer),
     ...inHandOrder(packedOf(writer).layout).map((chamber) => chamberStep(writer, chamber)),
     ...(replacesMedia(writer) ? [writer.say('step.keep-third')] : []),
   ],
@@ -105,7 +97,7 @@ export const packDrawings = (
 ): Readonly<Record<string, string>> => {
   const packed = packedOf(writer);
   const { assessment } = lastState(writer.source);
-  const first = before + readyingSteps(writer).length + 1;
+  const first = before + 1;
   const stages = inHandOrder(packed.layout).map((chamber, at) => ({
     chamber: chamber.id,
     says: writer.say('drawing.step', { number: first + at }),

@@ -2,6 +2,7 @@ import { powerW } from '@fettle/engine/assessment/cost.ts';
 import { handlingKind } from '@fettle/engine/planning/handling.ts';
 import type { Block } from '../../content/document.ts';
 import { cautionBlocks } from '../cautions.ts';
+import { flowWay } from '../flowWay.ts';
 import { computedFlow, duration, flow, power, volume } from '../quantities.ts';
 import { timedFlow } from '../timed.ts';
 import { lastState, paragraph, type Writer } from '../writer.ts';
@@ -48,20 +49,21 @@ const vesselOf = ({ source }: Writer): number | undefined =>
 
 const flowSteps = (writer: Writer): readonly string[] => {
   const vesselM3 = vesselOf(writer);
+  const way = flowWay(writer);
   const left = timedFlow(lastState(writer.source), 'as-left');
   const clean = lastState(writer.source).assessment.dutyPoint.flowM3PerS;
   const expected =
     vesselM3 === undefined || clean <= 0
       ? []
       : [
-          writer.say('step.check.expected', {
+          writer.say(`step.check.expected.${way}`, {
             flow: computedFlow(clean),
             vessel: volume(vesselM3),
             time: duration(vesselM3 / clean),
           }),
         ];
   return [
-    writer.say(vesselM3 === undefined ? 'step.check.flow.new' : 'step.check.flow'),
+    writer.say(`step.check.flow.${vesselM3 === undefined ? 'new' : 'again'}.${way}`),
     ...(left === undefined
       ? expected
       : [writer.say('step.check.flow.left', { flow: flow(left.flowM3PerS, left.doubtM3PerS) })]),
@@ -69,7 +71,7 @@ const flowSteps = (writer: Writer): readonly string[] => {
 };
 
 const runBlanks = (writer: Writer): Block => {
-  const vesselM3 = vesselOf(writer);
+  const vesselM3 = flowWay(writer) === 'bag' ? undefined : vesselOf(writer);
   const runs = [1, 2, 3].map((number) =>
     vesselM3 === undefined
       ? writer.say('blank.run.plain', { number })
@@ -90,7 +92,7 @@ export const runStage = (writer: Writer): Stage => ({
       power: { ...power(powerW(writer.source.found.model)), digits: 2 },
     }),
     writer.say('step.check.noise'),
-    writer.say('step.check.surface'),
+    writer.say(`step.check.surface.${handlingKind(writer.source.found)}`),
   ],
   after: [runBlanks(writer)],
 });

@@ -6,12 +6,13 @@ import { heading, type Writer } from '../writer.ts';
 /** What is laid out before the work begins. */
 export const toolsPart = (writer: Writer): readonly Block[] => {
   const { source } = writer;
-  const isClosed = handlingKind(source.found) === 'canister';
+  const kind = handlingKind(source.found);
+  const isClosed = kind === 'canister';
   const tools = [
     'measuring',
     'buckets',
-    'brushes',
-    'paper',
+    isClosed ? 'brushes.hoses' : 'brushes.intake',
+    kind === 'submerged' ? 'bag' : 'paper',
     ...(isClosed ? ['grease'] : []),
     ...(cutList(source).length > 0 ? ['knife'] : []),
   ];

@@ -1,7 +1,7 @@
 import { handlingKind } from '@fettle/engine/planning/handling.ts';
 import type { JobDocument } from '@fettle/job/schema/job.ts';
 import type { Block } from '../../content/document.ts';
-import { cautionBlocks } from '../cautions.ts';
+import { breaksSiphon, cautionBlocks } from '../cautions.ts';
 import { dayIn, heading, paragraph, type Writer } from '../writer.ts';
 
 const DAY_S = 86_400;
@@ -57,14 +57,20 @@ export const waterTestsPart = (writer: Writer): readonly Block[] => {
 
 /** What is looked at, by the calendar. */
 export const calendarPart = (writer: Writer): readonly Block[] => {
-  const isClosed = handlingKind(writer.source.found) === 'canister';
-  const rows: readonly (readonly [string, string])[] = [
-    ['strainer', 'week'],
-    ['jug', 'month'],
-    ['rcd', 'month'],
-    ['rotor', 'year'],
-    ...(isClosed ? ([['hoses', 'year']] as const) : []),
-    ...(isClosed ? ([['seal', 'year']] as const) : []),
+  const kind = handlingKind(writer.source.found);
+  const isClosed = kind === 'canister';
+  const when = (applies: boolean, what: string, every: string): readonly (readonly [string, string])[] =>
+    applies ? [[what, every]] : [];
+  const rows = [
+    ...when(true, 'strainer', 'week'),
+    ...when(kind !== 'submerged', `leaks.${kind}`, 'week'),
+    ...when(true, 'drip-loop', 'month'),
+    ...when(breaksSiphon(writer), 'siphon-hole', 'month'),
+    ...when(true, 'flow', 'month'),
+    ...when(true, 'rcd', 'month'),
+    ...when(true, 'rotor', 'year'),
+    ...when(isClosed, 'hoses', 'year'),
+    ...when(isClosed, 'seal', 'year'),
   ];
   return [
     heading(writer, 'care-calendar'),
@@ -84,7 +90,9 @@ export const calendarPart = (writer: Writer): readonly Block[] => {
 /** What to do after a power cut, and when to ask for help. */
 export const troublePart = (writer: Writer): readonly Block[] => {
   const by = writer.source.document.writeUp?.by;
-  const calls = ['jug', 'damp', 'noise', 'device', 'smell', 'animals'];
+  const kind = handlingKind(writer.source.found);
+  const damp = kind === 'submerged' ? [] : [`damp.${kind}`];
+  const calls = ['flow', ...damp, 'noise', 'device', 'smell', 'animals'];
   return [
     heading(writer, 'care-power-cut'),
     ...cautionBlocks(writer, 'care', ['stopped', 'stopped-open']),

@@ -51,14 +51,14 @@ const whenText = (writer: Writer, bed: BedState): string => {
   return ends === undefined ? each : writer.say('care.each-time-then', { each, ends });
 };
 
-/** Whether the jug shows that it is time, or the calendar must: a gap may carry the water past a full bed. */
+/** Whether the flow shows that it is time, or the calendar must: a gap may carry the water past a full bed. */
 const whatDecides = (writer: Writer): string => {
   if (ownersFlow(writer).flowM3PerS <= 0) return '';
   const { assessment } = lastState(writer.source);
   const { flowRatio } = assessment.cleaning;
   return hasInterval(assessment) && flowRatio > CLEAN_AT
     ? writer.say('care.calendar-decides', { flow: share(flowRatio) })
-    : writer.say('care.jug-decides');
+    : writer.say('care.flow-decides');
 };
 
 const bedsTable = (writer: Writer): readonly Block[] => {
@@ -142,7 +142,16 @@ export const cleaningPart = (writer: Writer): readonly Block[] => {
     ...paragraph('care-stagger', [namesAll(writer) ? writer.say('care.stagger') : '']),
     ...(minded.length === 0 ? [] : [heading(writer, 'care-media', 3), ...minded]),
     heading(writer, 'care-steps', 3),
-    ...cautionBlocks(writer, 'care', ['mains', 'siphon', 'overflow', 'weight', 'skin', 'seal']),
+    ...cautionBlocks(writer, 'care', [
+      'mains',
+      'cable',
+      'siphon',
+      'siphon-break',
+      'overflow',
+      'weight',
+      'skin',
+      'seal',
+    ]),
     { kind: 'steps', id: 'care-steps', first: 1, items: steps },
     sectionBlock(writer),
   ];

@@ -24,7 +24,7 @@ export const buildSentences: Readonly<Record<string, string>> = {
   'build.parts.placeholder': 'A price with * is not stated in the job and stands in for one.',
   'build.price.placeholder': '{price} *',
   'part.seal-strip': 'strip of food-grade silicone sheet or closed-cell foam',
-  'part.slot-cover': 'cover for the slots past the media',
+  'part.slot-cover': 'cover for the slots past the media, of food-grade plastic sheet',
   'part.end-seal': 'seal ring for an end cap or a round seat',
   'part.hose-per-metre': 'hose of {bore} bore',
   'column.needed': 'needed',
@@ -33,8 +33,10 @@ export const buildSentences: Readonly<Record<string, string>> = {
   'heading.build-tools': 'At hand',
   'tool.measuring': 'Marked vessel, watch that shows seconds, ruler, plug meter.',
   'tool.buckets': 'Two buckets that nothing but this owner’s filter gets; tank water in one, for the media.',
-  'tool.brushes': 'Bottle brush, hose brush, soft cloths; no soap.',
+  'tool.brushes.hoses': 'Bottle brush, hose brush, soft cloths; no soap.',
+  'tool.brushes.intake': 'Bottle brush, soft cloths; no soap.',
   'tool.paper': 'Tray, dry newspaper.',
+  'tool.bag': 'Bowl or bag to lift it out in; a thin bag without holes, with a tie, to catch its flow.',
   'tool.grease': 'Silicone grease for the seal.',
   'tool.knife': 'Sharp knife, board, square, cut-resistant glove.',
 
@@ -47,6 +49,8 @@ export const buildSentences: Readonly<Record<string, string>> = {
   'column.for': 'for',
   'cut.sides': '{across} × {other}',
   'cut.strip': 'strip',
+  'cut.cover': 'cover',
+  'cut.cover.thick': 'that of the sheet',
   'cut.strip.fills': 'fills a gap of {gap}',
   'cut.hose.intake': 'intake hose',
   'cut.hose.outlet': 'outlet hose',
@@ -61,6 +65,8 @@ export const buildSentences: Readonly<Record<string, string>> = {
   'build.cuts.fibre': 'Pads and floss are cut to the chamber’s own outline.',
   'build.cuts.strip':
     'Strips are as long as the gap that they close, {width} wide and a little thicker than the gap (common practice, no source).',
+  'build.cuts.cover':
+    'A cover laps {lap} over its slots all round (common practice, no source). Of slots only the area is known: its outline is the least, for slots side by side over the narrower inside of the box, and the dashed line is theirs. Measure the slots before it is cut.',
   'build.cuts.measure':
     'Measure the chamber before the first cut: every size follows from what was measured.',
   'cut.title.one': 'Cut {number}: {what}',
@@ -73,12 +79,20 @@ export const buildSentences: Readonly<Record<string, string>> = {
   'drawing.ruler': 'on paper 5 cm above, 2 in below',
 
   'heading.build-before': 'Before it is opened',
-  'step.photograph':
+  'step.photograph.canister':
     'Photograph how it stands: hoses, taps, cable, and later every layer as it comes out, a ruler beside it; no people, no address.',
-  'step.flow.on-record':
+  'step.photograph.hanging':
+    'Photograph how it hangs: intake, lip, cable, and later every layer as it comes out, a ruler beside it; no people, no address.',
+  'step.photograph.submerged':
+    'Photograph how it stands in the tank: outlet, holders, cable, and later every layer as it comes out, a ruler beside it; no people, no address.',
+  'step.flow.on-record.vessel':
     'The flow as found is on record: {flow}, timed with {vessel}. Keep that vessel and that height of the outlet for the tests below.',
-  'step.flow.time':
+  'step.flow.on-record.bag':
+    'The flow as found is on record: {flow}, timed with {vessel}. Catch it the same way for the tests below.',
+  'step.flow.time.vessel':
     'Time the flow as found, before anything is cleaned: a marked vessel at the height of the outlet, three runs of at least 15 s (common practice, no source).',
+  'step.flow.time.bag':
+    'Catch the flow as found, before anything is cleaned: with its plug pulled, tie a thin bag, pressed flat, round the outlet under water; plug it in for 10 s or more, hands out of the water; pull the plug, and measure what is in the bag. Three runs (common practice, no source).',
   'step.watts.on-record': 'The watts at the plug are on record: {power}.',
   'step.watts.read': 'Read the watts at the plug after ten minutes of running.',
 
@@ -98,6 +112,12 @@ export const buildSentences: Readonly<Record<string, string>> = {
   'step.clean.media':
     'Rinse in tank water what stays: foam is pressed out, biological media are only swished.',
 
+  'heading.build-ready': 'Make ready',
+  'step.cut': 'Cut everything on the cut list, and try each piece in its place.',
+  'step.deburr':
+    'Take the burrs off cut edges of hose and sheet, and round the corners of sheet; work wet, so that no dust flies.',
+  'step.rinse-new': 'Rinse what is new, cut or not, until the water runs clear.',
+  'step.rinse-there': 'Rinse what was cut from the filter’s own media in tank water only.',
   'heading.build-alter': 'Alter',
   'step.alter.turn-head':
     'Turn the head by half a turn, only where ring, clips, ports and priming tube fit both ways; mark intake and outlet anew.',
@@ -111,10 +131,11 @@ export const buildSentences: Readonly<Record<string, string>> = {
   'step.alter.turn-cartridge':
     'Turn the cartridge by half a turn, so that the side that lay away from the inlet loads next.',
   'step.alter.close-upper-slots':
-    'Cover the slots past the media; below, at least three times the area of the pump’s own inlet stays open (common practice, no source).',
+    'Fix the cover over the slots past the media so that it comes off again; below, at least three times the area of the pump’s own inlet stays open (common practice, no source).',
   'step.alter.hose-bore':
     'Fit hose of {size} bore with barbs and clips of that bore, only where the ports take them.',
-  'step.alter.shorten-hose': 'Cut each hose that is longer to {size}, ends square and clean.',
+  'step.alter.shorten-hose':
+    'Fit the hoses at their new length, {size} at most: pushed fully onto their barbs, the clips closed by hand.',
   'step.alter.lower-outlet':
     'Bring the outlet under the surface; keep a small hole just below the water line that breaks the siphon.',
 
@@ -124,8 +145,6 @@ export const buildSentences: Readonly<Record<string, string>> = {
   'drawing.build-section.left': 'As it is packed: a section with the water in it.',
   'drawing.build-row': 'Step by step: what is packed at a step is hatched, what lies there already is plain.',
   'drawing.step': 'step {number}',
-  'step.cut': 'Cut the pieces of the cut list and try each in its place, dry.',
-  'step.rinse-new': 'Rinse what is new until the water runs clear.',
   'step.pack.upright': 'Pack {chamber}, from the bottom: {layers}.',
   'step.pack.slot': 'Pack {chamber}, from the side of the pump: {layers}.',
   'step.pack.empty': 'Leave {chamber} empty.',
@@ -160,13 +179,24 @@ export const buildSentences: Readonly<Record<string, string>> = {
     'Hang it level and fill the box with tank water before it starts behind a residual-current device; it must never run dry.',
   'step.start.submerged':
     'Let the air out under water before it starts behind a residual-current device; it must never run dry.',
-  'step.check.flow': 'Time the flow with the same vessel at the same height as before: three runs.',
-  'step.check.flow.new': 'Time the flow with a marked vessel at the height of the outlet: three runs.',
+  'step.check.flow.again.vessel':
+    'Time the flow with the same vessel at the same height as before: three runs.',
+  'step.check.flow.again.bag':
+    'Catch the flow in a bag tied to the outlet, as before, plugged in for the same time: three runs.',
+  'step.check.flow.new.vessel': 'Time the flow with a marked vessel at the height of the outlet: three runs.',
+  'step.check.flow.new.bag':
+    'Catch the flow: with its plug pulled, tie a thin bag, pressed flat, round the outlet under water; plug it in for 10 s or more, hands out of the water; pull the plug, and measure what is in the bag. Three runs (common practice, no source).',
   'step.check.flow.left': 'As left it was timed at {flow}; time it again after any work on it.',
-  'step.check.expected': 'Clean, {flow} is expected, which is computed: {vessel} fills in about {time}.',
+  'step.check.expected.vessel':
+    'Clean, {flow} is expected, which is computed: {vessel} fills in about {time}.',
+  'step.check.expected.bag': 'Clean, {flow} is expected, which is computed: {vessel} comes in about {time}.',
   'step.check.watts': 'Read the watts at the plug after ten minutes; {power} is what it drew or should draw.',
   'step.check.noise': 'Listen: what still rattles after half an hour is air, grit or a worn shaft.',
-  'step.check.surface': 'Look after a day: taps, hose ends, paper under the filter, level of the tank.',
+  'step.check.surface.canister':
+    'Look after a day: taps, hose ends, paper under the filter, level of the tank.',
+  'step.check.surface.hanging': 'Look after a day: rim, paper below it, level of the tank.',
+  'step.check.surface.submerged':
+    'Look after a day: that it sits fast, that its outlet is free, and that no medium has come out.',
   'blank.run': 'Run {number}, time for {vessel}',
   'blank.run.plain': 'Run {number}, volume and time',
   'blank.watts': 'Watts at the plug',

@@ -1,5 +1,8 @@
 /** Sentences of the fact cards: one idea each. */
 export const cardSentences: Readonly<Record<string, string>> = {
+  'cards.title': '{filter}: fact cards',
+  'cards.subtitle': 'One idea on each, to be laid out beside the filter or read out.',
+  'cards.description': 'The figures of {filter}, one idea on a card.',
   'card.flow': 'Flow at the tank',
   'card.timed': '{state}, timed',
   'card.computed.found': 'clean, computed',

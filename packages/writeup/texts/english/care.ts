@@ -8,19 +8,30 @@ export const careSentences: Readonly<Record<string, string>> = {
   'care.lead.left': 'For whoever keeps it running, packed as it was handed back.',
 
   'heading.care-jug': 'Is it time to clean?',
-  'jug.how':
+  'jug.how.vessel':
     'Let the outlet run into a marked vessel, held at the same place each time, and take the time to fill it, three times; the middle one counts. Only the filter is plugged in for that, and no hand is in the water.',
-  'jug.when':
+  'jug.how.bag':
+    'Its outlet is under water, so a bag catches the flow: with every plug pulled, tie a thin bag without holes, pressed flat, round the outlet. Plug in only the filter, hands out of the water; pull its plug when the time is over, take the bag off, and measure what is in it. Three times; the middle one counts (common practice, no source).',
+  'jug.when.vessel':
     'At {share} of the clean flow it wants cleaning (common practice, no source): then the vessel takes a third longer.',
+  'jug.when.bag':
+    'At {share} of the clean flow it wants cleaning (common practice, no source): then a quarter less is in the bag.',
   'jug.timed': 'The clean flow was timed when it was handed back: {flow}.',
-  'jug.computed':
+  'jug.computed.vessel':
     'The clean flow is computed, {flow}: time it in the first week, write that time down, and take a third longer than that instead of the table.',
-  'table.jug': 'Time to fill',
-  'column.vessel': 'vessel',
-  'column.clean-time': 'clean',
-  'column.clean-from': 'clean it from',
-  'blank.own-vessel': 'Own vessel',
-  'blank.own-time': 'Its time when clean',
+  'jug.computed.bag':
+    'The clean flow is computed, {flow}: catch it in the first week, write that volume down, and take three quarters of it instead of the table.',
+  'table.jug.vessel': 'Time to fill',
+  'table.jug.bag': 'What the bag catches',
+  'column.given.vessel': 'vessel',
+  'column.given.bag': 'plugged in for',
+  'column.when-clean': 'clean',
+  'column.clean-at.vessel': 'clean it from',
+  'column.clean-at.bag': 'clean it below',
+  'blank.own.vessel': 'Own vessel',
+  'blank.own.bag': 'Own time',
+  'blank.own-clean.vessel': 'Its time when clean',
+  'blank.own-clean.bag': 'Its volume when clean',
 
   'heading.care-cleaning': 'Cleaning',
   'table.care-beds': 'Beds as the water meets them',
@@ -37,9 +48,9 @@ export const careSentences: Readonly<Record<string, string>> = {
   'care.ends.calendar': 'after {time}, whatever it looks like',
   'care.each-time-then': 'clean {each}; replace {ends}',
   'care.when-dirty': 'only when dirt shows, and then on another day than the others',
-  'care.jug-decides': 'The jug decides, not the calendar.',
+  'care.flow-decides': 'The flow decides, not the calendar.',
   'care.calendar-decides':
-    'Once the bed that clogs first is full, the water goes past it, {flow} of the clean flow still comes, and the jug does not show it: clean by these times, and sooner where the jug asks for it.',
+    'Once the bed that clogs first is full, the water goes past it, {flow} of the clean flow still comes, and the test of the flow does not show it: clean by these times, and sooner where the test asks for it.',
   'care.stagger':
     'The table names every bed: take half of them at one cleaning, and the others two weeks later (common practice, no source).',
   'heading.care-media': 'What to mind about the media',
@@ -78,13 +89,17 @@ export const careSentences: Readonly<Record<string, string>> = {
   'column.done': 'seen, done',
 
   'heading.care-calendar': 'By the calendar',
-  'table.care-calendar': 'Looked at whatever the jug says (common practice, no source)',
+  'table.care-calendar': 'Looked at whatever the flow says (common practice, no source)',
   'column.every': 'every',
   'every.week': 'week',
   'every.month': 'month',
   'every.year': 'year',
   'calendar.strainer': 'Strainer of the intake, cleared where something hangs on it',
-  'calendar.jug': 'Jug test, its time written down',
+  'calendar.leaks.canister': 'Paper under the filter, taps, hose ends and the lowest point of the cable: dry',
+  'calendar.leaks.hanging': 'Rim, paper below it and the lowest point of the cable: dry',
+  'calendar.drip-loop': 'Cable: whole, and hanging in a loop that is lower than its socket',
+  'calendar.siphon-hole': 'Small hole in the outlet just below the water line: open',
+  'calendar.flow': 'Test of the flow, its result written down',
   'calendar.rcd': 'Test button of the residual-current device',
   'calendar.rotor': 'Rotor, shaft and well, wiped clean',
   'calendar.hoses': 'Hoses and taps, brushed through',
@@ -94,8 +109,9 @@ export const careSentences: Readonly<Record<string, string>> = {
   'heading.care-call': 'When to ask',
   'care.call': 'Ask whoever worked on it when one of these holds.',
   'care.call.by': 'Ask {by} when one of these holds.',
-  'call.jug': 'After cleaning the jug is still slower than the time at which to clean.',
-  'call.damp': 'The paper under it is damp, or a hose end drips: pull its plug first.',
+  'call.flow': 'Even after cleaning the flow is so low that cleaning is due.',
+  'call.damp.canister': 'The paper under it is damp, or a hose end drips: pull its plug first.',
+  'call.damp.hanging': 'Water runs over its rim, or the paper below it is damp: pull its plug first.',
   'call.noise': 'It rattles or hums half an hour after it was started.',
   'call.device':
     'It trips the residual-current device: leave it unplugged. Wiring is for a licensed electrician.',

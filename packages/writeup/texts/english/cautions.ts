@@ -19,7 +19,7 @@ export const cautionSentences: Readonly<Record<string, string>> = {
   'caution.seal':
     'Wipe the main seal and its groove clean; grease it thinly with silicone grease, never with petroleum jelly; close the clips evenly and by hand.',
   'caution.disinfect':
-    'Between the filters of two owners: own buckets for each, shell and hoses disinfected, rinsed free of it and dried. Never mix bleach with acid or with ammonia; gloves and goggles. Media of a tank with sick animals go into the bin.',
+    'Between the filters of two owners: own buckets for each, every part but the media disinfected, rinsed free of it and dried. Never mix bleach with acid or with ammonia; gloves and goggles. Media of a tank with sick animals go into the bin.',
   'caution.all-at-once':
     'Never replace or scrub all media at once: most of the bacteria live on them. A third to a half at a time, weeks apart, and never on the day of a large water change.',
   'caution.stopped':

@@ -25,7 +25,8 @@ export const buildSentences: Readonly<Record<string, string>> = {
   'build.parts.placeholder': 'Ein Preis mit * ist im Auftrag nicht angegeben und steht als Platzhalter.',
   'build.price.placeholder': '{price} *',
   'part.seal-strip': 'Streifen aus lebensmittelechtem Silikon oder geschlossenzelligem Schaum',
-  'part.slot-cover': 'Abdeckung für die Schlitze an den Medien vorbei',
+  'part.slot-cover':
+    'Abdeckung für die Schlitze an den Medien vorbei, aus lebensmittelechter Kunststoffplatte',
   'part.end-seal': 'Dichtring für eine Endkappe oder einen runden Sitz',
   'part.hose-per-metre': 'Schlauch mit {bore} Innendurchmesser',
   'column.needed': 'nötig',
@@ -35,8 +36,11 @@ export const buildSentences: Readonly<Record<string, string>> = {
   'tool.measuring': 'Gefäß mit Marke, Uhr mit Sekunden, Lineal, Leistungsmesser für die Steckdose.',
   'tool.buckets':
     'Zwei Eimer, die nur für den Filter dieses Besitzers sind; in einem Beckenwasser für die Medien.',
-  'tool.brushes': 'Flaschenbürste, Schlauchbürste, weiche Tücher; keine Seife.',
+  'tool.brushes.hoses': 'Flaschenbürste, Schlauchbürste, weiche Tücher; keine Seife.',
+  'tool.brushes.intake': 'Flaschenbürste, weiche Tücher; keine Seife.',
   'tool.paper': 'Wanne, trockenes Zeitungspapier.',
+  'tool.bag':
+    'Schale oder Beutel zum Herausheben; ein dünner Beutel ohne Löcher mit Band, um den Durchfluss aufzufangen.',
   'tool.grease': 'Silikonfett für die Dichtung.',
   'tool.knife': 'Scharfes Messer, Brett, Winkel, Schnittschutzhandschuh.',
 
@@ -49,6 +53,8 @@ export const buildSentences: Readonly<Record<string, string>> = {
   'column.for': 'für',
   'cut.sides': '{across} × {other}',
   'cut.strip': 'Streifen',
+  'cut.cover': 'Abdeckung',
+  'cut.cover.thick': 'die der Platte',
   'cut.strip.fills': 'füllt einen Spalt von {gap}',
   'cut.hose.intake': 'Ansaugschlauch',
   'cut.hose.outlet': 'Auslaufschlauch',
@@ -63,6 +69,8 @@ export const buildSentences: Readonly<Record<string, string>> = {
   'build.cuts.fibre': 'Matten und Watte werden auf den Umriss der Kammer geschnitten.',
   'build.cuts.strip':
     'Streifen sind so lang wie der Spalt, den sie schließen, {width} breit und etwas dicker als der Spalt (gängige Praxis, ohne Quelle).',
+  'build.cuts.cover':
+    'Eine Abdeckung greift ringsum {lap} über ihre Schlitze (gängige Praxis, ohne Quelle). Von Schlitzen ist nur die Fläche bekannt: Ihr Umriss ist der kleinste, für Schlitze nebeneinander über die schmalere Innenseite des Kastens, und die gestrichelte Linie ist der der Schlitze. Vor dem Schnitt die Schlitze messen.',
   'build.cuts.measure': 'Vor dem ersten Schnitt die Kammer messen: Jedes Maß folgt aus dem Gemessenen.',
   'cut.title.one': 'Schnitt {number}: {what}',
   'cut.title.many': 'Schnitt {number}: {what}, {count} Stück',
@@ -74,12 +82,20 @@ export const buildSentences: Readonly<Record<string, string>> = {
   'drawing.ruler': 'auf dem Papier oben 5 cm, unten 2 in',
 
   'heading.build-before': 'Vor dem Öffnen',
-  'step.photograph':
+  'step.photograph.canister':
     'Fotografieren, wie er steht: Schläuche, Hähne, Kabel, und später jede Lage beim Herausnehmen, ein Lineal daneben; keine Personen, keine Anschrift.',
-  'step.flow.on-record':
+  'step.photograph.hanging':
+    'Fotografieren, wie er hängt: Ansaugung, Auslaufkante, Kabel, und später jede Lage beim Herausnehmen, ein Lineal daneben; keine Personen, keine Anschrift.',
+  'step.photograph.submerged':
+    'Fotografieren, wie er im Becken steht: Auslauf, Halter, Kabel, und später jede Lage beim Herausnehmen, ein Lineal daneben; keine Personen, keine Anschrift.',
+  'step.flow.on-record.vessel':
     'Der Durchfluss wie vorgefunden ist festgehalten: {flow}, gestoppt mit {vessel}. Dieses Gefäß und diese Höhe des Auslaufs für die Prüfungen unten beibehalten.',
-  'step.flow.time':
+  'step.flow.on-record.bag':
+    'Der Durchfluss wie vorgefunden ist festgehalten: {flow}, gestoppt mit {vessel}. Für die Prüfungen unten ebenso auffangen.',
+  'step.flow.time.vessel':
     'Den Durchfluss wie vorgefunden stoppen, bevor etwas gereinigt ist: ein Gefäß mit Marke in der Höhe des Auslaufs, drei Läufe von mindestens 15 s (gängige Praxis, ohne Quelle).',
+  'step.flow.time.bag':
+    'Den Durchfluss wie vorgefunden auffangen, bevor etwas gereinigt ist: bei gezogenem Stecker einen dünnen, flach gedrückten Beutel unter Wasser um den Auslauf binden; für 10 s oder länger einstecken, die Hände nicht im Wasser; Stecker ziehen und messen, was im Beutel ist. Drei Läufe (gängige Praxis, ohne Quelle).',
   'step.watts.on-record': 'Die Leistung am Stecker ist festgehalten: {power}.',
   'step.watts.read': 'Nach zehn Minuten Lauf die Leistung am Stecker ablesen.',
 
@@ -99,6 +115,12 @@ export const buildSentences: Readonly<Record<string, string>> = {
   'step.clean.media':
     'Was bleibt, in Beckenwasser spülen: Schaumstoff ausdrücken, biologische Medien nur schwenken.',
 
+  'heading.build-ready': 'Vorbereiten',
+  'step.cut': 'Alles auf der Schnittliste schneiden und jedes Stück an seinem Platz anpassen.',
+  'step.deburr':
+    'Schnittkanten von Schlauch und Platte entgraten, Ecken der Platte runden; nass arbeiten, damit kein Staub fliegt.',
+  'step.rinse-new': 'Neues spülen, geschnitten oder nicht, bis das Wasser klar bleibt.',
+  'step.rinse-there': 'Was aus den Medien des Filters geschnitten wurde, nur in Beckenwasser spülen.',
   'heading.build-alter': 'Ändern',
   'step.alter.turn-head':
     'Den Kopf um eine halbe Drehung umsetzen, nur wo Ring, Verschlüsse, Anschlüsse und Füllrohr in beiden Lagen passen; Ansaugung und Auslauf neu beschriften.',
@@ -112,10 +134,11 @@ export const buildSentences: Readonly<Record<string, string>> = {
   'step.alter.turn-cartridge':
     'Die Patrone um eine halbe Drehung umsetzen, damit die Seite, die vom Zulauf abgewandt lag, als nächste belädt.',
   'step.alter.close-upper-slots':
-    'Die Schlitze an den Medien vorbei abdecken; unten bleibt mindestens das Dreifache der Ansaugfläche der Pumpe offen (gängige Praxis, ohne Quelle).',
+    'Die Abdeckung so vor den Schlitzen an den Medien vorbei befestigen, dass sie wieder abgeht; unten bleibt mindestens das Dreifache der Ansaugfläche der Pumpe offen (gängige Praxis, ohne Quelle).',
   'step.alter.hose-bore':
     'Schlauch mit {size} Innendurchmesser samt Tüllen und Schellen dieser Weite einsetzen, nur wo die Anschlüsse sie aufnehmen.',
-  'step.alter.shorten-hose': 'Jeden Schlauch, der länger ist, auf {size} kürzen, Enden gerade und sauber.',
+  'step.alter.shorten-hose':
+    'Die Schläuche in ihrer neuen Länge, höchstens {size}, ansetzen: ganz auf die Tüllen geschoben, die Schellen von Hand geschlossen.',
   'step.alter.lower-outlet':
     'Den Auslauf unter den Wasserspiegel legen; dicht unter der Wasserlinie ein kleines Loch offen lassen, das den Rücklauf unterbricht.',
 
@@ -127,8 +150,6 @@ export const buildSentences: Readonly<Record<string, string>> = {
   'drawing.build-row':
     'Schritt für Schritt: Was bei einem Schritt eingelegt wird, ist schraffiert; was schon darin liegt, ist schlicht.',
   'drawing.step': 'Schritt {number}',
-  'step.cut': 'Die Stücke der Schnittliste schneiden und jedes trocken an seinem Platz anpassen.',
-  'step.rinse-new': 'Neues spülen, bis das Wasser klar bleibt.',
   'step.pack.upright': '{chamber} von unten bestücken: {layers}.',
   'step.pack.slot': '{chamber} von der Pumpenseite her bestücken: {layers}.',
   'step.pack.empty': '{chamber} leer lassen.',
@@ -166,17 +187,27 @@ export const buildSentences: Readonly<Record<string, string>> = {
     'Waagerecht einhängen und den Kasten mit Beckenwasser füllen, bevor er hinter einem Fehlerstrom-Schutzschalter anläuft; er darf nie trocken laufen.',
   'step.start.submerged':
     'Die Luft unter Wasser herauslassen, bevor er hinter einem Fehlerstrom-Schutzschalter anläuft; er darf nie trocken laufen.',
-  'step.check.flow': 'Den Durchfluss mit demselben Gefäß in derselben Höhe wie vorher stoppen: drei Läufe.',
-  'step.check.flow.new':
+  'step.check.flow.again.vessel':
+    'Den Durchfluss mit demselben Gefäß in derselben Höhe wie vorher stoppen: drei Läufe.',
+  'step.check.flow.again.bag':
+    'Den Durchfluss wie vorher in einem Beutel am Auslauf auffangen, ebenso lange eingesteckt: drei Läufe.',
+  'step.check.flow.new.vessel':
     'Den Durchfluss mit einem Gefäß mit Marke in der Höhe des Auslaufs stoppen: drei Läufe.',
+  'step.check.flow.new.bag':
+    'Den Durchfluss auffangen: bei gezogenem Stecker einen dünnen, flach gedrückten Beutel unter Wasser um den Auslauf binden; für 10 s oder länger einstecken, die Hände nicht im Wasser; Stecker ziehen und messen, was im Beutel ist. Drei Läufe (gängige Praxis, ohne Quelle).',
   'step.check.flow.left': 'Bei der Übergabe wurden {flow} gestoppt; nach jeder Arbeit daran wieder stoppen.',
-  'step.check.expected': 'Sauber sind {flow} zu erwarten, gerechnet: {vessel} sind in etwa {time} voll.',
+  'step.check.expected.vessel':
+    'Sauber sind {flow} zu erwarten, gerechnet: {vessel} sind in etwa {time} voll.',
+  'step.check.expected.bag': 'Sauber sind {flow} zu erwarten, gerechnet: {vessel} kommen in etwa {time}.',
   'step.check.watts':
     'Nach zehn Minuten die Leistung am Stecker ablesen; {power} nahm er auf oder sollte er aufnehmen.',
   'step.check.noise':
     'Hinhören: Was nach einer halben Stunde noch klappert, ist Luft, Sand oder eine verschlissene Achse.',
-  'step.check.surface':
+  'step.check.surface.canister':
     'Nach einem Tag ansehen: Hähne, Schlauchenden, Papier unter dem Filter, Wasserstand im Becken.',
+  'step.check.surface.hanging': 'Nach einem Tag ansehen: Rand, Papier darunter, Wasserstand im Becken.',
+  'step.check.surface.submerged':
+    'Nach einem Tag ansehen: ob er fest sitzt, der Auslauf frei ist und kein Medium herausgekommen ist.',
   'blank.run': 'Lauf {number}, Zeit für {vessel}',
   'blank.run.plain': 'Lauf {number}, Volumen und Zeit',
   'blank.watts': 'Leistung am Stecker',

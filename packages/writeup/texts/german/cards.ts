@@ -1,5 +1,8 @@
 /** Sätze der Faktenkarten: je ein Gedanke. */
 export const cardSentences: Readonly<Record<string, string>> = {
+  'cards.title': '{filter}: Faktenkarten',
+  'cards.subtitle': 'Auf jeder ein Gedanke, zum Auslegen neben dem Filter oder zum Vorlesen.',
+  'cards.description': 'Die Zahlen zu {filter}, ein Gedanke je Karte.',
   'card.flow': 'Durchfluss am Becken',
   'card.timed': '{state}, gestoppt',
   'card.computed.found': 'sauber, gerechnet',

@@ -7,19 +7,30 @@ export const careSentences: Readonly<Record<string, string>> = {
   'care.lead.left': 'Für alle, die ihn in Betrieb halten, bestückt wie übergeben.',
 
   'heading.care-jug': 'Ist es Zeit zu reinigen?',
-  'jug.how':
+  'jug.how.vessel':
     'Den Auslauf in ein Gefäß mit Marke laufen lassen, jedes Mal an derselben Stelle gehalten, und die Zeit bis zum Füllen stoppen, dreimal; die mittlere gilt. Eingesteckt ist dabei nur der Filter, und keine Hand ist im Wasser.',
-  'jug.when':
+  'jug.how.bag':
+    'Der Auslauf liegt unter Wasser, darum fängt ein Beutel den Durchfluss auf: wenn alle Stecker gezogen sind, einen dünnen, flach gedrückten Beutel ohne Löcher um den Auslauf binden. Nur den Filter einstecken, die Hände nicht im Wasser; nach der Zeit seinen Stecker ziehen, den Beutel abnehmen und messen, was darin ist. Dreimal; der mittlere Wert gilt (gängige Praxis, ohne Quelle).',
+  'jug.when.vessel':
     'Bei {share} des sauberen Durchflusses ist die Reinigung fällig (gängige Praxis, ohne Quelle): Das Gefäß braucht dann ein Drittel länger.',
+  'jug.when.bag':
+    'Bei {share} des sauberen Durchflusses ist die Reinigung fällig (gängige Praxis, ohne Quelle): Im Beutel ist dann ein Viertel weniger.',
   'jug.timed': 'Der saubere Durchfluss wurde bei der Übergabe gestoppt: {flow}.',
-  'jug.computed':
+  'jug.computed.vessel':
     'Der saubere Durchfluss ist gerechnet, {flow}: in der ersten Woche stoppen, die Zeit aufschreiben und statt der Tabelle ein Drittel mehr als diese Zeit nehmen.',
-  'table.jug': 'Zeit bis zum Füllen',
-  'column.vessel': 'Gefäß',
-  'column.clean-time': 'sauber',
-  'column.clean-from': 'reinigen ab',
-  'blank.own-vessel': 'Eigenes Gefäß',
-  'blank.own-time': 'Seine Zeit, wenn sauber',
+  'jug.computed.bag':
+    'Der saubere Durchfluss ist gerechnet, {flow}: in der ersten Woche auffangen, das Volumen aufschreiben und statt der Tabelle drei Viertel davon nehmen.',
+  'table.jug.vessel': 'Zeit bis zum Füllen',
+  'table.jug.bag': 'Was der Beutel auffängt',
+  'column.given.vessel': 'Gefäß',
+  'column.given.bag': 'eingesteckt für',
+  'column.when-clean': 'sauber',
+  'column.clean-at.vessel': 'reinigen ab',
+  'column.clean-at.bag': 'reinigen unter',
+  'blank.own.vessel': 'Eigenes Gefäß',
+  'blank.own.bag': 'Eigene Zeit',
+  'blank.own-clean.vessel': 'Seine Zeit, wenn sauber',
+  'blank.own-clean.bag': 'Volumen dazu, wenn sauber',
 
   'heading.care-cleaning': 'Reinigung',
   'table.care-beds': 'Schichten in der Folge des Wassers',
@@ -37,9 +48,9 @@ export const careSentences: Readonly<Record<string, string>> = {
   'care.ends.calendar': '{time} nach dem Einsetzen, gleich wie es aussieht',
   'care.each-time-then': 'reinigen {each}; ersetzen {ends}',
   'care.when-dirty': 'nur wenn Schmutz zu sehen ist, und dann an einem anderen Tag als die anderen',
-  'care.jug-decides': 'Das Gefäß entscheidet, nicht der Kalender.',
+  'care.flow-decides': 'Der Durchfluss entscheidet, nicht der Kalender.',
   'care.calendar-decides':
-    'Ist die Schicht voll, die zuerst verstopft, geht das Wasser an ihr vorbei; {flow} des sauberen Durchflusses kommen noch an, und das Gefäß zeigt es nicht: nach diesen Zeiten reinigen, und früher, wo das Gefäß es verlangt.',
+    'Ist die Schicht voll, die zuerst verstopft, geht das Wasser an ihr vorbei; {flow} des sauberen Durchflusses kommen noch an, und die Messung des Durchflusses zeigt es nicht: nach diesen Zeiten reinigen, und früher, wo die Messung es verlangt.',
   'care.stagger':
     'Die Tabelle nennt jede Schicht: bei einer Reinigung die Hälfte davon nehmen, die anderen zwei Wochen später (gängige Praxis, ohne Quelle).',
   'heading.care-media': 'Was bei den Medien zu beachten ist',
@@ -81,13 +92,18 @@ export const careSentences: Readonly<Record<string, string>> = {
   'column.done': 'gesehen, getan',
 
   'heading.care-calendar': 'Nach dem Kalender',
-  'table.care-calendar': 'Anzusehen, gleich was das Gefäß sagt (gängige Praxis, ohne Quelle)',
+  'table.care-calendar': 'Anzusehen, gleich wie der Durchfluss ist (gängige Praxis, ohne Quelle)',
   'column.every': 'wie oft',
   'every.week': 'jede Woche',
   'every.month': 'jeden Monat',
   'every.year': 'jedes Jahr',
   'calendar.strainer': 'Ansaugkorb, frei gemacht, wo etwas daran hängt',
-  'calendar.jug': 'Auslitern, Zeit aufgeschrieben',
+  'calendar.leaks.canister':
+    'Papier unter dem Filter, Hähne, Schlauchenden und tiefste Stelle des Kabels: trocken',
+  'calendar.leaks.hanging': 'Rand, Papier darunter und tiefste Stelle des Kabels: trocken',
+  'calendar.drip-loop': 'Kabel: heil, und in einer Schlaufe, die tiefer hängt als seine Steckdose',
+  'calendar.siphon-hole': 'Kleines Loch im Auslauf dicht unter der Wasserlinie: offen',
+  'calendar.flow': 'Durchfluss gemessen und aufgeschrieben',
   'calendar.rcd': 'Prüftaste des Fehlerstrom-Schutzschalters',
   'calendar.rotor': 'Rotor, Achse und Rotorkammer, sauber gewischt',
   'calendar.hoses': 'Schläuche und Hähne, durchgebürstet',
@@ -97,8 +113,11 @@ export const careSentences: Readonly<Record<string, string>> = {
   'heading.care-call': 'Wann nachfragen',
   'care.call': 'Wer daran gearbeitet hat, ist zu fragen, wenn eines davon zutrifft.',
   'care.call.by': 'Zu fragen ist {by}, wenn eines davon zutrifft.',
-  'call.jug': 'Nach der Reinigung braucht das Gefäß noch länger als die Zeit, bei der zu reinigen ist.',
-  'call.damp': 'Das Papier darunter ist feucht, oder ein Schlauchende tropft: zuerst den Stecker ziehen.',
+  'call.flow': 'Auch nach der Reinigung ist der Durchfluss so klein, dass sie fällig wäre.',
+  'call.damp.canister':
+    'Das Papier darunter ist feucht, oder ein Schlauchende tropft: zuerst den Stecker ziehen.',
+  'call.damp.hanging':
+    'Wasser läuft über seinen Rand, oder das Papier darunter ist feucht: zuerst den Stecker ziehen.',
   'call.noise': 'Eine halbe Stunde nach dem Anlaufen klappert oder brummt er.',
   'call.device':
     'Er löst den Fehlerstrom-Schutzschalter aus: ausgesteckt lassen. Leitungen sind Sache einer Elektrofachkraft.',

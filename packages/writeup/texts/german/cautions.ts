@@ -21,7 +21,7 @@ export const cautionSentences: Readonly<Record<string, string>> = {
   'caution.seal':
     'Hauptdichtung und Nut sauber wischen; dünn mit Silikonfett einfetten, nie mit Vaseline; die Verschlüsse gleichmäßig von Hand schließen.',
   'caution.disinfect':
-    'Zwischen den Filtern zweier Besitzer: eigene Eimer für jeden, Gehäuse und Schläuche desinfizieren, gründlich spülen und trocknen. Chlorbleiche nie mit Säure oder Ammoniak mischen; Handschuhe und Schutzbrille. Medien aus einem Becken mit kranken Tieren kommen in den Müll.',
+    'Zwischen den Filtern zweier Besitzer: eigene Eimer für jeden, alle Teile außer den Medien desinfizieren, gründlich spülen und trocknen. Chlorbleiche nie mit Säure oder Ammoniak mischen; Handschuhe und Schutzbrille. Medien aus einem Becken mit kranken Tieren kommen in den Müll.',
   'caution.all-at-once':
     'Nie alle Medien auf einmal ersetzen oder schrubben: Auf ihnen leben die meisten Bakterien. Jeweils ein Drittel bis die Hälfte, mit Wochen dazwischen, und nie am Tag eines großen Wasserwechsels.',
   'caution.stopped':

@@ -16,6 +16,7 @@ const documents: readonly { readonly name: DocumentName; readonly says: string }
   { name: 'quote', says: 'Quote' },
   { name: 'care', says: 'Care plan' },
   { name: 'talk', says: 'Talking sheet' },
+  { name: 'cards', says: 'Fact cards' },
 ];
 
 function DocumentChoice({ shown, onShow }: { shown: DocumentName; onShow: (name: DocumentName) => void }) {
