@@ -10,6 +10,7 @@ import { addClaims } from './commands/claims.ts';
 import { addDemo } from './commands/demo.ts';
 import { addExport } from './commands/export.ts';
 import { addFaded } from './commands/faded.ts';
+import { addForecast } from './commands/forecast.ts';
 import { addImport } from './commands/import.ts';
 import { addJobs } from './commands/jobs.ts';
 import { addNew } from './commands/new.ts';
@@ -30,6 +31,7 @@ import packageFile from './package.json' with { type: 'json' };
 /** In the order in which help lists them: single jobs, then the records, then everything around. */
 const commands = [
   addAssess,
+  addForecast,
   addPlan,
   addResidence,
   addWriteUp,

@@ -94,6 +94,8 @@ interface ProblemFacts {
   'not-for-this-medium': { readonly medium: string };
   'flow-missing': object;
   'state-not-described': object;
+  'bad-pattern': { readonly found: string };
+  'pattern-place': { readonly found: string };
 }
 
 /** Stable code of a problem. */
@@ -190,6 +192,9 @@ export const problemWordings: {
   'dates-reversed': (path, { what }) => `${path} is before ${what}.`,
   'not-for-this-medium': (path, { medium }) => `${path} is a figure that ${medium} does not have.`,
   'state-not-described': (path) => `${path} is missing: the job does not describe its filter so.`,
+  'bad-pattern': (_path, { found }) => `“${found}” is no pattern of cleaning.`,
+  'pattern-place': (_path, { found }) =>
+    `The pattern of cleaning names “${found}”, and the filter has no bed of that name.`,
   'flow-missing': (path) => `${path} is missing: the pump needs either a rated flow or a curve.`,
 };
 

@@ -21,7 +21,7 @@ import { replacementsOf } from './replacement.ts';
 import { warningsOf } from './warnings.ts';
 
 /** Edition of the models: it changes whenever a figure changes by more than 1e-6. */
-export const MODEL_EDITION = '2026.1';
+export const MODEL_EDITION = '2026.2';
 
 /** Days after cleaning on which packings are compared. */
 export const COMPARISON_DAY = 60;
@@ -53,7 +53,7 @@ const cleanFigures = (compiled: Compiled): Clean => ({
 /** Solids in the tank with clean media, and what one pass keeps of them. */
 const cleanSolids = (compiled: Compiled, made: number): Assessment['solids'] => {
   const transport = makeTransport(compiled);
-  layDown(compiled, transport, { deposit: cleanState(compiled).deposit, madeKgPerS: made });
+  layDown(compiled, transport, { ...cleanState(compiled), madeKgPerS: made });
   return { tankKgPerM3: transport.tankKgPerM3, caughtFraction: transport.caughtShare };
 };
 
@@ -65,7 +65,7 @@ const bedStates = (
   const { detail, dirt } = day;
   const transport = makeTransport(compiled);
   const { tank } = compiled.model;
-  layDown(compiled, transport, { deposit: dirt.deposit, madeKgPerS: solidsMade(tank) });
+  layDown(compiled, transport, { ...dirt, madeKgPerS: solidsMade(tank) });
   const held = heldKg(compiled, dirt);
   const { grid, network } = compiled;
   const reaching = transport.tankKgPerM3 * filterFlow(compiled);

@@ -6,7 +6,7 @@ import type { Environment, Services } from '../services.ts';
 import { hasAlready } from './conditions.ts';
 import { jobNumbered } from './jobChange.ts';
 import { component, json } from './media.ts';
-import { oneOf, plainNumber, wholeNumber } from './query.ts';
+import { oneOf, plainNumber, shortText, wholeNumber } from './query.ts';
 import { notFound } from './refusal.ts';
 import { addRoute } from './route.ts';
 
@@ -75,6 +75,55 @@ const addAssessment = (app: OpenAPIHono<Environment>, services: Services): void 
     },
   );
 
+const forecastQuery = z.strictObject({
+  revision,
+  days: wholeNumber({ says: 'How far ahead; 180 where left out.', least: 1, most: 730 }),
+  clean: shortText({
+    says: 'Pattern of cleaning: never, usual, flow 25 %, or what/days as all/90 or mechanical/30, all/90; never where left out.',
+    most: 300,
+  }),
+  state: oneOf(packedStates, { says: 'Which packing; as found where left out.' }),
+});
+
+/** Names what was asked for in an entity tag, where a pattern's own letters cannot stand. */
+const tagged = (clean: string | undefined): string => Buffer.from(clean ?? '').toString('base64url');
+
+const addForecast = (app: OpenAPIHono<Environment>, services: Services): void =>
+  addRoute(
+    app,
+    {
+      method: 'get',
+      path: '/api/jobs/{number}/forecast',
+      operationId: 'forecastJob',
+      summary: 'How flow and dirt go over the coming days, and what each pattern of cleaning gives',
+      description: 'Exactly what the command forecast prints with --json.',
+      tag: 'Computing',
+      query: forecastQuery,
+      headers: ['If-None-Match'],
+      answers: {
+        200: json(component('forecast'), 'The forecast.'),
+        304: { description: 'The same as before.' },
+      },
+      problems: [404, 422],
+    },
+    async ({ context, path: { number }, query }) => {
+      const at = await documentAt(services, { number, revision: query.revision });
+      const { days, clean, state } = query;
+      const etag = `"f-${at.revision}-${state ?? ''}-${days ?? ''}-${tagged(clean)}-${MODEL_EDITION}"`;
+      const headers = { ETag: etag, 'Cache-Control': 'no-cache' };
+      if (hasAlready(context, etag)) return context.body(null, 304, headers);
+      const key = { job: number, revision: at.revision };
+      const text = await services.computation.forecastText({
+        document: at.document,
+        days,
+        clean,
+        state,
+        key,
+      });
+      return context.body(text, 200, { ...headers, 'Content-Type': 'application/json' });
+    },
+  );
+
 /** A drawing never runs anything, wherever it is opened. */
 const drawingHeaders = {
   'Content-Type': 'image/svg+xml; charset=utf-8',
@@ -119,5 +168,6 @@ const addDrawing = (app: OpenAPIHono<Environment>, services: Services): void =>
 /** What is computed at once. */
 export const addAssessments = (app: OpenAPIHono<Environment>, services: Services): void => {
   addAssessment(app, services);
+  addForecast(app, services);
   addDrawing(app, services);
 };

@@ -11,7 +11,15 @@ import { type AssessmentResult, assessmentSchema } from '@fettle/workflows/resul
 import type { Piscina } from 'piscina';
 import { countAnswering } from './answering.ts';
 import { type QuickThreads, quickly, quickThreads } from './quickThreads.ts';
-import type { DrawTask, LongTask, MadeFile, PlainReading, WorkNews, WriteUpTask } from './tasks.ts';
+import type {
+  DrawTask,
+  ForecastTask,
+  LongTask,
+  MadeFile,
+  PlainReading,
+  WorkNews,
+  WriteUpTask,
+} from './tasks.ts';
 import { textCache } from './textCache.ts';
 import { threads } from './threads.ts';
 
@@ -52,6 +60,11 @@ export interface Computation {
    * @throws UnreadableDocument where the document has problems
    */
   assessmentText(of: { readonly document: unknown } & AssessHow): Promise<string>;
+  /**
+   * A forecast as text, exactly as the command prints it; kept for the next time where `key` names the revision.
+   * @throws UnreadableDocument where the document has problems, or the filter nothing of a name in the pattern
+   */
+  forecastText(of: Omit<ForecastTask, 'task'> & { readonly key?: RevisionKey }): Promise<string>;
   /**
    * Section drawing, SVG.
    * @throws UnreadableDocument where the document has problems
@@ -134,6 +147,16 @@ const keptIn =
     return text;
   };
 
+/** Forecasts as text, on the quick threads. */
+const forecasts =
+  (quick: QuickThreads, kept: ReturnType<typeof keptIn>): Computation['forecastText'] =>
+  ({ key, ...task }) => {
+    const { days = '', state = 'as-found', clean = 'never' } = task;
+    return kept(key && `f ${key.job} ${key.revision} ${days} ${state} ${clean}`, async () =>
+      resultOf(await quickly(quick, { task: 'forecast', ...task })),
+    );
+  };
+
 /** Computation on worker threads: quick tasks on one set, long work on another. */
 export const startComputation = (
   of: { readonly mostQuickMs?: number; readonly quickQueue?: number } = {},
@@ -165,6 +188,7 @@ export const startComputation = (
     assess: async (document, how = {}) =>
       assessmentSchema.parse(JSON.parse(await assessmentText({ document, ...how }))),
     assessmentText,
+    forecastText: forecasts(quick, kept),
     writeUp: async (task) => resultOf(await quickly(writing, { task: 'writeUp', ...task })),
     draw: ({ key, ...task }) =>
       kept(

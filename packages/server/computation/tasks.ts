@@ -31,6 +31,17 @@ export interface AssessTask {
   readonly state?: PackedState | undefined;
 }
 
+export interface ForecastTask {
+  readonly task: 'forecast';
+  readonly document: unknown;
+  /** How far ahead, days; 180 where left out. */
+  readonly days?: number | undefined;
+  /** The pattern of cleaning as people write it; never where left out. */
+  readonly clean?: string | undefined;
+  /** Which packing; as found where left out. */
+  readonly state?: PackedState | undefined;
+}
+
 export interface DrawTask {
   readonly task: 'draw';
   readonly document: unknown;
@@ -75,7 +86,7 @@ export interface LongTask {
 }
 
 /** What the usual threads do; a write-up has threads of its own. */
-export type UsualTask = ReadTask | WriteTask | AssessTask | DrawTask | LongTask;
+export type UsualTask = ReadTask | WriteTask | AssessTask | ForecastTask | DrawTask | LongTask;
 
 export type Task = UsualTask | WriteUpTask;
 
@@ -96,6 +107,8 @@ export interface TaskResults {
   readonly write: string;
   /** The text of the result, two spaces deep, as the command prints it. */
   readonly assess: Outcome<string>;
+  /** The same of a forecast. */
+  readonly forecast: Outcome<string>;
   /** SVG. */
   readonly draw: Outcome<string>;
   readonly writeUp: Outcome<readonly MadeFile[]>;

@@ -2,6 +2,7 @@ import { sectionDrawing } from '@fettle/drawing/sectionDrawing.ts';
 import { writeJob } from '@fettle/job/write.ts';
 import { assessDocument, type Outcome } from '@fettle/workflows/assessDocument.ts';
 import { assessJob } from '@fettle/workflows/assessJob.ts';
+import { forecastDocument } from '@fettle/workflows/forecastDocument.ts';
 import { openJob } from '@fettle/workflows/openJob.ts';
 import { openState } from '@fettle/workflows/openState.ts';
 import { resultText } from '@fettle/workflows/resultText.ts';
@@ -10,6 +11,7 @@ import { standsBackFor } from './answering.ts';
 import type {
   AssessTask,
   DrawTask,
+  ForecastTask,
   LongTask,
   PlainReading,
   ReadTask,
@@ -30,6 +32,11 @@ const read = ({ bytes }: ReadTask): PlainReading => {
 const assess = ({ document, day, units, state }: AssessTask): Outcome<string> => {
   const assessed = assessDocument({ document }, { day, system: units, state });
   return assessed.ok ? { ok: true, result: resultText(assessed.result) } : assessed;
+};
+
+const forecast = ({ document, days, clean, state }: ForecastTask): Outcome<string> => {
+  const forecast = forecastDocument({ document }, { days, clean, state });
+  return forecast.ok ? { ok: true, result: resultText(forecast.result) } : forecast;
 };
 
 const draw = ({ document, theme, units, state }: DrawTask): Outcome<string> => {
@@ -87,6 +94,8 @@ export default function perform(task: UsualTask): TaskResults[UsualTask['task']]
       return writeJob(task.document);
     case 'assess':
       return assess(task);
+    case 'forecast':
+      return forecast(task);
     case 'draw':
       return draw(task);
     case 'work':

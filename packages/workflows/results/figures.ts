@@ -38,8 +38,11 @@ const PER_SI = {
 
 export type FixedUnit = keyof typeof PER_SI;
 
+/** An SI value as a number of a fixed unit. */
+export const inUnit = (si: number, unit: FixedUnit): number => si * PER_SI[unit];
+
 /** An SI value in a fixed unit. */
-export const figure = (si: number, unit: FixedUnit): Figure => ({ value: si * PER_SI[unit], unit });
+export const figure = (si: number, unit: FixedUnit): Figure => ({ value: inUnit(si, unit), unit });
 
 /** The SI value of a figure of a fixed unit. */
 export const siOf = ({ value, unit }: Figure): number => {

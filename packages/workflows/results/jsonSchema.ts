@@ -3,6 +3,7 @@ import { assessmentSchema } from './assessment.ts';
 import { checkSchema } from './check.ts';
 import { claimsSchema } from './claims.ts';
 import { fadedSchema } from './faded.ts';
+import { forecastSchema } from './forecast.ts';
 import { plansSchema } from './plans.ts';
 import { problemsSchema } from './problems.ts';
 import { reckoningSchema } from './reckoning.ts';
@@ -10,6 +11,7 @@ import { residenceSchema } from './residence.ts';
 
 const results = {
   assessment: assessmentSchema,
+  forecast: forecastSchema,
   plans: plansSchema,
   claims: claimsSchema,
   faded: fadedSchema,
@@ -31,7 +33,7 @@ export const resultsJsonSchemaText = (): string => {
     $schema: 'https://json-schema.org/draft/2020-12/schema',
     title: 'Results of Fettle',
     description:
-      'What assess, plan, residence, claims, faded, check and reckon print with --json, and the problems of bad input.',
+      'What assess, forecast, plan, residence, claims, faded, check and reckon print with --json, and the problems of bad input.',
     $defs: definitions,
   };
   return `${JSON.stringify(whole, null, 2)}\n`;

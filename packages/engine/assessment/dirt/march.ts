@@ -1,5 +1,6 @@
 import type { CleaningInterval } from '../assessment.ts';
 import type { Compiled } from '../compiled.ts';
+import { decayIn } from './decay.ts';
 import { bedRatio, cleanState, type DirtState } from './state.ts';
 import { midpointStep, solveAt } from './step.ts';
 import { filterFlow, makeTransport } from './transport.ts';
@@ -20,13 +21,14 @@ export interface March {
   readonly passed: readonly DirtState[];
 }
 
-interface Clean {
+/** Flows with clean beds: through each bed, over each overflow, and through the filter, m³/s. */
+export interface Clean {
   readonly bedFlow: readonly number[];
   readonly overflow: ReadonlyMap<string, number>;
   readonly flow: number;
 }
 
-const overflows = (compiled: Compiled): Map<string, number> =>
+export const overflows = (compiled: Compiled): Map<string, number> =>
   new Map(
     compiled.layout.weirs
       .filter((weir) => weir.purpose === 'overflow')
@@ -34,7 +36,7 @@ const overflows = (compiled: Compiled): Map<string, number> =>
   );
 
 /** How far a state has gone towards the end of the interval: at 1 it ends. */
-const progress = (
+export const progress = (
   compiled: Compiled,
   clean: Clean,
 ): { value: number; endedBy: 'bed-flow' | 'overflow'; place: string } => {
@@ -54,7 +56,7 @@ const progress = (
 };
 
 /** Among beds that share one flow, the one whose resistance has grown most decides. */
-const decidingBed = (compiled: Compiled, state: DirtState, place: string): string => {
+export const decidingBed = (compiled: Compiled, state: DirtState, place: string): string => {
   const chamber = compiled.beds.find((bed) => bed.id === place)?.chamber;
   let decides = place;
   let most = Number.NEGATIVE_INFINITY;
@@ -74,6 +76,7 @@ const between = (a: DirtState, b: DirtState, share: number): DirtState => ({
   timeS: a.timeS + share * (b.timeS - a.timeS),
   deposit: a.deposit.map((value, slice) => value + share * (b.deposit[slice]! - value)),
   matKgPerM2: a.matKgPerM2.map((value, bed) => value + share * (b.matKgPerM2[bed]! - value)),
+  labileKg: a.labileKg.map((value, bed) => value + share * (b.labileKg[bed]! - value)),
 });
 
 /** State of a march at a time, between the states that it passed. */
@@ -94,7 +97,12 @@ export const stateAt = (states: readonly DirtState[], timeS: number): DirtState 
  * @param dayS the day of the comparison, s
  */
 export const march = (compiled: Compiled, madeKgPerS: number, dayS: number): March => {
-  const marching = { compiled, transport: makeTransport(compiled), madeKgPerS };
+  const marching = {
+    compiled,
+    transport: makeTransport(compiled),
+    madeKgPerS,
+    decay: decayIn(compiled.model.tank),
+  };
   const clean = cleanState(compiled);
   solveAt(compiled, clean);
   const reference: Clean = {

@@ -11,6 +11,8 @@ export interface DirtState {
   readonly deposit: Float64Array;
   /** Dry solids in the mat on each bed's face, kg/m². */
   readonly matKgPerM2: Float64Array;
+  /** Dry solids in each bed and its mat that have yet to rot, kg. */
+  readonly labileKg: Float64Array;
 }
 
 /** A packing with no dirt in it. */
@@ -18,19 +20,28 @@ export const cleanState = (compiled: Compiled): DirtState => ({
   timeS: 0,
   deposit: new Float64Array(compiled.grid.sliceThicknessM.length),
   matKgPerM2: new Float64Array(compiled.beds.length),
+  labileKg: new Float64Array(compiled.beds.length),
 });
 
-/** Dry solids held by each bed, kg. */
-export const heldKg = (compiled: Compiled, state: DirtState): number[] => {
-  const { sliceStart, sliceThicknessM, sliceAreaM2 } = compiled.grid;
-  return compiled.beds.map((bed, place) => {
-    let depositM3 = 0;
-    for (let slice = sliceStart[place]!; slice < sliceStart[place + 1]!; slice += 1) {
-      depositM3 += state.deposit[slice]! * sliceThicknessM[slice]! * sliceAreaM2[slice]!;
-    }
-    return DEPOSIT_DRY_DENSITY_KG_PER_M3 * depositM3 + state.matKgPerM2[place]! * bed.faceAreaM2;
-  });
+/** Volume of a slice, m³. */
+export const sliceVolume = ({ grid }: Compiled, slice: number): number =>
+  grid.sliceAreaM2[slice]! * grid.sliceThicknessM[slice]!;
+
+/** What lies in beds and mats, whenever. */
+export type Laid = Pick<DirtState, 'deposit' | 'matKgPerM2'>;
+
+/** Dry solids held by one bed, its mat among them, kg. */
+export const bedHeldKg = (compiled: Compiled, { deposit, matKgPerM2 }: Laid, bed: number): number => {
+  const { sliceStart } = compiled.grid;
+  let depositM3 = 0;
+  for (let slice = sliceStart[bed]!; slice < sliceStart[bed + 1]!; slice += 1)
+    depositM3 += deposit[slice]! * sliceVolume(compiled, slice);
+  return DEPOSIT_DRY_DENSITY_KG_PER_M3 * depositM3 + matKgPerM2[bed]! * compiled.beds[bed]!.faceAreaM2;
 };
+
+/** Dry solids held by each bed, kg. */
+export const heldKg = (compiled: Compiled, state: Laid): number[] =>
+  compiled.beds.map((_, bed) => bedHeldKg(compiled, state, bed));
 
 /** Resistance of each bed against clean, by (1 + γσ)² slice by slice with its share of the clean one; no mat counted. */
 export const bedRatio = (compiled: Compiled, deposit: Float64Array, bed: number): number => {
@@ -66,10 +77,7 @@ export const matRatio = (compiled: Compiled, bed: number, matKgPerM2: number): n
  * Sets the network's beds to a state of dirt. A mat's loss grows with the flow itself, so it is added to the
  * bed's linear term by way of the ratio at the flow of the last solve.
  */
-export const applyDirt = (
-  compiled: Compiled,
-  state: { deposit: Float64Array; matKgPerM2: Float64Array },
-): void => {
+export const applyDirt = (compiled: Compiled, state: Laid): void => {
   const { network, beds } = compiled;
   for (let place = 0; place < beds.length; place += 1) {
     const ratio =

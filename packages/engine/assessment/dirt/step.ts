@@ -1,7 +1,8 @@
 import { DEPOSIT_DRY_DENSITY_KG_PER_M3 } from '../../laws/dirt/constants.ts';
 import { solveNetwork } from '../../network/solve.ts';
 import type { Compiled } from '../compiled.ts';
-import { applyDirt, type DirtState, matRatio } from './state.ts';
+import { type Decay, rotBed } from './decay.ts';
+import { applyDirt, type DirtState, matRatio, sliceVolume } from './state.ts';
 import { layDown, MAT_STARTS_AT, type Transport } from './transport.ts';
 
 const DAY_S = 86_400;
@@ -21,6 +22,7 @@ export interface Marching {
   readonly transport: Transport;
   /** Solids made in the tank, kg/s. */
   readonly madeKgPerS: number;
+  readonly decay: Decay;
 }
 
 /** Solves the network with a state of dirt in its beds. */
@@ -68,19 +70,19 @@ const stepLength = (marching: Marching, state: DirtState): number => {
 const depositRate = ({ compiled, transport }: Marching, slice: number): number =>
   transport.laid[slice]! / (DEPOSIT_DRY_DENSITY_KG_PER_M3 * sliceVolume(compiled, slice));
 
-const sliceVolume = ({ grid }: Compiled, slice: number): number =>
-  grid.sliceAreaM2[slice]! * grid.sliceThicknessM[slice]!;
-
 /** A state moved on by `stepS` at the rates that stand in `transport`. */
 const moved = (marching: Marching, from: DirtState, stepS: number): DirtState => {
   const { transport } = marching;
   const { grid, beds } = marching.compiled;
   const deposit = Float64Array.from(from.deposit);
   const matKgPerM2 = Float64Array.from(from.matKgPerM2);
+  const labileKg = Float64Array.from(from.labileKg);
   beds.forEach((bed, place) => {
+    let laid = transport.laidByMat[place]!;
     const last = grid.sliceStart[place + 1]! - 1;
     let over = 0;
     for (let slice = grid.sliceStart[place]!; slice <= last; slice += 1) {
+      laid += transport.laid[slice]!;
       const wanted = deposit[slice]! + stepS * depositRate(marching, slice) + over;
       // What a long step would lay into a full slice goes on to the next one, so that no solids are lost.
       deposit[slice] = slice < last ? Math.min(wanted, grid.fullFraction[place]!) : wanted;
@@ -90,17 +92,19 @@ const moved = (marching: Marching, from: DirtState, stepS: number): DirtState =>
           sliceVolume(marching.compiled, slice + 1);
     }
     matKgPerM2[place] = matKgPerM2[place]! + (stepS * transport.laidByMat[place]!) / bed.faceAreaM2;
+    const step = { bed: place, laidKg: laid * stepS, stepS, decay: marching.decay };
+    rotBed(marching.compiled, { from, into: { deposit, matKgPerM2, labileKg } }, step);
   });
-  return { timeS: from.timeS + stepS, deposit, matKgPerM2 };
+  return { timeS: from.timeS + stepS, deposit, matKgPerM2, labileKg };
 };
 
 /** One midpoint step of at most `mostS`, from a state that the network is solved for. */
 export const midpointStep = (marching: Marching, from: DirtState, mostS: number): DirtState => {
   const { compiled, transport, madeKgPerS } = marching;
-  layDown(compiled, transport, { deposit: from.deposit, madeKgPerS });
+  layDown(compiled, transport, { ...from, madeKgPerS });
   const stepS = Math.min(stepLength(marching, from), mostS);
   const middle = moved(marching, from, 0.5 * stepS);
   solveAt(compiled, middle);
-  layDown(compiled, transport, { deposit: middle.deposit, madeKgPerS });
+  layDown(compiled, transport, { ...middle, madeKgPerS });
   return moved(marching, from, stepS);
 };

@@ -4,6 +4,7 @@ import type { Compiled } from '../compiled.ts';
 import { compiledJob, solvedClean } from '../testing/compiled.ts';
 import { gramsPerDay, oneBasket, stackCanister, withFilter } from '../testing/models.ts';
 import { randomModel } from '../testing/randomModels.ts';
+import { decayIn } from './decay.ts';
 import { sliceThicknesses } from './grid.ts';
 import { bedRatio, cleanState, heldKg } from './state.ts';
 import { midpointStep, solveAt } from './step.ts';
@@ -24,7 +25,7 @@ describe('solids', () => {
       fc.property(fc.integer({ min: 1, max: 1_000_000 }), (seed) => {
         const compiled = compiledJob(randomModel(seed));
         const transport = makeTransport(compiled);
-        const marching = { compiled, transport, madeKgPerS };
+        const marching = { compiled, transport, madeKgPerS, decay: decayIn(compiled.model.tank) };
         let state = cleanState(compiled);
         for (let step = 0; step < 12; step += 1) {
           solveAt(compiled, state);
@@ -51,7 +52,7 @@ describe('solids', () => {
     const caught = (model: typeof alone): number => {
       const compiled = solvedClean(model);
       const transport = makeTransport(compiled);
-      layDown(compiled, transport, { deposit: cleanState(compiled).deposit, madeKgPerS });
+      layDown(compiled, transport, { ...cleanState(compiled), madeKgPerS });
       return laidDown(transport);
     };
     expect(caught(helped)).toBeLessThan(caught(alone));
@@ -61,7 +62,7 @@ describe('solids', () => {
     const tight = withFilter(oneBasket([['foam-45ppi', 40]]), { chamberGapM: { 'basket-1': 0 } });
     const compiled = solvedClean(tight);
     const transport = makeTransport(compiled);
-    layDown(compiled, transport, { deposit: cleanState(compiled).deposit, madeKgPerS });
+    layDown(compiled, transport, { ...cleanState(compiled), madeKgPerS });
     const flow = filterFlow(compiled);
     const { grid, beds, model } = compiled;
     const velocity = flow / beds[0]!.areaM2;
@@ -84,7 +85,7 @@ describe('solids', () => {
     const still = withFilter(stackCanister(), { outletLiftM: 3 });
     const compiled = solvedClean({ ...still, tank: { ...still.tank, waterChangePerS: 0 } });
     const transport = makeTransport(compiled);
-    layDown(compiled, transport, { deposit: cleanState(compiled).deposit, madeKgPerS });
+    layDown(compiled, transport, { ...cleanState(compiled), madeKgPerS });
     expect(laidDown(transport)).toBe(0);
     expect(transport.caughtShare).toBe(0);
   });

@@ -1,4 +1,5 @@
 import type { Compiled } from '../compiled.ts';
+import type { Laid } from './state.ts';
 
 /** Room for one pass of the solids through the filter; made once a compiled job. */
 export interface Transport {
@@ -34,14 +35,14 @@ export const makeTransport = (compiled: Compiled): Transport => ({
 export const MAT_STARTS_AT = 0.9;
 
 /** 1 − exp(−x) for x of 0 or more, to 1e-13: most slices of coarse media catch next to nothing. */
-const lossOver = (x: number): number =>
+export const lossOver = (x: number): number =>
   x < 1e-3 ? x * (1 - (x / 2) * (1 - (x / 3) * (1 - x / 4))) : -Math.expm1(-x);
 
 /** Takes solids at `level` through one bed; returns the level behind it. */
 const throughBed = (
   compiled: Compiled,
   transport: Transport,
-  pass: { bed: number; sizeClass: number; level: number; flow: number; deposit: Float64Array },
+  pass: Laid & { bed: number; sizeClass: number; level: number; flow: number },
 ): number => {
   const { grid } = compiled;
   const { bed, sizeClass, flow, deposit } = pass;
@@ -51,7 +52,8 @@ const throughBed = (
   const full = grid.fullFraction[bed]!;
   const first = grid.sliceStart[bed]!;
   let { level } = pass;
-  if (deposit[first]! >= MAT_STARTS_AT * full) {
+  // A mat that lies there strains, whatever becomes of the face below as it rots.
+  if (pass.matKgPerM2[bed]! > 0 || deposit[first]! >= MAT_STARTS_AT * full) {
     const held = level * grid.matShare[entry]!;
     transport.keptByMat[bed] = transport.keptByMat[bed]! + flow * held;
     level -= held;
@@ -71,9 +73,9 @@ const throughBed = (
 const passClass = (
   compiled: Compiled,
   transport: Transport,
-  solids: { readonly sizeClass: number; readonly deposit: Float64Array },
+  solids: Laid & { readonly sizeClass: number },
 ): number => {
-  const { sizeClass, deposit } = solids;
+  const { sizeClass, deposit, matKgPerM2 } = solids;
   const { ways, network } = compiled;
   const { level, inflow, water } = transport;
   transport.kept.fill(0);
@@ -93,7 +95,14 @@ const passClass = (
     if (flow <= 0) continue;
     let current = level[at]!;
     for (const bed of way.beds)
-      current = throughBed(compiled, transport, { bed, sizeClass, level: current, flow, deposit });
+      current = throughBed(compiled, transport, {
+        bed,
+        sizeClass,
+        level: current,
+        flow,
+        deposit,
+        matKgPerM2,
+      });
     if (way.to < 0) out += flow * current;
     else {
       inflow[way.to] = inflow[way.to]! + flow * current;
@@ -112,9 +121,9 @@ const passClass = (
 export const layDown = (
   compiled: Compiled,
   transport: Transport,
-  solids: { readonly deposit: Float64Array; readonly madeKgPerS: number },
+  solids: Laid & { readonly madeKgPerS: number },
 ): void => {
-  const { deposit, madeKgPerS } = solids;
+  const { deposit, matKgPerM2, madeKgPerS } = solids;
   const { classShare } = compiled.grid;
   const { tank, otherFilters } = compiled.model;
   const flow = filterFlow(compiled);
@@ -126,7 +135,7 @@ export const layDown = (
   let caught = 0;
   transport.tankKgPerM3 = 0;
   for (let sizeClass = 0; sizeClass < classShare.length; sizeClass += 1) {
-    const out = passClass(compiled, transport, { sizeClass, deposit });
+    const out = passClass(compiled, transport, { sizeClass, deposit, matKgPerM2 });
     const removed = flow - out;
     const share = flow > 0 ? removed / flow : 0;
     const sink = removed + others * share + changed;

@@ -1,4 +1,5 @@
 import type { Compiled } from '../compiled.ts';
+import { decayIn } from '../dirt/decay.ts';
 import { cleanState, type DirtState } from '../dirt/state.ts';
 import { midpointStep, solveAt } from '../dirt/step.ts';
 import { makeTransport } from '../dirt/transport.ts';
@@ -17,7 +18,12 @@ export const intervalInSteps = (
   compiled: Compiled,
   dirt: { readonly madeKgPerS: number; readonly cuts: number },
 ): number => {
-  const marching = { compiled, transport: makeTransport(compiled), madeKgPerS: dirt.madeKgPerS };
+  const marching = {
+    compiled,
+    transport: makeTransport(compiled),
+    madeKgPerS: dirt.madeKgPerS,
+    decay: decayIn(compiled.model.tank),
+  };
   let state: DirtState = cleanState(compiled);
   solveAt(compiled, state);
   const clean = bedFlows(compiled);

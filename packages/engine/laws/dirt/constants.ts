@@ -53,6 +53,14 @@ export const dirtFigures = {
     doubt: { kind: 'factor', size: 1.9 },
     source: { kind: 'memory', text: '0.03–0.1 per day at 25 °C, middle of the range in logarithms' },
   },
+  decayingFraction: {
+    value: 0.5,
+    doubt: { kind: 'factor', size: 1.5 },
+    source: {
+      kind: 'secondary',
+      text: 'half of fish farm waste was gone from a screen after 30–40 days at 8 °C (Buryniuk et al. 2006); ash and the cells that grow on it (0.54 g of volatile solids per g of carbon, Schneider et al. 2007) stay',
+    },
+  },
   carbonPerSolidsRatio: {
     value: 0.4,
     doubt: { kind: 'factor', size: 1.25 },
@@ -92,6 +100,8 @@ export const CAKE_RESISTANCE_M_PER_KG = dirtFigures.cakeResistanceMPerKg.value;
 export const SOLIDS_NITROGEN_RATIO = dirtFigures.solidsNitrogenRatio.value;
 /** Decay of caught solids at 25 °C, 1/s. */
 export const DECAY_PER_S = dirtFigures.solidsDecayPerS.value;
+/** Share of caught solids that rots away in time, by mass and volume; the rest stays until it is rinsed out, 0 to 1. */
+export const DECAYING_FRACTION = dirtFigures.decayingFraction.value;
 /** γ in J/J₀ = (1 + γσ)² where nothing better is known; 1. */
 export const DEPOSIT_FACTOR = dirtFigures.depositFactor.value;
 /** Organic carbon in dry solids, kg/kg. */
