@@ -18,6 +18,7 @@ const steps: readonly Step[] = [
   { name: 'links', module: 'scripts/links.ts', arguments: [] },
   { name: 'page of the catalogue', module: 'scripts/catalogue-docs.ts', arguments: ['--check'] },
   { name: 'page of reckonings', module: 'scripts/reckoning-docs.ts', arguments: ['--check'] },
+  { name: 'page of forecasts', module: 'scripts/forecast-docs.ts', arguments: ['--check'] },
   { name: 'page of verification', module: 'scripts/verification.ts', arguments: ['--check'] },
 ];
 

@@ -14,6 +14,7 @@ describe('exit 0: fine', () => {
   test.each([
     ['assess', ['assess', tallDrum]],
     ['plan', ['plan', clean]],
+    ['forecast', ['forecast', tallDrum, '--days', '30']],
     ['residence', ['residence', tallDrum]],
     ['claims', ['claims', tallDrum]],
     ['faded', ['faded', tallDrum]],
