@@ -2,7 +2,14 @@ import { runSteps, type Step } from './steps.ts';
 
 /* Writes every file that is made from the sources: pages of `docs/` and schemas. */
 
-const generators = ['catalogue-docs', 'reckoning-docs', 'job-schema', 'results-schema', 'verification', 'forecast-docs'];
+const generators = [
+  'catalogue-docs',
+  'reckoning-docs',
+  'job-schema',
+  'results-schema',
+  'verification',
+  'forecast-docs',
+];
 const steps: readonly Step[] = generators.map((name) => ({
   name,
   module: `scripts/${name}.ts`,

@@ -90,8 +90,7 @@ const intervalOf = (first: string, second: string): number | undefined => {
 const pairRow = (coarse: Medium, fine: Medium): string => {
   const coarseFirst = intervalOf(coarse.id, fine.id);
   const fineFirst = intervalOf(fine.id, coarse.id);
-  const ratio =
-    coarseFirst === undefined || fineFirst === undefined ? '–' : digits(coarseFirst / fineFirst);
+  const ratio = coarseFirst === undefined || fineFirst === undefined ? '–' : digits(coarseFirst / fineFirst);
   return `| ${coarse.id} | ${fine.id} | ${daysText(coarseFirst)} | ${daysText(fineFirst)} | ${ratio} |`;
 };
 
