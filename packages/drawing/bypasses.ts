@@ -1,4 +1,4 @@
-import type { Layout, Leak, Opening, Point, Weir } from '@fettle/engine/families/layout.ts';
+import type { Box, Layout, Leak, Opening, Point, Weir } from '@fettle/engine/families/layout.ts';
 import type { Pen } from './housing.ts';
 import { halo } from './labels.ts';
 import { printShare } from './lengths.ts';
@@ -47,11 +47,16 @@ function besideLevelLine(
   return { labelAt: { x: from + 0.7 * (at.x - from), y: at.y - 2.2 }, anchor: 'middle' };
 }
 
+/** How far beside an edge spilt water rises and falls, m. */
+const besideEdgeM = 0.012;
+
 /** Height at which spilt water runs over its lip, m. */
 const overLipM = 0.005;
 
 /** An overflow rises from its space over the lip and falls beyond the outlet. */
 function overflowLine(weir: Weir, layout: Layout, pen: Pen): readonly Point[] {
+  const into = layout.spaces.find((space) => space.id === weir.to)?.box;
+  if (into) return fallLine(weir, layout, into).map(pen.sheet.at);
   const x = layout.drawing.outlet.x + 0.012;
   const y = weir.at.y + overLipM;
   const rise = layout.spaces.find((space) => space.id === weir.from)?.box;
@@ -64,6 +69,20 @@ function overflowLine(weir: Weir, layout: Layout, pen: Pen): readonly Point[] {
     { x, y },
     { x, y: end },
   ].map(pen.sheet.at);
+}
+
+/** Within a box the water spills over an edge and falls beside it. */
+function fallLine(weir: Weir, layout: Layout, into: Box): readonly Point[] {
+  const rise = layout.spaces.find((space) => space.id === weir.from)?.box;
+  const rightward = (rise?.x ?? 0) < into.x || (rise?.x ?? 0) + (rise?.width ?? 0) < into.x + into.width;
+  const side = rightward ? besideEdgeM : -besideEdgeM;
+  const y = weir.at.y + overLipM;
+  return [
+    { x: weir.at.x - side, y: weir.at.y - overLipM },
+    { x: weir.at.x - side, y },
+    { x: weir.at.x + side, y },
+    { x: weir.at.x + side, y: y - 8 * overLipM },
+  ];
 }
 
 /** Every way past media that water takes, or may take, except those beside one chamber. */

@@ -242,6 +242,38 @@ export const drawingCases = {
       },
     },
   },
+  sump: {
+    layout: layoutOf('sump', {
+      boxDepth: 0.3,
+      boxHeight: 0.4,
+      sockSection: 0.16,
+      mediaSection: 0.28,
+      returnSection: 0.22,
+      firstBaffle: 0.29,
+      baffleFoot: 0.03,
+      mediaBaffle: 0.275,
+      lastBaffle: 0.22,
+      returnLevel: 0.19,
+      lift: 1.2,
+      sockRim: 0.345,
+      sockLength: 0.2,
+      mediaHeight: 0.18,
+    }),
+    packing: packed({ sock: [['floss', 3]], 'tray-1': [['coarse-foam', 60]], 'tray-2': [['carrier', 80]] }),
+    flows: {
+      dutyPoint: { flowM3PerS: 5e-4, headM: 1.6 },
+      wayFlowM3PerS: {
+        'tank-overflow': 5e-4,
+        'sock-rim': 2e-4,
+        'first-baffle': 5e-4,
+        'gap:tray-1': 1.2e-5,
+        'gap:tray-2': 3e-5,
+        'under-baffle': 4.9e-4,
+        'over-media-baffle': 1e-5,
+        'last-baffle': 5e-4,
+      },
+    },
+  },
   internal: {
     layout: layoutOf('internal-box', {
       innerWidth: 0.061,

@@ -38,7 +38,19 @@ export function housing(layout: Layout, pen: Pen): string {
     ...inner.map((box) => rectangle(box, outline)),
     ...inner.map((box) => rectangle(box, { fill: palette.paper })),
     ...cutsOf(layout, pen).map((box) => cut(box, pen)),
+    ...(layout.gravityFed && inner[0] ? [rectangle(openTop(inner[0]), { fill: palette.paper })] : []),
   ]);
+}
+
+/** Where an open box has no lid: its upper wall, from inside to inside. */
+function openTop(inside: Box): Box {
+  const height = sizes.wall + sizes.thickLine;
+  return {
+    x: inside.x + 0.1,
+    y: inside.y - height,
+    width: inside.width - 0.2,
+    height: height + sizes.thickLine,
+  };
 }
 
 function cut(box: Box, { palette }: Pen): string {
@@ -172,6 +184,15 @@ export function waterLine(layout: Layout, { sheet, palette }: Pen, tank: string)
   });
   const word = { x: signX, y: y + 5.2, 'text-anchor': 'middle', 'font-size': sizes.text, fill: palette.ink };
   return line + (sheet.right - from > roomForWord ? text(tank, word) : '');
+}
+
+/** Water surfaces inside an open box. */
+export function innerLevels(layout: Layout, { sheet, palette }: Pen): string {
+  const stroke = { stroke: palette.water, 'stroke-width': sizes.line };
+  return (layout.drawing.levels ?? [])
+    .map(({ x, y, width }) => ({ from: sheet.at({ x, y }), to: sheet.at({ x: x + width, y }) }))
+    .map(({ from, to }) => element('line', { x1: from.x, x2: to.x, y1: from.y, y2: to.y, ...stroke }))
+    .join('');
 }
 
 /** Length of the water line that leaves room for the word for the tank between the ways in and out, mm. */

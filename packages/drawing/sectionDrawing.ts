@@ -5,7 +5,7 @@ import { describeWaterPath, type PathToDescribe } from './describeWaterPath.ts';
 import { dimensionLines } from './dimensionLines.ts';
 import { type Block, drawingKey, sheetLines } from './drawingKey.ts';
 import { hatchings, idPrefix } from './hatching.ts';
-import { grids, housing, innerWalls, type Pen, pump, stubs, waterLine } from './housing.ts';
+import { grids, housing, innerLevels, innerWalls, type Pen, pump, stubs, waterLine } from './housing.ts';
 import { unwordedLengths } from './inscriptions.ts';
 import { type LaneLabel, lane } from './labels.ts';
 import { printShare } from './lengths.ts';
@@ -128,6 +128,7 @@ function sectionParts(
   const water = waterThrough(drawn, { beds, shares }, pen);
   const content = [
     housing(layout, pen),
+    innerLevels(layout, pen),
     water.spread,
     bedSections(drawn, beds, pen),
     grids(layout, pen),

@@ -1,6 +1,6 @@
 import type { Assessment } from '@fettle/engine/assessment/assessment.ts';
 import type { Layout } from '@fettle/engine/families/layout.ts';
-import { chambersInWaterOrder } from '@fettle/engine/families/waterOrder.ts';
+import { chambersInWaterOrder, passagesFrom } from '@fettle/engine/families/waterOrder.ts';
 
 /** What of an assessment the drawings need. */
 export type Flows = Pick<Assessment, 'dutyPoint' | 'wayFlowM3PerS'>;
@@ -26,6 +26,7 @@ export function spacesInWaterOrder(layout: Layout): readonly string[] {
     for (const way of ways) {
       if (way.from === order[index] && !order.includes(way.to)) order.push(way.to);
     }
+    for (const to of passagesFrom(layout, order[index] ?? '')) if (!order.includes(to)) order.push(to);
   }
   return order;
 }
@@ -54,24 +55,21 @@ function followed(layout: Layout, shareOf: (id: string) => number): Pick<Shares,
     space.set(id, (space.get(id) ?? 0) + share);
   };
   for (const here of spacesInWaterOrder(layout)) {
-    const past = [...layout.leaks, ...layout.openings.filter((one) => one.bypass)].filter(
+    const spilling = layout.weirs.filter((weir) => weir.from === here && weir.purpose === 'overflow');
+    const past = [...layout.leaks, ...layout.openings.filter((one) => one.bypass), ...spilling].filter(
       (way) => way.from === here,
     );
-    for (const way of past) arrive(way.to, shareOf(way.id));
-    const gone = [...past.map((way) => way.id), ...overflowsFrom(layout, here)].map(shareOf);
+    for (const { id, to } of past) if (to !== undefined) arrive(to, shareOf(id));
+    const gone = past.map((way) => shareOf(way.id));
     const left = Math.max(0, (space.get(here) ?? 0) - sum(gone));
     const next = layout.chambers.find((one) => one.from === here);
     if (next) chamber.set(next.id, Math.max(0, left - shareOf(`gap:${next.id}`)));
     const on = next ?? layout.openings.find((one) => one.from === here && !one.bypass);
+    const falls = passagesFrom(layout, here)[0];
     if (on) arrive(on.to, left);
+    else if (falls !== undefined) arrive(falls, left);
   }
   return { chamber, space };
-}
-
-function overflowsFrom(layout: Layout, space: string): readonly string[] {
-  return layout.weirs
-    .filter((weir) => weir.from === space && weir.purpose === 'overflow')
-    .map((weir) => weir.id);
 }
 
 function sum(values: readonly number[]): number {

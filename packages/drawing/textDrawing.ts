@@ -90,7 +90,10 @@ function atSpace(space: string, page: Page): readonly string[] {
     .map((way) => ({ way, says: `leaves by the ${way.label}` }));
   const spilling = layout.weirs
     .filter((weir) => weir.purpose === 'overflow' && weir.from === space)
-    .map((way) => ({ way, says: `spills over the ${way.label} into the tank` }));
+    .map((way) => ({
+      way,
+      says: `spills over the ${way.label}${way.to === undefined ? ' into the tank' : ''}`,
+    }));
   const chamber = layout.chambers.find((one) => one.from === space);
   return [
     ...joining.flatMap((one) => wayLine({ ...one, sign: page.signs.joins }, page)),

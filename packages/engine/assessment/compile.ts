@@ -27,15 +27,17 @@ const wayEdges = (model: Model, layout: Layout): Edge[] => {
       { id: `gap:${id}`, from, to, beds: [] },
     ];
   });
-  const passing = [...layout.openings, ...layout.leaks].map(({ id, from, to }) => ({
+  const falls = layout.weirs.flatMap(({ id, from, to }) => (to === undefined ? [] : [{ id, from, to }]));
+  const passing = [...layout.openings, ...layout.leaks, ...falls].map(({ id, from, to }) => ({
     id,
     from,
     to,
     beds: [],
   }));
+  const lips = layout.weirs.filter(({ to }) => to === undefined);
   const out =
-    layout.weirs.length > 0
-      ? layout.weirs.map((weir) => ({ id: weir.id, from: weir.from, to: undefined, beds: [] }))
+    lips.length > 0
+      ? lips.map((weir) => ({ id: weir.id, from: weir.from, to: undefined, beds: [] }))
       : ['pump', 'pump:beside'].map((id) => ({ id, from: layout.outletSpace, to: undefined, beds: [] }));
   return [...chambers, ...passing, ...out];
 };

@@ -91,6 +91,34 @@ export const fibres = {
       treated,
     ],
   },
+  'sock-felt': {
+    id: 'sock-felt',
+    name: 'felt of a sock',
+    stage: 'mechanical',
+    form: 'fibre',
+    resistance: {
+      law: 'fibre',
+      fibreM: computed(
+        80e-6,
+        times(1.6),
+        'so coarse that the mean way between fibres is the 200 µm it is sold by',
+      ),
+      solidFraction: fromMemory(0.07, times(1.5)),
+    },
+    areaPerM: fromMemory(
+      1500,
+      times(2.5),
+      'far below the surface of the fibres; it is washed every few days',
+    ),
+    bulkDensityKgPerM3: fromMemory(...between(70, 130)),
+    depositFactor,
+    care: 'rinse',
+    bacteriaKept: keptWhenReplaced,
+    pricePerM3: poundsPerLitre(10, 40),
+    cautions: [
+      'Change it every two to four days and wash it without soap or softener; a full sock spills over its rim and catches nothing.',
+    ],
+  },
   'needled-mat': {
     id: 'needled-mat',
     name: 'needled mat',

@@ -43,7 +43,10 @@ function overlap(one: Box, other: Box): boolean {
 }
 
 function reached(layout: Layout): Set<string> {
-  const ways = [...layout.chambers, ...layout.openings.filter((opening) => !opening.bypass)];
+  const falls = layout.weirs.flatMap(({ from, to, purpose }) =>
+    purpose === 'passage' && to !== undefined ? [{ from, to }] : [],
+  );
+  const ways = [...layout.chambers, ...layout.openings.filter((opening) => !opening.bypass), ...falls];
   const found = new Set([layout.inletSpace]);
   for (let round = 0; round <= ways.length; round++) {
     for (const way of ways) if (found.has(way.from)) found.add(way.to);
@@ -71,7 +74,11 @@ describe.each(families.map((family) => [family.id, family] as const))('%s', (_, 
         expect(spaces).toContain(way.from);
         expect(spaces).toContain(way.to);
       }
-      for (const weir of layout.weirs) expect(spaces).toContain(weir.from);
+      for (const { from, to } of layout.weirs) {
+        expect(spaces).toContain(from);
+        if (to !== undefined) expect(spaces).toContain(to);
+      }
+      for (const { space } of layout.gravityFed?.sections ?? []) expect(spaces).toContain(space);
       expect(spaces).toContain(layout.inletSpace);
       expect(spaces).toContain(layout.outletSpace);
     });
@@ -179,6 +186,11 @@ describe.each(families.map((family) => [family.id, family] as const))('%s', (_, 
         'waterDepth',
         'slotThickness',
         'housingBore',
+        'boxDepth',
+        'mediaSection',
+        'mediaHeight',
+        'towerLength',
+        'towerHeight',
         'mediaDiameter',
         'mediaLength',
       ].includes(one.key),

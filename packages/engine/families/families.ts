@@ -5,6 +5,7 @@ import { hangOnBack } from './hangOnBack.ts';
 import { internalBox } from './internalBox.ts';
 import type { Family } from './layout.ts';
 import { splitHousingCanister } from './splitHousingCanister.ts';
+import { sump } from './sump.ts';
 
 /** Every family that the engine knows, in the order in which they are offered. */
 export const families: readonly Family[] = [
@@ -14,6 +15,7 @@ export const families: readonly Family[] = [
   cartridgeCanister,
   hangOnBack,
   internalBox,
+  sump,
 ];
 
 /** Everything that must never be done to a family, alterations that are only weighed among it. */

@@ -6,6 +6,7 @@ import { centralTubeCanister } from './centralTubeCanister.ts';
 import { hangOnBack } from './hangOnBack.ts';
 import { internalBox } from './internalBox.ts';
 import { splitHousingCanister } from './splitHousingCanister.ts';
+import { sump } from './sump.ts';
 import { chambersInWaterOrder, inWaterOrder } from './waterOrder.ts';
 
 const stack = { baskets: 3, basketWidth: 0.16, basketDepth: 0.16, basketHeight: 0.06 };
@@ -198,5 +199,54 @@ describe('internal box', () => {
     expect(open.openings.filter((opening) => opening.bypass)).toMatchObject([
       { from: 'tank-side', to: 'pump-space', areaM2: 0.0002 },
     ]);
+  });
+});
+
+describe('sump', () => {
+  const layout = sump.layOut({
+    boxDepth: 0.3,
+    boxHeight: 0.4,
+    sockSection: 0.16,
+    mediaSection: 0.28,
+    returnSection: 0.22,
+    firstBaffle: 0.29,
+    baffleFoot: 0.03,
+    mediaBaffle: 0.275,
+    lastBaffle: 0.22,
+    returnLevel: 0.19,
+    lift: 1.2,
+    sockRim: 0.345,
+    sockLength: 0.2,
+    mediaHeight: 0.18,
+  });
+  const weir = (id: string) => layout.weirs.find((one) => one.id === id)!;
+
+  it('leads from the overflow through sock and trays to the pump', () => {
+    expect(chambersInWaterOrder(layout).map(({ id }) => id)).toEqual(['sock', 'tray-1', 'tray-2']);
+    expect([layout.inletSpace, layout.outletSpace]).toEqual(['overflow', 'return']);
+  });
+
+  it('stands below the tank by the lift and the water round the pump', () => {
+    expect(layout.gravityFed?.floorHeightM).toBeCloseTo(-1.39, 12);
+    expect(weir('first-baffle').crestHeightM).toBeCloseTo(-1.39 + 0.29, 12);
+    expect(weir('last-baffle').crestHeightM).toBeCloseTo(-1.39 + 0.22, 12);
+  });
+
+  it('has a rim past the sock and an edge past the media, which are overflows', () => {
+    expect(weir('sock-rim')).toMatchObject({ from: 'in-sock', to: 'sock-section', purpose: 'overflow' });
+    expect(weir('sock-rim').crestWidthM).toBeCloseTo(Math.PI * 0.1, 12);
+    expect(weir('over-media-baffle')).toMatchObject({ from: 'media-top', to: 'trap', purpose: 'overflow' });
+  });
+
+  it('meets the cloth that stands in water, walls and bottom', () => {
+    // bottom at 345 − 200 = 145 mm, water to the first baffle at 290 mm
+    const wetted = Math.PI * 0.1 * (0.145 + 0.025);
+    expect(layout.chambers[0]?.areaM2).toBeCloseTo(wetted, 12);
+  });
+
+  it('says what stays in each section when the pump stops', () => {
+    const rest = Object.fromEntries(layout.gravityFed!.sections.map((one) => [one.space, one.restLevelM]));
+    expect(rest).toEqual({ 'sock-section': 0.29, 'media-top': 0.22, trap: 0.22, return: 0.19 });
+    expect(layout.gravityFed!.sections.at(-1)?.areaM2).toBeCloseTo(0.22 * 0.3, 12);
   });
 });

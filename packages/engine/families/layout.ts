@@ -92,17 +92,40 @@ export interface Leak extends Gap {
   readonly at: Point;
 }
 
-/** An edge that water falls over into the tank once the level in `from` stands above its crest. */
+/** An edge that water falls over once the level in `from` stands above its crest. */
 export interface Weir {
   readonly id: string;
   readonly label: string;
   readonly from: string;
+  /** Space that it falls into; the tank where left out. */
+  readonly to?: string;
   readonly crestWidthM: number;
   /** Height of the crest above the tank's surface, m. */
   readonly crestHeightM: number;
-  /** `outlet` is the normal way out; `overflow` opens when the media clog. */
-  readonly purpose: 'outlet' | 'overflow';
+  /** `outlet` is the normal way out, `passage` the normal way on; `overflow` opens when the media clog. */
+  readonly purpose: 'outlet' | 'passage' | 'overflow';
   readonly at: Point;
+}
+
+/** A part of an open box with a level of its own. */
+export interface OpenSection {
+  readonly space: string;
+  /** Area of its water's surface, m². */
+  readonly areaM2: number;
+  /** Level that stays when nothing flows, m above the floor: its lowest way out, or the running level of the last. */
+  readonly restLevelM: number;
+}
+
+/** A filter that the tank's overflow feeds and that stands open below it: its pump really lifts the water back. */
+export interface GravityFed {
+  /** Height of the box's floor over the tank's surface, m; below 0. */
+  readonly floorHeightM: number;
+  /** Running level over the floor in the section that the pump draws from, m. */
+  readonly returnLevelM: number;
+  /** Height of the box's walls, m. */
+  readonly wallHeightM: number;
+  /** In the water's order, the pump's last. */
+  readonly sections: readonly OpenSection[];
 }
 
 /** A length to be shown on the drawing. */
@@ -134,6 +157,8 @@ export interface Layout {
   /** Space from which it leaves (to the pump, if last, and the outlet); with weirs, the last space before them. */
   readonly outletSpace: string;
   readonly pumpPlace: 'first' | 'last';
+  /** Present where the tank's overflow feeds the filter. */
+  readonly gravityFed?: GravityFed;
   readonly drawing: {
     readonly housing: readonly Box[];
     readonly pump: Box;
@@ -143,6 +168,8 @@ export interface Layout {
     readonly stubs: readonly Stub[];
     /** The tank's water surface in the drawing's height, where the filter hangs in or on the tank. */
     readonly waterLevelY?: number;
+    /** Water surfaces inside the filter. */
+    readonly levels?: readonly { readonly x: number; readonly y: number; readonly width: number }[];
     readonly inlet: Point;
     readonly outlet: Point;
     readonly dimensions: readonly DimensionLine[];

@@ -2,7 +2,7 @@ import type { Chamber, Layout } from './layout.ts';
 
 /**
  * The chambers in the order in which the water of the main route meets them: each begins where the one
- * before it, or an opening behind that, ends. Chambers that the inlet does not reach are left out.
+ * before it, or an opening or a fall behind that, ends. Chambers that the inlet does not reach are left out.
  */
 export function chambersInWaterOrder(layout: Layout): readonly Chamber[] {
   const ordered: Chamber[] = [];
@@ -24,9 +24,15 @@ export function chambersInWaterOrder(layout: Layout): readonly Chamber[] {
 }
 
 function meantWays(layout: Layout, from: string): readonly string[] {
-  return layout.openings
-    .filter((opening) => opening.from === from && !opening.bypass)
-    .map((opening) => opening.to);
+  const openings = layout.openings.filter((opening) => opening.from === from && !opening.bypass);
+  return [...openings.map((opening) => opening.to), ...passagesFrom(layout, from)];
+}
+
+/** Spaces that water falls into from a space on its normal way. */
+export function passagesFrom(layout: Layout, from: string): readonly string[] {
+  return layout.weirs.flatMap((weir) =>
+    weir.from === from && weir.purpose === 'passage' && weir.to !== undefined ? [weir.to] : [],
+  );
 }
 
 /** Beds of a chamber, listed as a hand meets them, in the order in which the water meets them; and back again. */

@@ -14,6 +14,7 @@ import {
   withSealedLeaks,
 } from './alterationKind.ts';
 import { renewEndSeals, trimSleeve, turnCartridge } from './endSeals.ts';
+import { moreSocks } from './sumpChanges.ts';
 
 /** Parts that alterations need, with placeholder prices in the job's currency (from memory). */
 export const partPrices: Readonly<Record<string, number>> = {
@@ -21,6 +22,7 @@ export const partPrices: Readonly<Record<string, number>> = {
   'slot-cover': 1,
   'hose-per-metre': 4,
   'end-seal': 5,
+  sock: 8,
 };
 
 const withRuns = (model: Model, change: (run: HoseRun) => HoseRun): Model => {
@@ -146,6 +148,7 @@ export const alterationKinds: Readonly<Record<string, AlterationKind>> = Object.
     renewEndSeals,
     trimSleeve,
     turnCartridge,
+    moreSocks,
     closeUpperSlots,
     hoseBore,
     shortenHose,

@@ -1,8 +1,8 @@
 import type { Assessment } from '../assessment/assessment.ts';
 import type { Model } from '../model/model.ts';
 
-/** How hands reach into a filter: a closed vessel on hoses, a box that hangs on the tank, or one that stands in it. */
-export type HandlingKind = 'canister' | 'hanging' | 'submerged';
+/** How hands reach into a filter: a closed vessel on hoses, an open box under the tank, a box that hangs on the tank, or one that stands in it. */
+export type HandlingKind = 'canister' | 'sump' | 'hanging' | 'submerged';
 
 /** How a filter is reached, by what it is built of. */
 export const handlingKind = ({
@@ -12,6 +12,7 @@ export const handlingKind = ({
   readonly model: Pick<Model, 'filter'>;
   readonly assessment: Pick<Assessment, 'layout'>;
 }): HandlingKind => {
+  if (assessment.layout.gravityFed) return 'sump';
   if (model.filter.outlet) return 'canister';
   return assessment.layout.weirs.length > 0 ? 'hanging' : 'submerged';
 };

@@ -15,6 +15,7 @@ interface Handling {
 
 const handlings: Readonly<Record<HandlingKind, Handling>> = {
   canister: { open: ['open.canister'], close: ['close.canister.seal', 'close.canister.leaks'] },
+  sump: { open: ['open.sump'], close: ['close.sump'] },
   hanging: { open: ['open.hanging'], close: ['close.hanging'] },
   submerged: { open: ['open.submerged'], close: ['close.submerged'] },
 };

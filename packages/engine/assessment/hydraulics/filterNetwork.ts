@@ -1,11 +1,12 @@
 import { bedShapes } from '../../families/bedShape.ts';
-import type { Chamber, Layout } from '../../families/layout.ts';
+import type { Chamber, GravityFed, Layout } from '../../families/layout.ts';
 import { inWaterOrder } from '../../families/waterOrder.ts';
 import { GRAVITY } from '../../laws/constants.ts';
 import { weirCoefficient } from '../../laws/hydraulics/weir.ts';
 import type { Bed, Model } from '../../model/model.ts';
 import type { NetworkSpec } from '../../network/links.ts';
 import { chamberGap } from '../../packing/seal.ts';
+import type { HeadShare } from '../assessment.ts';
 import { bedLaw, floorLaw, openingLaw, slotLaw } from './linkLaws.ts';
 import { add, type Draft, type LinkRole, TANK } from './networkDraft.ts';
 import { addInlet, addOutlet } from './runs.ts';
@@ -16,6 +17,10 @@ export const bedsInWaterOrder = (chamber: Chamber, model: Model): readonly Bed[]
   return inWaterOrder(chamber, model.packing[chamber.id] ?? []);
 };
 
+/** What counts towards the pump's head: nothing on the way down to a box under the tank. */
+const roleOf = ({ layout }: Draft, part: HeadShare['part'], place: string) =>
+  layout.gravityFed ? undefined : { part, place };
+
 const addChamber = (draft: Draft, chamber: Chamber): void => {
   const { model } = draft;
   const beds = bedsInWaterOrder(chamber, model);
@@ -24,7 +29,7 @@ const addChamber = (draft: Draft, chamber: Chamber): void => {
   add(
     draft,
     { id: `floor:${chamber.id}`, from: nodes[0]!, to: nodes[1]!, law: floorLaw(chamber) },
-    { part: 'openings', place: chamber.id },
+    roleOf(draft, 'openings', chamber.id),
   );
   beds.forEach((bed, i) => {
     const link = {
@@ -33,7 +38,7 @@ const addChamber = (draft: Draft, chamber: Chamber): void => {
       to: nodes[i + 2]!,
       law: bedLaw({ medium: model.media[bed.medium]!, shape: shapes[i]! }, chamber, draft.water),
     };
-    add(draft, link, { part: 'beds', place: bed.id });
+    add(draft, link, roleOf(draft, 'beds', bed.id));
   });
   const thicknessM = chamberGap(model, chamber);
   if (thicknessM > 0) {
@@ -43,14 +48,26 @@ const addChamber = (draft: Draft, chamber: Chamber): void => {
 };
 
 const addWeirs = (draft: Draft): void => {
-  for (const weir of draft.layout.weirs) {
+  const normalFirst = draft.layout.weirs.toSorted(
+    (one, other) => Number(one.purpose === 'overflow') - Number(other.purpose === 'overflow'),
+  );
+  for (const weir of normalFirst) {
     const crest = `crest:${weir.id}`;
     draft.fixedHeadsM[crest] = weir.crestHeightM;
     const coefficient = weirCoefficient({ crestWidthM: weir.crestWidthM });
-    // A crest below the tank's surface is drowned by the tank's own water.
-    const tailwaterM = Math.max(0, -weir.crestHeightM);
+    // A crest below the tank's surface is drowned by the tank's own water; within a box the fall is free.
+    const tailwaterM = weir.to === undefined ? Math.max(0, -weir.crestHeightM) : 0;
+    if (weir.to !== undefined) draft.falls.push({ links: [weir.id], into: weir.to });
     add(draft, { id: weir.id, from: weir.from, to: crest, law: { kind: 'weir', coefficient, tailwaterM } });
   }
+};
+
+/** The pump draws from a level that stands where it was measured; all that it lifts comes down by the overflow. */
+const addGravityFeed = (draft: Draft, { floorHeightM, returnLevelM }: GravityFed): void => {
+  const { layout } = draft;
+  draft.fixedHeadsM[layout.outletSpace] = floorHeightM + returnLevelM;
+  const pumps = draft.links.map(({ id }) => id).filter((id) => id === 'pump' || id === 'pump:beside');
+  draft.falls.push({ links: pumps, into: layout.inletSpace });
 };
 
 /** The flow network of a filter with its packing: tank, hoses, chambers, ways past them, pump, outlet. */
@@ -59,11 +76,11 @@ export const filterNetwork = (
   layout: Layout,
   water: WaterState,
 ): { readonly spec: NetworkSpec; readonly roles: readonly LinkRole[] } => {
-  const draft: Draft = { model, layout, water, links: [], roles: [], fixedHeadsM: { [TANK]: 0 } };
-  addInlet(draft);
+  const draft: Draft = { model, layout, water, links: [], roles: [], falls: [], fixedHeadsM: { [TANK]: 0 } };
+  if (!layout.gravityFed) addInlet(draft);
   for (const chamber of layout.chambers) addChamber(draft, chamber);
   for (const opening of layout.openings) {
-    const role = { part: 'openings', place: opening.id } as const;
+    const role = roleOf(draft, 'openings', opening.id);
     const link = {
       id: opening.id,
       from: opening.from,
@@ -75,12 +92,14 @@ export const filterNetwork = (
   for (const leak of layout.leaks) {
     if (leak.thicknessM > 0) add(draft, { id: leak.id, from: leak.from, to: leak.to, law: slotLaw(leak) });
   }
-  if (layout.weirs.length > 0) addWeirs(draft);
-  else addOutlet(draft);
+  addWeirs(draft);
+  if (layout.weirs.every(({ to }) => to !== undefined)) addOutlet(draft);
+  if (layout.gravityFed) addGravityFeed(draft, layout.gravityFed);
   return {
     spec: {
       fixedHeadsM: draft.fixedHeadsM,
       links: draft.links,
+      falls: draft.falls,
       kinematicViscosityM2PerS: water.kinematicViscosityM2PerS,
       gravityMPerS2: GRAVITY,
       usualFlowM3PerS: 0.5 * model.filter.pump.ratedFlowM3PerS,

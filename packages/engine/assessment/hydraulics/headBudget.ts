@@ -26,9 +26,11 @@ export const headBudgetOf = (compiled: Compiled): HeadShare[] => {
 
 /** Height that the water is really raised: free outlet, or the level that the outlet weir needs. */
 const liftM = (compiled: Compiled): number => {
-  const { weirs } = compiled.layout;
+  const { gravityFed, weirs } = compiled.layout;
   const { outletLiftM, outletBranches } = compiled.model.filter;
-  if (weirs.length === 0) return outletBranches?.[0]?.liftM ?? outletLiftM;
+  const above = outletBranches?.[0]?.liftM ?? outletLiftM;
+  if (gravityFed) return above - gravityFed.floorHeightM - gravityFed.returnLevelM;
+  if (weirs.length === 0) return above;
   const outlet = weirs.find((weir) => weir.purpose === 'outlet');
   return outlet ? outlet.crestHeightM + dropOf(compiled.network, outlet.id) : 0;
 };

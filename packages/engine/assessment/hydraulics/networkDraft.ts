@@ -1,6 +1,6 @@
 import type { Layout } from '../../families/layout.ts';
 import type { Model } from '../../model/model.ts';
-import type { Link } from '../../network/links.ts';
+import type { Fall, Link } from '../../network/links.ts';
 import type { HeadShare } from '../assessment.ts';
 import type { WaterState } from './water.ts';
 
@@ -21,6 +21,7 @@ export interface Draft {
   readonly water: WaterState;
   readonly links: Link[];
   readonly roles: LinkRole[];
+  readonly falls: Fall[];
   readonly fixedHeadsM: Record<string, number>;
 }
 

@@ -64,6 +64,7 @@ const follow = (compiled: Compiled): Trace[] => {
 const isPast = (compiled: Compiled, id: string): boolean => {
   if (id.startsWith('gap:')) return compiled.beds.some((bed) => `gap:${bed.chamber}` === id);
   if (id.startsWith('floor:')) return false;
+  if (compiled.layout.weirs.some((weir) => weir.id === id && weir.purpose === 'passage')) return false;
   return compiled.layout.openings.find((opening) => opening.id === id)?.bypass ?? true;
 };
 

@@ -221,6 +221,39 @@ export const cartridgeCanister = (layers: Layers = wellPackedCartridge): Model =
     { volumeM3: 0.1, feedKgPerS: gramsPerDay(0.8) },
   );
 
+const wellPackedSump: Layers = {
+  sock: [['sock-felt', 3]],
+  'tray-1': [['foam-20ppi', 60]],
+  'tray-2': [['plastic-carrier-10mm', 80]],
+};
+
+/** A sump under a tank of 400 L: the pump lifts the water by 1.2 m. */
+export const sump = (layers: Layers = wellPackedSump): Model =>
+  job(
+    filterOf(
+      'sump',
+      {
+        boxDepth: 0.3,
+        boxHeight: 0.4,
+        sockSection: 0.16,
+        mediaSection: 0.28,
+        returnSection: 0.22,
+        firstBaffle: 0.29,
+        baffleFoot: 0.03,
+        mediaBaffle: 0.275,
+        lastBaffle: 0.22,
+        returnLevel: 0.19,
+        lift: 1.2,
+        sockRim: 0.345,
+        sockLength: 0.2,
+        mediaHeight: 0.18,
+      },
+      { pump: pump(2.8, 3000, 42), outlet: hose({ lengthM: 1.9, boreM: 0.025, barbBoreM: 0.021 }) },
+    ),
+    packed(layers),
+    { volumeM3: 0.4, feedKgPerS: gramsPerDay(3) },
+  );
+
 /** One well-packed filter of each family. */
 export const familyModels: readonly (readonly [family: string, model: Model])[] = [
   ['canister with a stack of baskets', stackCanister()],
@@ -229,6 +262,7 @@ export const familyModels: readonly (readonly [family: string, model: Model])[] 
   ['canister with a cartridge', cartridgeCanister()],
   ['hang-on-back', hangOnBack()],
   ['internal box', internalBox()],
+  ['sump', sump()],
 ];
 
 export const withTank = (model: Model, change: Partial<Tank>): Model => ({

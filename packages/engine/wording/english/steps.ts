@@ -7,6 +7,8 @@ export const planStepSentences: Readonly<Record<string, string>> = {
     'Plug in with a drip loop, through a residual-current device; local codes and licensed electricians decide on all wiring.',
   'plan-step.open.canister':
     'Close the taps, lift the hose ends above the tank’s surface, and open the filter over a tray.',
+  'plan-step.open.sump':
+    'Let the water come down and see that the box holds it; lift out socks, pads and trays over a bucket.',
   'plan-step.open.hanging':
     'Let the box run empty, lift it off the rim with both hands, and work on it over a tray.',
   'plan-step.open.submerged':
@@ -15,6 +17,8 @@ export const planStepSentences: Readonly<Record<string, string>> = {
     'Clean and lightly grease the main seal with silicone grease; close all clips evenly, by hand.',
   'plan-step.close.canister.leaks':
     'Test for leaks on dry paper at installed height before it goes back under a tank.',
+  'plan-step.close.sump':
+    'Set everything back, fill to the mark, start the pump, then pull its plug once: what runs down must stay in the box, and the holes that break the siphon must draw air.',
   'plan-step.close.hanging':
     'Hang it level, fill the box with tank water before it starts, and see that the overflow stays free.',
   'plan-step.close.submerged': 'Let the air out under water before it starts; it must never run dry.',
@@ -41,6 +45,10 @@ export const planStepSentences: Readonly<Record<string, string>> = {
     'Cut the foam sleeve 2 to 3 mm (0.1 in) longer than the space between the end caps, ends square, so that both press on it.',
   'plan-step.turn-cartridge':
     'Rinse the cartridge and turn it by half a turn, so that the side that lay away from the inlet loads next.',
+  'plan-step.more-socks':
+    'Hang one more sock in a ring of its own beside the others; keep the rim that a full sock spills over free.',
+  'plan-step.clear-holes':
+    'Lift the drip plate out and clear every hole with a brush or a wooden skewer, never wider than it is.',
   'plan-step.close-upper-slots':
     'Cover the upper slots; leave at least three times the area of the pump’s own inlet open below.',
   'plan-step.hose-bore':

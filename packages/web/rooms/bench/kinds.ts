@@ -8,4 +8,5 @@ export const familyNames: Readonly<Record<string, string>> = {
   'cartridge-canister': 'canister with a cartridge',
   'hang-on-back': 'hang-on-back box',
   'internal-box': 'internal box',
+  sump: 'sump',
 };

@@ -19,7 +19,7 @@ const blanks = (id: string, labels: readonly string[]): Block => ({ kind: 'blank
 /** On dry paper, at the height of installation; what works under water has none. */
 export const leakStage = (writer: Writer): Stage => {
   const kind = handlingKind(writer.source.found);
-  if (kind === 'submerged')
+  if (kind === 'submerged' || kind === 'sump')
     return {
       id: 'build-leak',
       before: paragraph('build-no-leak', [writer.say('build.leak.none')]),

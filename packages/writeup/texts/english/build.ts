@@ -26,6 +26,7 @@ export const buildSentences: Readonly<Record<string, string>> = {
   'part.seal-strip': 'strip of food-grade silicone sheet or closed-cell foam',
   'part.slot-cover': 'cover for the slots past the media, of food-grade plastic sheet',
   'part.end-seal': 'seal ring for an end cap or a round seat',
+  'part.sock': 'sock with its ring',
   'part.hose-per-metre': 'hose of {bore} bore',
   'column.needed': 'needed',
   'column.to-get': 'to get',
@@ -99,6 +100,8 @@ export const buildSentences: Readonly<Record<string, string>> = {
   'heading.build-open': 'Open and clean',
   'step.open.canister':
     'Pull the plugs, close the taps, part the hoses with their ends held above the surface of the tank, and carry the filter to a tray.',
+  'step.open.sump':
+    'Pull the plugs, let the water come down and see that the box holds it; lift out socks, pads and trays over a bucket.',
   'step.open.hanging':
     'Pull the plugs, let the box run empty, lift it off the rim with both hands, and put it on a tray.',
   'step.open.submerged':
@@ -130,6 +133,10 @@ export const buildSentences: Readonly<Record<string, string>> = {
     'Cut the foam sleeve 2 to 3 mm (0.1 in) longer than the space between the end caps, ends square, so that both press on it.',
   'step.alter.turn-cartridge':
     'Turn the cartridge by half a turn, so that the side that lay away from the inlet loads next.',
+  'step.alter.more-socks':
+    'Hang one more sock in a ring of its own beside the others; keep the rim that a full sock spills over free.',
+  'step.alter.clear-holes':
+    'Lift the drip plate out and clear every hole with a brush or a wooden skewer, never wider than it is.',
   'step.alter.close-upper-slots':
     'Fix the cover over the slots past the media so that it comes off again; below, at least three times the area of the pump’s own inlet stays open (common practice, no source).',
   'step.alter.hose-bore':
@@ -156,6 +163,8 @@ export const buildSentences: Readonly<Record<string, string>> = {
   'heading.build-close': 'Close',
   'step.close.canister':
     'Put the head on, close the clips evenly and by hand, and look along the ring for a pinched place.',
+  'step.close.sump':
+    'See that every overflow and the emergency drain are free, and that nothing can fall into the pump.',
   'step.close.hanging': 'See that no medium stands above the outlet edge and that the overflow lip is free.',
   'step.close.submerged': 'Close the box; see that no medium stands in the slots of the inlet.',
 
@@ -175,6 +184,8 @@ export const buildSentences: Readonly<Record<string, string>> = {
   'heading.build-run': 'Run and check',
   'step.start.canister':
     'Fill it, tip it until the air is out, and start it behind a residual-current device.',
+  'step.start.sump':
+    'Fill to the mark, plug in, then pull the plug once: what runs down must stay in the box, and the holes that break the siphon must draw air.',
   'step.start.hanging':
     'Hang it level and fill the box with tank water before it starts behind a residual-current device; it must never run dry.',
   'step.start.submerged':

@@ -57,6 +57,8 @@ export const careSentences: Readonly<Record<string, string>> = {
   'heading.care-steps': 'How',
   'care.step.open.canister':
     'Fill a bucket from the tank. Pull the plugs, close the taps, part the hoses with their ends above the surface of the tank, and open the filter over a tray.',
+  'care.step.open.sump':
+    'Fill a bucket from the tank. Pull the plugs, let the water come down, and lift out socks, pads and trays over a bucket.',
   'care.step.open.hanging':
     'Fill a bucket from the tank. Pull the plugs, let the box run empty, and lift the media out over a tray.',
   'care.step.open.submerged':
@@ -65,10 +67,13 @@ export const careSentences: Readonly<Record<string, string>> = {
     'Rinse in the bucket what the table names, never under the tap, never with soap; what waits stays wet.',
   'care.step.back': 'Put everything back in its place and the same way up, as in the drawing.',
   'care.step.start.canister': 'Close it, fill it, open the taps, plug in, and tip it until the air is out.',
+  'care.step.start.sump':
+    'Fill to the mark, plug in, and see that the water goes through the media and not over an edge.',
   'care.step.start.hanging': 'Fill the box with tank water, then plug in; it must never run dry.',
   'care.step.start.submerged':
     'Put it back under water, let the air out, then plug in; it must never run dry.',
   'care.step.look.canister': 'Lay dry paper under it and look at it after an hour and the next day.',
+  'care.step.look.sump': 'Pull the plug of the pump once more: what runs down must stay in the box.',
   'care.step.look.hanging': 'See that it hangs level and that nothing runs over its rim.',
   'care.step.look.submerged': 'See that water comes out as strongly as before.',
   'drawing.care': 'What lies where, in section.',

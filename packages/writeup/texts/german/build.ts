@@ -28,6 +28,7 @@ export const buildSentences: Readonly<Record<string, string>> = {
   'part.slot-cover':
     'Abdeckung für die Schlitze an den Medien vorbei, aus lebensmittelechter Kunststoffplatte',
   'part.end-seal': 'Dichtring für eine Endkappe oder einen runden Sitz',
+  'part.sock': 'Socke mit Ring',
   'part.hose-per-metre': 'Schlauch mit {bore} Innendurchmesser',
   'column.needed': 'nötig',
   'column.to-get': 'zu besorgen',
@@ -102,6 +103,8 @@ export const buildSentences: Readonly<Record<string, string>> = {
   'heading.build-open': 'Öffnen und reinigen',
   'step.open.canister':
     'Stecker ziehen, Hähne schließen, Schläuche trennen und ihre Enden über dem Wasserspiegel halten, den Filter auf eine Wanne tragen.',
+  'step.open.sump':
+    'Stecker ziehen, das Wasser herunterlaufen lassen und sehen, ob der Kasten es fasst; Socken, Matten und Einsätze über einem Eimer herausheben.',
   'step.open.hanging':
     'Stecker ziehen, den Kasten leerlaufen lassen, mit beiden Händen vom Rand heben und auf eine Wanne stellen.',
   'step.open.submerged':
@@ -133,6 +136,10 @@ export const buildSentences: Readonly<Record<string, string>> = {
     'Die Schaumstoffhülse 2 bis 3 mm (0,1 in) länger schneiden als der Raum zwischen den Endkappen, Enden gerade, damit beide darauf drücken.',
   'step.alter.turn-cartridge':
     'Die Patrone um eine halbe Drehung umsetzen, damit die Seite, die vom Zulauf abgewandt lag, als nächste belädt.',
+  'step.alter.more-socks':
+    'Eine weitere Socke mit eigenem Ring neben die anderen hängen; den Rand, über den eine volle Socke läuft, frei lassen.',
+  'step.alter.clear-holes':
+    'Die Tropfplatte herausheben und jedes Loch mit Bürste oder Holzspieß freimachen, nie weiter, als es ist.',
   'step.alter.close-upper-slots':
     'Die Abdeckung so vor den Schlitzen an den Medien vorbei befestigen, dass sie wieder abgeht; unten bleibt mindestens das Dreifache der Ansaugfläche der Pumpe offen (gängige Praxis, ohne Quelle).',
   'step.alter.hose-bore':
@@ -161,6 +168,8 @@ export const buildSentences: Readonly<Record<string, string>> = {
   'heading.build-close': 'Schließen',
   'step.close.canister':
     'Den Kopf aufsetzen, die Verschlüsse gleichmäßig von Hand schließen und den Ring ringsum auf Quetschstellen prüfen.',
+  'step.close.sump':
+    'Jeder Überlauf und der Notablauf müssen frei sein, und nichts darf in die Pumpe fallen können.',
   'step.close.hanging': 'Kein Medium darf über der Auslaufkante stehen, und der Notüberlauf muss frei sein.',
   'step.close.submerged': 'Den Kasten schließen; kein Medium darf in den Schlitzen des Einlaufs stehen.',
 
@@ -183,6 +192,8 @@ export const buildSentences: Readonly<Record<string, string>> = {
   'heading.build-run': 'Anlaufen und prüfen',
   'step.start.canister':
     'Füllen, kippen, bis die Luft heraus ist, und hinter einem Fehlerstrom-Schutzschalter anlaufen lassen.',
+  'step.start.sump':
+    'Bis zur Marke füllen, einstecken und dann einmal den Stecker ziehen: Was herunterläuft, muss im Kasten bleiben, und die Löcher, die den Rücklauf unterbrechen, müssen Luft ziehen.',
   'step.start.hanging':
     'Waagerecht einhängen und den Kasten mit Beckenwasser füllen, bevor er hinter einem Fehlerstrom-Schutzschalter anläuft; er darf nie trocken laufen.',
   'step.start.submerged':

@@ -57,6 +57,8 @@ export const careSentences: Readonly<Record<string, string>> = {
   'heading.care-steps': 'Wie',
   'care.step.open.canister':
     'Einen Eimer aus dem Becken füllen. Stecker ziehen, Hähne schließen, Schläuche mit den Enden über dem Wasserspiegel trennen und den Filter über einer Wanne öffnen.',
+  'care.step.open.sump':
+    'Einen Eimer aus dem Becken füllen. Stecker ziehen, das Wasser herunterlaufen lassen und Socken, Matten und Einsätze über einem Eimer herausheben.',
   'care.step.open.hanging':
     'Einen Eimer aus dem Becken füllen. Stecker ziehen, den Kasten leerlaufen lassen und die Medien über einer Wanne herausheben.',
   'care.step.open.submerged':
@@ -66,12 +68,16 @@ export const careSentences: Readonly<Record<string, string>> = {
   'care.step.back': 'Alles an seinen Platz und in dieselbe Lage zurück, wie in der Zeichnung.',
   'care.step.start.canister':
     'Schließen, füllen, Hähne öffnen, einstecken und kippen, bis die Luft heraus ist.',
+  'care.step.start.sump':
+    'Bis zur Marke füllen, einstecken und sehen, dass das Wasser durch die Medien geht und nicht über eine Kante.',
   'care.step.start.hanging':
     'Den Kasten mit Beckenwasser füllen, dann einstecken; er darf nie trocken laufen.',
   'care.step.start.submerged':
     'Unter Wasser zurückstellen, die Luft herauslassen, dann einstecken; er darf nie trocken laufen.',
   'care.step.look.canister':
     'Trockenes Papier darunterlegen und nach einer Stunde und am nächsten Tag ansehen.',
+  'care.step.look.sump':
+    'Den Stecker der Pumpe noch einmal ziehen: Was herunterläuft, muss im Kasten bleiben.',
   'care.step.look.hanging': 'Er muss waagerecht hängen, und über seinen Rand darf nichts laufen.',
   'care.step.look.submerged': 'Das Wasser muss so kräftig austreten wie vorher.',
   'drawing.care': 'Was wo liegt, im Schnitt.',

@@ -121,6 +121,8 @@ export const planStepSentences: Readonly<Record<string, string>> = {
     'Mit Tropfschlaufe und hinter einem Fehlerstrom-Schutzschalter einstecken; über die Installation entscheiden örtliche Vorschriften und Elektrofachkräfte.',
   'plan-step.open.canister':
     'Hähne schließen, Schlauchenden über den Wasserspiegel heben und den Filter über einer Wanne öffnen.',
+  'plan-step.open.sump':
+    'Das Wasser herunterlaufen lassen und sehen, ob der Kasten es fasst; Socken, Matten und Einsätze über einem Eimer herausheben.',
   'plan-step.open.hanging':
     'Den Kasten leerlaufen lassen, mit beiden Händen vom Rand heben und über einer Wanne arbeiten.',
   'plan-step.open.submerged':
@@ -129,6 +131,8 @@ export const planStepSentences: Readonly<Record<string, string>> = {
     'Hauptdichtung reinigen und dünn mit Silikonfett einfetten; alle Verschlüsse gleichmäßig von Hand schließen.',
   'plan-step.close.canister.leaks':
     'Auf trockenem Papier in Einbauhöhe auf Dichtheit prüfen, bevor er wieder unter ein Becken kommt.',
+  'plan-step.close.sump':
+    'Alles zurücksetzen, bis zur Marke füllen, die Pumpe starten und dann einmal ihren Stecker ziehen: Was herunterläuft, muss im Kasten bleiben, und die Löcher, die den Rücklauf unterbrechen, müssen Luft ziehen.',
   'plan-step.close.hanging':
     'Waagerecht einhängen, vor dem Anlaufen mit Beckenwasser füllen und den Notüberlauf frei halten.',
   'plan-step.close.submerged':
@@ -156,6 +160,10 @@ export const planStepSentences: Readonly<Record<string, string>> = {
     'Die Schaumstoffhülse 2 bis 3 mm (0,1 in) länger schneiden als der Raum zwischen den Endkappen, Enden gerade, damit beide darauf drücken.',
   'plan-step.turn-cartridge':
     'Die Patrone spülen und um eine halbe Drehung umsetzen, damit die Seite, die vom Zulauf abgewandt lag, als nächste belädt.',
+  'plan-step.more-socks':
+    'Eine weitere Socke mit eigenem Ring neben die anderen hängen; den Rand, über den eine volle Socke läuft, frei lassen.',
+  'plan-step.clear-holes':
+    'Die Tropfplatte herausheben und jedes Loch mit Bürste oder Holzspieß freimachen, nie weiter, als es ist.',
   'plan-step.close-upper-slots':
     'Die oberen Schlitze abdecken; unten mindestens das Dreifache der Ansaugfläche der Pumpe offen lassen.',
   'plan-step.hose-bore':

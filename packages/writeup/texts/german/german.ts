@@ -11,6 +11,7 @@ import { figureSentences } from './figures.ts';
 import { filterNames } from './filters.ts';
 import { cureSentences, faultSentences } from './findings.ts';
 import { mediaNames } from './media.ts';
+import { openBoxNames } from './openBoxes.ts';
 import { quoteSentences } from './quote.ts';
 import { sheetSentences } from './sheet.ts';
 import { talkSentences } from './talk.ts';
@@ -37,7 +38,7 @@ export const german: Language = {
     ...cardSentences,
     ...talkSentences,
   },
-  names: { ...mediaNames, ...filterNames, ...aboutTubeNames, ...assumedNames },
+  names: { ...mediaNames, ...filterNames, ...aboutTubeNames, ...openBoxNames, ...assumedNames },
   marks: {
     decimal: ',',
     to: 'bis',

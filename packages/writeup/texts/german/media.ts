@@ -10,6 +10,7 @@ export const mediaNames: Readonly<Record<string, string>> = {
   'packed floss': 'gestopfte Filterwatte',
   'coarse bonded pad': 'grobe Filtermatte',
   'polishing pad': 'Feinfiltervlies',
+  'felt of a sock': 'Filz einer Socke',
   'needled mat': 'Nadelvliesmatte',
   'small ceramic rings': 'kleine Keramikringe',
   'ceramic rings': 'Keramikringe',
