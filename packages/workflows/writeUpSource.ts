@@ -5,16 +5,19 @@ import type { WriteUpSource } from '@fettle/writeup/source.ts';
 import { assessJob } from './assessJob.ts';
 
 /**
- * Assesses every state of a job that a write-up speaks of: as found, and as left, or as planned where it is not built
- * yet.
+ * Assesses every state of a job that a write-up speaks of: as found, as left, and as planned: what is not built yet, or
+ * what was quoted.
  *
  * @param document one that reads without a problem, with its model as found
  */
 export const writeUpSource = (document: JobDocument, model: Model): WriteUpSource => {
   const found = assessJob(model);
-  for (const state of ['as-left', 'planned'] as const) {
-    const later = stateModel(document, state)?.model;
-    if (later !== undefined) return { document, found, after: { ...assessJob(later), state } };
-  }
-  return { document, found };
+  const [left, plan] = (['as-left', 'planned'] as const).map((state) => stateModel(document, state)?.model);
+  const planned = plan === undefined ? {} : { planned: assessJob(plan) };
+  if (left !== undefined)
+    return { document, found, after: { ...assessJob(left), state: 'as-left' }, ...planned };
+  const after = planned.planned;
+  return after === undefined
+    ? { document, found }
+    : { document, found, after: { ...after, state: 'planned' } };
 };

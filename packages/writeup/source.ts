@@ -29,6 +29,8 @@ export interface WriteUpSource {
   readonly found: AssessedState;
   /** What is changed, as planned or as it was built; absent where nothing is planned yet. */
   readonly after?: AssessedState & { readonly state: Exclude<PackedState, 'as-found'> };
+  /** What was planned before it was built, where the job still holds that: what was quoted. */
+  readonly planned?: AssessedState;
   /** Name of the workshop, as its settings have it; it signs where the job names nobody. */
   readonly workshop?: string;
   /** Those that the owner lets be published, oldest first; none where absent. */

@@ -103,7 +103,7 @@ export const printPlans = (plans: Plans, model: Model, output: Output): string =
     `${possible.toLocaleString('en-GB')} candidates were possible, ${assessed.toLocaleString('en-GB')} were assessed${extent(plans)}.`,
   );
   const rows = [
-    row({ name: 'as found', cost: '' }, plans.asFound, print),
+    row({ name: 'cleaned', cost: '' }, plans.asFound, print),
     ...plans.plans.map((plan) => row({ name: plan.id, cost: plan.cost.toFixed(2) }, plan.assessment, print)),
   ];
   const asFound = wrap(`As found: ${lowerFirst(orderSays(plans.orderAsFound, 'its present'))}`);
@@ -117,7 +117,7 @@ export const printPlans = (plans: Plans, model: Model, output: Output): string =
     need(plans, model),
     table(columns, rows),
     wrap(
-      `Flow, feed and served volume at a normal stock are those of ${printDay(plans.asFound.carries.day.dayS)} after cleaning.`,
+      `Flow, feed and served volume at a normal stock are those of ${printDay(plans.asFound.carries.day.dayS)} after cleaning; “cleaned” is packed as found, and cleaned.`,
     ),
     counted,
     ...leftOut,

@@ -117,7 +117,7 @@ export function PlansFound(of: {
           </thead>
           <tbody>
             <tr>
-              <th scope="row">as found</th>
+              <th scope="row">cleaned, packed as found</th>
               <Figures row={plans.asFound} print={print} />
               <td />
             </tr>

@@ -37,16 +37,17 @@ const figuresOf = (writer: Writer, shown: readonly Shown[]): readonly CardFigure
   }));
 };
 
-/** A figure of the filter as found and, where it is changed, as planned or left. */
+/** A figure of the clean filter packed as before and, where it is changed, as planned or left. */
 const beforeAndAfter = (
   writer: Writer,
   of: (assessment: Assessment) => Omit<Shown, 'label'>,
 ): readonly CardFigure[] => {
   const { found, after } = writer.source;
-  const label = (form: string): string => writer.say(`column.state.${form}`);
+  if (after === undefined)
+    return figuresOf(writer, [{ label: writer.say('card.state.alone'), ...of(found.assessment) }]);
   return figuresOf(writer, [
-    { label: label('found'), ...of(found.assessment) },
-    ...(after === undefined ? [] : [{ label: label(tense(writer.source)), ...of(after.assessment) }]),
+    { label: writer.say('card.state.before'), ...of(found.assessment) },
+    { label: writer.say(`column.state.${tense(writer.source)}`), ...of(after.assessment) },
   ]);
 };
 

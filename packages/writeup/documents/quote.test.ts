@@ -74,6 +74,27 @@ describe('the quote', () => {
     expect(bare?.kind === 'table' ? bare.rows.length : 0).toBe(2);
   });
 
+  it('keeps to what was quoted where the work is done, and prints no flow that was timed since', () => {
+    const document = demoDocument('tall-drum');
+    const run = (state: string, time: string) =>
+      ({ kind: 'timed-volume', state, volume: '5 L ± 1 %', times: [time, time, time] }) as const;
+    const tests = [run('as-found', '60 s'), run('cleaned-original', '36 s'), run('as-left', '30 s')];
+    const { planned } = demoSource('tall-drum', 'planned').document;
+    const asLeft = { packing: document.packing, day: '2026-11-21' };
+    const rowsOf = (more: object) => {
+      const options = block(quoteOf(sourceOf({ ...document, tests, ...more })), 'options');
+      return options?.kind === 'table' ? options.rows : [];
+    };
+    const [nothing, clean, repack] = rowsOf({ planned, asLeft });
+    expect(nothing?.[1]).toContain(', timed');
+    expect(clean?.[1]).not.toContain('timed');
+    expect(repack).toEqual(rowsOf({ planned })[2]);
+    for (const row of rowsOf({ asLeft }).slice(1)) expect(row[1]).not.toContain('timed');
+    expect(textOf(quoteOf(sourceOf({ ...document, planned, asLeft })), 'quote-options-notes')).toContain(
+      'before the work',
+    );
+  });
+
   it('has room for name, day and signature, or the approval that the job holds', () => {
     expect(block(quoteOf(withQuote({ labour })), 'quote-approval-blanks')).toMatchObject({
       labels: ['Name', 'Day', 'Signature'],

@@ -5,7 +5,7 @@ import { quoteLinesPart, totalsOf } from '../parts/quote/lines.ts';
 import { optionsPart } from '../parts/quote/options.ts';
 import { approvalPart, termsPart } from '../parts/quote/terms.ts';
 import { familyName, filterName } from '../parts/summary.ts';
-import { dayIn, paragraph, tense, type Writer } from '../parts/writer.ts';
+import { dayIn, newWriter, paragraph, tense, type Writer } from '../parts/writer.ts';
 import { documentOf } from './frame.ts';
 
 const leadSentence = (writer: Writer): string => {
@@ -19,8 +19,17 @@ const leadSentence = (writer: Writer): string => {
   });
 };
 
+/** The job as it was when it was quoted: what was planned then, and not what was built of it. */
+const asQuoted = (writer: Writer): Writer => {
+  const { planned } = writer.source;
+  return planned === undefined
+    ? writer
+    : newWriter({ ...writer.source, after: { ...planned, state: 'planned' } }, writer.language);
+};
+
 /** What the work costs beside what it does, what it leaves out, and room to agree to it. */
-export const quoteDocument = (writer: Writer): Document => {
+export const quoteDocument = (later: Writer): Document => {
+  const writer = asQuoted(later);
   const { filter, quote } = writer.source.document;
   const family = { name: familyName(filter.family) };
   return documentOf(writer, {

@@ -23,15 +23,15 @@ describe('what is said of figures', () => {
     expect(paragraphOf(demoSource('tall-drum', 'planned'), 'water-path')).toMatch(
       /As planned .* of the water would miss the mechanical media\.$/,
     );
-    expect(paragraphOf(demoSource('tall-drum', 'left'), 'water-path')).toMatch(/Now .*misses/);
+    expect(paragraphOf(demoSource('tall-drum', 'left'), 'water-path')).toMatch(/Now, and clean, .*misses/);
     expect(paragraphOf(demoSource('tall-drum'), 'water-path')).not.toContain('Now');
   });
 });
 
 describe('the key figures', () => {
-  it('hold a computed clean flow against the clean one as found, not against the one that was timed', () => {
+  it('hold a computed clean flow against the clean one packed as before, not against the one that was timed', () => {
     const { blocks } = writeUpDocument(demoSource('tall-drum', 'planned'), { name: 'sheet', theme: 'print' });
     const figures = blocks.flatMap((block) => (block.kind === 'figures' ? block.figures : []));
-    for (const { note } of figures) expect(note).toMatch(/^as found(?:, timed)?: /);
+    for (const { note } of figures) expect(note).toMatch(/^cleaned, packed as before: /);
   });
 });

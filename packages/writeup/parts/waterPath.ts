@@ -18,12 +18,12 @@ const stateOf = (writer: Writer, state: AssessedState, caption: string): State =
 export const waterPathDrawing = (writer: Writer, theme: Theme): string => {
   const { found, after } = writer.source;
   const media = { ...found.model.media, ...after?.model.media };
-  const before = stateOf(writer, found, 'column.state.found');
+  const before = stateOf(writer, found, 'drawing.state.found');
   if (after === undefined)
     return sectionDrawing({ ...before, media, units: 'both', language: writer.language, theme });
   return beforeAfterDrawing({
     before,
-    after: stateOf(writer, after, `column.state.${tense(writer.source)}`),
+    after: stateOf(writer, after, `drawing.state.${tense(writer.source)}`),
     media,
     units: 'both',
     language: writer.language,

@@ -52,11 +52,14 @@ export const sourceOf = (document: unknown): WriteUpSource => {
   const read = readDocument(document);
   if (!read.ok) throw new Error(read.problems.map(({ says }) => says).join(' '));
   const found = assessed(read.model);
-  for (const state of ['as-left', 'planned'] as const) {
-    const later = stateModel(read.document, state)?.model;
-    if (later !== undefined) return { document: read.document, found, after: { ...assessed(later), state } };
-  }
-  return { document: read.document, found };
+  const { document: whole } = read;
+  const [left, plan] = (['as-left', 'planned'] as const).map((state) => stateModel(whole, state)?.model);
+  const planned = plan === undefined ? {} : { planned: assessed(plan) };
+  if (left !== undefined)
+    return { document: whole, found, after: { ...assessed(left), state: 'as-left' }, ...planned };
+  return planned.planned === undefined
+    ? { document: whole, found }
+    : { document: whole, found, after: { ...planned.planned, state: 'planned' } };
 };
 
 export const demoDocument = (name: DemoName): JobDocument => {

@@ -13,11 +13,7 @@ const flowCell = (writer: Writer, assessment: Assessment, timed: TimedFlow | und
     ? writer.fact(computedFlow(assessment.dutyPoint.flowM3PerS))
     : writer.say('choice.flow.timed', { flow: flow(timed.flowM3PerS, timed.doubtM3PerS) });
 
-const figureCells = (
-  writer: Writer,
-  assessment: Assessment,
-  timed: TimedFlow | undefined,
-): readonly string[] => [
+const figureCells = (writer: Writer, assessment: Assessment, timed?: TimedFlow): readonly string[] => [
   flowCell(writer, assessment, timed),
   writer.fact(feed(assessment.carries.day.feedKgPerS)),
   writer.fact(interval(assessment)),
@@ -44,12 +40,15 @@ const nothingRow = (writer: Writer): readonly string[] => {
   ];
 };
 
+/** Whether the work is done: a quote tells what was known before it. */
+const isBuilt = ({ source }: Writer): boolean => source.document.asLeft !== undefined;
+
 const cleanRow = (writer: Writer): readonly string[] => {
   const { found } = writer.source;
   const { assessment } = found;
   return [
     writer.say('choice.clean'),
-    ...figureCells(writer, assessment, timedFlow(found, 'cleaned-original')),
+    ...figureCells(writer, assessment, isBuilt(writer) ? undefined : timedFlow(found, 'cleaned-original')),
     writer.say('choice.on-request'),
     perYear(writer, assessment),
   ];
@@ -70,7 +69,7 @@ const repackRows = (writer: Writer): readonly (readonly string[])[] => {
   return [
     [
       writer.say(`choice.repack.${tense(writer.source)}`),
-      ...figureCells(writer, after.assessment, timedFlow(after, 'as-left')),
+      ...figureCells(writer, after.assessment),
       onceText(writer),
       perYear(writer, after.assessment),
     ],
@@ -106,6 +105,7 @@ export const optionsPart = (writer: Writer): readonly Block[] => {
         writer.say('quote.options.how', { day: duration(carries.day.dayS) }),
         writer.say('doubt.computed'),
         hasAnyInterval(writer) ? writer.say('doubt.interval') : '',
+        isBuilt(writer) ? writer.say('quote.options.since') : '',
       ],
       'soft',
     ),

@@ -13,6 +13,8 @@ export const cardSentences: Readonly<Record<string, string>> = {
   'card.flow.both':
     'Timed with a marked vessel at the outlet; what is computed is taken to be good to 15 % (from memory).',
   'card.flow.computed': 'Computed, and taken to be good to 15 % (from memory): no flow was timed.',
+  'card.state.alone': 'Clean, packed as it is',
+  'card.state.before': 'Cleaned, packed as before',
   'card.bypass': 'Water that misses the mechanical media',
   'card.bypass.note':
     'Share of the flow, computed for the clean filter from the gaps that were measured or assumed.',

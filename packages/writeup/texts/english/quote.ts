@@ -28,7 +28,9 @@ export const quoteSentences: Readonly<Record<string, string>> = {
 
   'heading.quote-options': 'The choices',
   'quote.options.how':
-    'Flow and water past the mechanical media are those of the clean filter; feed is that which it carries {day} after every bed was cleaned, nothing cleaned between.',
+    'As it came, dirty, no more is known than the flow where it was timed. All other choices begin clean: flow and water past the mechanical media are those of the clean filter; feed is that which it carries {day} after every bed was cleaned, nothing cleaned between.',
+  'quote.options.since':
+    'These are the figures of the quote, computed before the work; what was measured since stands in the sheet.',
   'table.options': 'What each choice gives',
   'column.choice': 'choice',
   'column.bypass': 'misses the mechanical media',
@@ -36,7 +38,7 @@ export const quoteSentences: Readonly<Record<string, string>> = {
   'choice.nothing': 'Leave it as it is',
   'choice.clean': 'Clean it, packed as it was',
   'choice.repack.planned': 'Re-pack it as planned',
-  'choice.repack.left': 'Re-packed, as left',
+  'choice.repack.left': 'Re-pack it, as was then done',
   'choice.flow.timed': '{flow}, timed',
   'choice.unknown': 'not known',
   'choice.no-charge': '{zero}',

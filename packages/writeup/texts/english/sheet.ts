@@ -50,8 +50,8 @@ export const sheetSentences: Readonly<Record<string, string>> = {
   'figure.feed': 'dry feed that it carries',
   'figure.interval': 'until it wants cleaning',
   'figure.bypass': 'of the water meets no mechanical medium at all',
-  'figure.before': 'as found: {before}',
-  'figure.as-before': 'as found: the same',
+  'figure.before': 'cleaned, packed as before: {before}',
+  'figure.as-before': 'cleaned, packed as before: the same',
   'figure.no-water': 'no water flows',
   'doubt.computed':
     'Figures after ± are doubts: 95 of 100 such ranges hold the true value. Computed flows are taken to be good to 15 % (from memory); the ranges of the other computed figures are not computed yet, so they are rounded to two figures.',
@@ -60,15 +60,19 @@ export const sheetSentences: Readonly<Record<string, string>> = {
     'The range of this figure is not computed yet: take it as a guide, and let tests of ammonia and nitrite decide.',
 
   'heading.water-path': 'The way of the water',
-  'drawing.found': 'As found: a section through the filter, with the water in it.',
+  'drawing.found':
+    'Packed as found: a section through the filter, with the water as it runs when all is clean.',
+  'drawing.state.found': 'Packed as found',
+  'drawing.state.planned': 'Packed as planned',
+  'drawing.state.left': 'Packed as left',
   'drawing.before-after':
-    'Before and after, at one scale: a section through the filter, with the water in it.',
-  'path.found': 'As found: {path}',
-  'path.planned': 'As planned: {path}',
-  'path.left': 'As left: {path}',
-  'path.misses.found': '{mechanical} of the water misses the mechanical media.',
+    'Before and after, at one scale: a section through the filter, with the water as it runs when all is clean.',
+  'path.found': 'Packed as found, and clean: {path}',
+  'path.planned': 'Packed as planned, and clean: {path}',
+  'path.left': 'Packed as left, and clean: {path}',
+  'path.misses.found': 'Clean, {mechanical} of the water misses the mechanical media.',
   'path.misses.planned': 'As planned {mechanical} of the water would miss the mechanical media.',
-  'path.misses.left': 'Now {mechanical} of the water misses the mechanical media.',
+  'path.misses.left': 'Now, and clean, {mechanical} of the water misses the mechanical media.',
 
   'heading.photographs': 'Photographs',
   'photograph.unnamed': 'Photograph {number}',
@@ -89,9 +93,9 @@ export const sheetSentences: Readonly<Record<string, string>> = {
   'heading.changes.planned': 'What is to be changed',
   'heading.changes.left': 'What was changed',
   'changes.why.planned':
-    'Faults as found: {found}; as planned: {after}. What is in the filter is used again before anything is bought.',
+    'Faults as it was packed: {found}; as planned: {after}. What is in the filter is used again before anything is bought.',
   'changes.why.left':
-    'Faults as found: {found}; as left: {after}. What was in the filter is reckoned as used again; only what was short was bought.',
+    'Faults as it was packed: {found}; as left: {after}. What was in the filter is reckoned as used again; only what was short was bought.',
   'changes.added.planned': 'To be put in: {media}.',
   'changes.added.left': 'Put in: {media}.',
   'changes.removed.planned': 'To be taken out: {media}.',

@@ -42,7 +42,7 @@ export const talkSentences: Readonly<Record<string, string>> = {
     '{day} after a cleaning it carries {feed} of dry feed: a tank of {heavy} with a heavy stock to {light} with a light one.',
   'talk.interval': 'It wants cleaning after about {interval}, good to a factor of three either way.',
   'talk.before':
-    'As it was found it carried {feed} {day} after a cleaning; time until it wants cleaning: {interval}.',
+    'Cleaned, and packed as before, it carried {feed} {day} after a cleaning; time until it wants cleaning: {interval}.',
   'talk.year':
     'To run it costs {cost} a year: electricity, media that are used up, its price spread over its life.',
 

@@ -14,6 +14,8 @@ export const cardSentences: Readonly<Record<string, string>> = {
     'Gestoppt mit einem Gefäß mit Marke am Auslauf; Gerechnetes gilt als auf 15 % genau (im Fach bekannt, nicht nachgeschlagen).',
   'card.flow.computed':
     'Gerechnet, gilt als auf 15 % genau (im Fach bekannt, nicht nachgeschlagen): Ein Durchfluss wurde nicht gestoppt.',
+  'card.state.alone': 'Sauber, bestückt wie er ist',
+  'card.state.before': 'Gereinigt, alte Bestückung',
   'card.bypass': 'Wasser an den mechanischen Medien vorbei',
   'card.bypass.note':
     'Anteil am Durchfluss, für den sauberen Filter aus den gemessenen oder angenommenen Spalten gerechnet.',

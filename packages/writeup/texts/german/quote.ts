@@ -29,7 +29,9 @@ export const quoteSentences: Readonly<Record<string, string>> = {
 
   'heading.quote-options': 'Zur Wahl',
   'quote.options.how':
-    'Durchfluss und Wasser an den mechanischen Medien vorbei gelten für den sauberen Filter; das Futter ist das, was er {day} nach Reinigung aller Schichten bewältigt, ohne Reinigung dazwischen.',
+    'So verschmutzt, wie er ankam, ist nur der Durchfluss bekannt, wo er gestoppt wurde. Alles andere beginnt sauber: Durchfluss und Wasser an den mechanischen Medien vorbei gelten für den sauberen Filter; das Futter ist das, was er {day} nach Reinigung aller Schichten bewältigt, ohne Reinigung dazwischen.',
+  'quote.options.since':
+    'Das sind die Werte des Angebots, gerechnet vor der Arbeit; was seither gemessen wurde, steht im Datenblatt.',
   'table.options': 'Was jede Wahl bringt',
   'column.choice': 'Wahl',
   'column.bypass': 'an den mechanischen Medien vorbei',
@@ -37,7 +39,7 @@ export const quoteSentences: Readonly<Record<string, string>> = {
   'choice.nothing': 'Lassen, wie er ist',
   'choice.clean': 'Reinigen, bestückt wie vorher',
   'choice.repack.planned': 'Neu bestücken wie geplant',
-  'choice.repack.left': 'Neu bestückt, wie übergeben',
+  'choice.repack.left': 'Neu bestücken, wie dann geschehen',
   'choice.flow.timed': '{flow}, gestoppt',
   'choice.unknown': 'nicht bekannt',
   'choice.no-charge': '{zero}',

@@ -47,12 +47,12 @@ export const sheetSentences: Readonly<Record<string, string>> = {
 
   'figure.flow': 'Durchfluss, sauber',
   'figure.flow-timed': 'Durchfluss, gestoppt',
-  'figure.before-timed': 'vorgefunden, gestoppt: {before}',
+  'figure.before-timed': 'wie vorgefunden, gestoppt: {before}',
   'figure.feed': 'Trockenfutter, das er bewältigt',
   'figure.interval': 'bis zur nächsten Reinigung',
   'figure.bypass': 'begegnet keinem mechanischen Medium',
-  'figure.before': 'vorgefunden: {before}',
-  'figure.as-before': 'vorgefunden: ebenso',
+  'figure.before': 'gereinigt mit der alten Bestückung: {before}',
+  'figure.as-before': 'gereinigt mit der alten Bestückung: ebenso',
   'figure.no-water': 'kein Wasser fließt',
   'doubt.computed':
     'Hinter ± steht die Unsicherheit: 95 von 100 solchen Bereichen enthalten den wahren Wert. Gerechnete Durchflüsse gelten als auf 15 % genau (im Fach bekannt, nicht nachgeschlagen); die Bereiche anderer gerechneter Werte sind noch nicht bestimmt, daher zwei Ziffern.',
@@ -61,15 +61,20 @@ export const sheetSentences: Readonly<Record<string, string>> = {
     'Der Bereich dieses Werts ist noch nicht bestimmt: Er dient als Anhalt; entscheiden müssen Messungen von Ammoniak und Nitrit.',
 
   'heading.water-path': 'Der Weg des Wassers',
-  'drawing.found': 'Wie vorgefunden: ein Schnitt durch den Filter mit dem Wasser darin.',
+  'drawing.found':
+    'Bestückt wie vorgefunden: ein Schnitt durch den Filter mit dem Wasser, wie es läuft, wenn alles sauber ist.',
+  'drawing.state.found': 'Bestückt wie vorgefunden',
+  'drawing.state.planned': 'Bestückt wie geplant',
+  'drawing.state.left': 'Bestückt wie übergeben',
   'drawing.before-after':
-    'Vorher und nachher in einem Maßstab: ein Schnitt durch den Filter mit dem Wasser darin.',
-  'path.found': 'Wie vorgefunden: {path}',
-  'path.planned': 'Wie geplant: {path}',
-  'path.left': 'Wie übergeben: {path}',
-  'path.misses.found': '{mechanical} des Wassers laufen an den mechanischen Medien vorbei.',
+    'Vorher und nachher in einem Maßstab: ein Schnitt durch den Filter mit dem Wasser, wie es läuft, wenn alles sauber ist.',
+  'path.found': 'Bestückt wie vorgefunden, sauber: {path}',
+  'path.planned': 'Bestückt wie geplant, sauber: {path}',
+  'path.left': 'Bestückt wie übergeben, sauber: {path}',
+  'path.misses.found': 'Sauber laufen {mechanical} des Wassers an den mechanischen Medien vorbei.',
   'path.misses.planned': 'Wie geplant liefen {mechanical} des Wassers an den mechanischen Medien vorbei.',
-  'path.misses.left': 'Jetzt laufen {mechanical} des Wassers an den mechanischen Medien vorbei.',
+  'path.misses.left':
+    'Jetzt laufen, wenn er sauber ist, {mechanical} des Wassers an den mechanischen Medien vorbei.',
 
   'heading.photographs': 'Fotografien',
   'photograph.unnamed': 'Fotografie {number}',
@@ -90,9 +95,9 @@ export const sheetSentences: Readonly<Record<string, string>> = {
   'heading.changes.planned': 'Was geändert werden soll',
   'heading.changes.left': 'Was geändert wurde',
   'changes.why.planned':
-    'Mängel wie vorgefunden: {found}; wie geplant: {after}. Was im Filter ist, wird wieder verwendet, bevor etwas gekauft wird.',
+    'Mängel der alten Bestückung: {found}; wie geplant: {after}. Was im Filter ist, wird wieder verwendet, bevor etwas gekauft wird.',
   'changes.why.left':
-    'Mängel wie vorgefunden: {found}; wie übergeben: {after}. Was im Filter war, gilt als wieder verwendet; gekauft wurde nur, was fehlte.',
+    'Mängel der alten Bestückung: {found}; wie übergeben: {after}. Was im Filter war, gilt als wieder verwendet; gekauft wurde nur, was fehlte.',
   'changes.added.planned': 'Hinein kommen: {media}.',
   'changes.added.left': 'Hinein kamen: {media}.',
   'changes.removed.planned': 'Heraus kommen: {media}.',

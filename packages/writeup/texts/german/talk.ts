@@ -42,7 +42,7 @@ export const talkSentences: Readonly<Record<string, string>> = {
     '{day} nach einer Reinigung bewältigt er {feed} Trockenfutter: ein Becken von {heavy} bei schwerem bis {light} bei leichtem Besatz.',
   'talk.interval': 'Reinigungsabstand: etwa {interval}, auf einen Faktor drei nach oben und unten genau.',
   'talk.before':
-    'Wie vorgefunden bewältigte er {day} nach einer Reinigung {feed}; Zeit bis zur Reinigung: {interval}.',
+    'Gereinigt mit der alten Bestückung bewältigte er {day} nach einer Reinigung {feed}; Zeit bis zur Reinigung: {interval}.',
   'talk.year':
     'Ein Jahr Betrieb kostet {cost}: Strom, Medien, die verbraucht werden, sein Preis verteilt auf die Lebensdauer.',
 
