@@ -59,7 +59,16 @@ const bought = (plan: Plan, currency: string, print: Print): string => {
       `${Number(count.toPrecision(2))} × ${part} (${(count * price).toFixed(2)} ${currency})`,
   );
   const all = [...media, ...parts];
-  return all.length === 0 ? 'Nothing to buy.' : wrap(`To buy: ${all.join(', ')}.`, 2);
+  const renewed = plan.renewals.map(
+    ({ medium, volumeM3, price }) =>
+      `${print(volumeM3, 'volume')} of ${plan.model.media[medium]!.name} (${price.toFixed(2)} ${currency})`,
+  );
+  return [
+    all.length === 0 ? 'Nothing to buy for it.' : wrap(`To buy: ${all.join(', ')}.`, 2),
+    ...(renewed.length === 0
+      ? []
+      : [wrap(`Fresh at every cleaning, planned or not, and not in the cost: ${renewed.join(', ')}.`, 2)]),
+  ].join('\n');
 };
 
 const one = (plan: Plan, currency: string, output: Output): string => {

@@ -55,3 +55,10 @@ export interface Medium {
   /** One sentence each; shown where this medium is used. */
   readonly cautions: readonly string[];
 }
+
+/**
+ * Whether a medium is used up where it lies: thrown away when it clogs, or full or old after a time. What lies in a filter
+ * of it counts as spent: cleaning takes fresh in its place.
+ */
+export const isUsedUp = ({ care, lifeS, removes }: Medium): boolean =>
+  care === 'replace' || lifeS !== undefined || removes !== undefined;

@@ -5,7 +5,7 @@ import type { Chamber, Layout } from '../families/layout.ts';
 import type { Model, Packing, PermittedAlteration } from '../model/model.ts';
 import type { PartNeed } from './alterationKind.ts';
 import { alterationSets, altered, partsOf } from './alterations.ts';
-import { purchasesFor, type Supplies, shelfHolds, suppliesOf, volumesOf } from './candidates.ts';
+import { purchasesFor, renewalsFor, type Supplies, shelfHolds, suppliesOf, volumesOf } from './candidates.ts';
 import { checkpointOf, figureRow, figuresAt, figuresFrom } from './checkpoint.ts';
 import type { Favour, PlanOptions, Purchase } from './plan.ts';
 import { beats, type Figures, figuresOf, gainOver, keepsWaterClear, type Merits, meritsOf } from './score.ts';
@@ -22,6 +22,7 @@ export interface Candidate {
   readonly model: Model;
   readonly chambers: readonly Chamber[];
   readonly purchases: readonly Purchase[];
+  readonly renewals: readonly Purchase[];
   readonly parts: readonly PartNeed[];
   readonly cost: number;
 }
@@ -159,11 +160,13 @@ export class Search {
 
   #price(hardware: Hardware, packing: Packing): Candidate | undefined {
     const { chambers } = hardware.layout;
-    const purchases = purchasesFor(this.model, volumesOf(chambers, packing), this.#held);
+    const wanted = volumesOf(chambers, packing);
+    const purchases = purchasesFor(this.model, wanted, this.#held);
     const cost = hardware.partsCost + purchases.reduce((sum, { price }) => sum + price, 0);
     if (cost > (this.options.budget ?? 0) + 1e-9 || !shelfHolds(this.model, purchases)) return undefined;
     const { alterations, parts } = hardware;
-    return { alterations, model: { ...hardware.model, packing }, chambers, purchases, parts, cost };
+    const renewals = renewalsFor(this.model, wanted, this.#held);
+    return { alterations, model: { ...hardware.model, packing }, chambers, purchases, renewals, parts, cost };
   }
 
   /** Beds that lie elsewhere than as found, and alterations. */

@@ -138,7 +138,9 @@ describe('steps of a plan', () => {
     expect(plans.length).toBeGreaterThan(0);
     for (const plan of plans) {
       const steps = stepsOf(plan);
-      expect(steps.findIndex((step) => step.startsWith('Unplug'))).toBe(plan.purchases.length);
+      expect(steps.findIndex((step) => step.startsWith('Unplug'))).toBe(
+        plan.purchases.length + plan.renewals.length,
+      );
       expect(steps.at(-1)).toContain('test ammonia and nitrite on days 1, 3, 5, 7 and 14');
     }
   });

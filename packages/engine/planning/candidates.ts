@@ -1,5 +1,6 @@
 import type { Chamber } from '../families/layout.ts';
 import { inWaterOrder } from '../families/waterOrder.ts';
+import { isUsedUp } from '../model/medium.ts';
 import type { Bed, Model, Packing } from '../model/model.ts';
 import { arrange, type Portion, portionsInWaterOrder } from '../packing/arrange.ts';
 import type { Purchase } from './plan.ts';
@@ -107,6 +108,9 @@ export const volumesOf = (chambers: readonly Chamber[], packing: Packing): Map<s
 /** Media are bought by the tenth of a litre, m³ (common practice, no source). */
 export const SOLD_BY_M3 = 1e-4;
 
+const priceOf = (model: Model, medium: string): number =>
+  model.money.mediumPricePerM3[medium] ?? model.media[medium]!.pricePerM3.value;
+
 /** What has to be bought beyond what is in the filter. */
 export const purchasesFor = (
   model: Model,
@@ -118,8 +122,28 @@ export const purchasesFor = (
     if (short <= 1e-9 * volume) return [];
     const amount = model.shelf.find((item) => item.medium === medium)?.amountM3 ?? Number.POSITIVE_INFINITY;
     const bought = Math.max(short, Math.min(amount, Math.ceil(short / SOLD_BY_M3 - 1e-9) * SOLD_BY_M3));
-    const perM3 = model.money.mediumPricePerM3[medium] ?? model.media[medium]!.pricePerM3.value;
-    return [{ medium, volumeM3: bought, price: bought * perM3 }];
+    return [{ medium, volumeM3: bought, price: bought * priceOf(model, medium) }];
+  });
+
+/** What of the media in a filter is still good, m³ by medium: all but those that are used up (`isUsedUp`). */
+export const stillGood = (model: Model, held: ReadonlyMap<string, number>): ReadonlyMap<string, number> =>
+  new Map([...held].filter(([medium]) => !isUsedUp(model.media[medium]!)));
+
+/**
+ * Fresh media in place of those in the filter that are used up (`isUsedUp`): what cleaning takes in any case, whatever is
+ * planned. With what is bought beyond it comes to whole steps of sale.
+ */
+export const renewalsFor = (
+  model: Model,
+  wanted: ReadonlyMap<string, number>,
+  held: ReadonlyMap<string, number>,
+): Purchase[] =>
+  [...wanted].flatMap(([medium, volume]) => {
+    if (!isUsedUp(model.media[medium]!) || (held.get(medium) ?? 0) <= 1e-9 * volume) return [];
+    const [beyond] = purchasesFor(model, new Map([[medium, volume]]), held);
+    const sold = Math.ceil(volume / SOLD_BY_M3 - 1e-9) * SOLD_BY_M3;
+    const volumeM3 = Math.max(volume, sold) - (beyond?.volumeM3 ?? 0);
+    return volumeM3 > 1e-9 * volume ? [{ medium, volumeM3, price: volumeM3 * priceOf(model, medium) }] : [];
   });
 
 /** Whether the shelf holds enough of everything that is to be bought. */

@@ -50,6 +50,7 @@ const toPlan = (search: Search, one: Assessed, shown: Pick<Plan, 'id' | 'bestFor
     model: one.model,
     assessment,
     purchases: one.purchases,
+    renewals: one.renewals,
     parts: one.parts,
     cost: one.cost,
     effect: effectBetween(search.asFound, assessment),

@@ -23,6 +23,8 @@ export interface Plan {
   readonly model: Model;
   readonly assessment: Assessment;
   readonly purchases: readonly Purchase[];
+  /** Fresh media in place of those that are used up: cleaning takes them in any case, so that `cost` leaves them out. */
+  readonly renewals: readonly Purchase[];
   readonly parts: readonly PartNeed[];
   /** Media and parts, in the job's currency; labour apart. */
   readonly cost: number;

@@ -33,6 +33,11 @@ const buying = (plan: Plan): readonly Said[] =>
     step('get', { volume: rough(volumeM3, 'volume'), medium: nameOf(plan, medium) }),
   );
 
+const renewing = (plan: Plan): readonly Said[] =>
+  plan.renewals.map(({ medium, volumeM3 }) =>
+    step('renew', { volume: rough(volumeM3, 'volume'), medium: nameOf(plan, medium) }),
+  );
+
 const mediaOf = (plan: Plan): Medium[] => {
   const used = new Set(Object.values(plan.packing).flatMap((beds) => beds.map((bed) => bed.medium)));
   return [...used].map((medium) => plan.model.media[medium]!);
@@ -74,6 +79,7 @@ export const stepsSaid = (plan: Plan): readonly Said[] => {
   const { open, close } = handlings[handlingKind(plan)];
   return [
     ...buying(plan),
+    ...renewing(plan),
     step('unplug'),
     ...open.map((code) => step(code)),
     step('take-out'),

@@ -46,15 +46,25 @@ function Plan({ plan, model, print, session }: PlanOf & { readonly session: JobS
 }
 
 function Bought({ plan, model, print }: PlanOf) {
-  const media = plan.purchases.map(
-    ({ medium, volume, price }) =>
-      `${print(siOf(volume), 'volume')} of ${model.media[medium]?.name ?? medium} (${sum(price)})`,
-  );
+  const amounts = (all: typeof plan.purchases): string[] =>
+    all.map(
+      ({ medium, volume, price }) =>
+        `${print(siOf(volume), 'volume')} of ${model.media[medium]?.name ?? medium} (${sum(price)})`,
+    );
+  const media = amounts(plan.purchases);
+  const renewed = amounts(plan.renewals);
   const parts = plan.parts.map(
     ({ part, count, price }) => `${Number(count.toPrecision(2))} × ${part} (${sum(price)} each)`,
   );
   const all = [...media, ...parts];
-  return <p>{all.length === 0 ? 'Nothing to buy.' : `To buy: ${all.join(', ')}.`}</p>;
+  return (
+    <p>
+      {all.length === 0 ? 'Nothing to buy for it.' : `To buy: ${all.join(', ')}.`}
+      {renewed.length === 0
+        ? ''
+        : ` Fresh at every cleaning, planned or not, and not in the cost: ${renewed.join(', ')}.`}
+    </p>
+  );
 }
 
 function Steps({ plan, model, print }: PlanOf) {

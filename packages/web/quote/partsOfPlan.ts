@@ -2,7 +2,7 @@ import { familyById } from '@fettle/engine/families/families.ts';
 import type { Layout } from '@fettle/engine/families/layout.ts';
 import type { Model } from '@fettle/engine/model/model.ts';
 import { partsOf } from '@fettle/engine/planning/alterations.ts';
-import { purchasesFor, volumesOf } from '@fettle/engine/planning/candidates.ts';
+import { purchasesFor, stillGood, volumesOf } from '@fettle/engine/planning/candidates.ts';
 import { listed } from '@fettle/job/alterationList.ts';
 import type { OwnBooks } from '@fettle/job/books/fill.ts';
 import { fillFromBooks } from '@fettle/job/books/fill.ts';
@@ -47,11 +47,11 @@ interface States {
   readonly document: JobDocument;
 }
 
-/** Media that the plan needs beyond what was found in the filter. */
+/** Media that the plan needs beyond what was found in the filter, and fresh ones for those that are used up. */
 const mediaLines = ({ found, planned, document }: States, print: Print): readonly PlanPart[] => {
   const held = volumesOf(layoutOf(found).chambers, found.packing);
   const wanted = volumesOf(layoutOf(planned).chambers, planned.packing);
-  return purchasesFor(planned, wanted, held).map(({ medium, volumeM3, price }) => ({
+  return purchasesFor(planned, wanted, stillGood(found, held)).map(({ medium, volumeM3, price }) => ({
     line: {
       part: `${print(volumeM3, 'volume')} of ${planned.media[medium]?.name ?? medium}`,
       ...(isStated(document, medium) ? { price: written(price, planned) } : {}),

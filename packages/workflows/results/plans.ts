@@ -1,6 +1,6 @@
 import type { Assessment } from '@fettle/engine/assessment/assessment.ts';
 import { netGain } from '@fettle/engine/assessment/effect.ts';
-import type { OrderNote, Plan, Plans } from '@fettle/engine/planning/plan.ts';
+import type { OrderNote, Plan, Plans, Purchase } from '@fettle/engine/planning/plan.ts';
 import { cautionsOf, stepsOf } from '@fettle/engine/planning/steps.ts';
 import { z } from 'zod';
 import { effectSchema, toEffect } from './effect.ts';
@@ -38,6 +38,10 @@ const planSchema = summarySchema.extend({
   alterations: z.array(z.strictObject({ id: z.string(), settings: z.record(z.string(), z.number()) })),
   cost: figureSchema.meta({ description: 'Media and parts; labour apart.' }),
   purchases: z.array(z.strictObject({ medium: z.string(), volume: figureSchema, price: figureSchema })),
+  renewals: z.array(z.strictObject({ medium: z.string(), volume: figureSchema, price: figureSchema })).meta({
+    description:
+      'Fresh media in place of those that are used up: cleaning takes them in any case; not in `cost`.',
+  }),
   parts: z.array(z.strictObject({ part: z.string(), count: z.number(), price: figureSchema })),
   effect: effectSchema.meta({
     description: 'Against the filter as found, on day 60 after cleaning, or the day asked for.',
@@ -132,16 +136,20 @@ const toOrder = (order: OrderNote, whose: string): z.infer<typeof orderSchema> =
   ...(order.mechanism ? { mechanism: order.mechanism } : {}),
 });
 
+const toPurchases = (purchases: readonly Purchase[], currency: string) =>
+  purchases.map(({ medium, volumeM3, price }) => ({
+    medium,
+    volume: figure(volumeM3, 'L'),
+    price: money(price, currency),
+  }));
+
 const toPlan = (plan: Plan, currency: string): PlansResult['plans'][number] => ({
   id: plan.id,
   alterations: plan.alterations.map(({ id, settings }) => ({ id, settings: { ...settings } })),
   ...toSummary(plan.assessment),
   cost: money(plan.cost, currency),
-  purchases: plan.purchases.map(({ medium, volumeM3, price }) => ({
-    medium,
-    volume: figure(volumeM3, 'L'),
-    price: money(price, currency),
-  })),
+  purchases: toPurchases(plan.purchases, currency),
+  renewals: toPurchases(plan.renewals, currency),
   parts: plan.parts.map(({ part, count, price }) => ({ part, count, price: money(price, currency) })),
   effect: toEffect(plan.effect),
   bestFor: [...plan.bestFor],

@@ -1,6 +1,6 @@
 import type { Chamber } from '@fettle/engine/families/layout.ts';
 import { chambersInWaterOrder, inWaterOrder } from '@fettle/engine/families/waterOrder.ts';
-import type { Medium } from '@fettle/engine/model/medium.ts';
+import { isUsedUp, type Medium } from '@fettle/engine/model/medium.ts';
 import type { AssessedState } from '../source.ts';
 import type { CutFrom, PadCut } from './cut.ts';
 
@@ -55,9 +55,13 @@ const alike = (one: Piece, other: Piece): boolean => {
   );
 };
 
+/** Pieces that are in the filter and still good: what is used up is cut anew. */
+const goodPieces = (found: AssessedState): readonly Piece[] =>
+  piecesOf(found).filter(({ medium }) => !isUsedUp(medium));
+
 /** The pieces of a re-pack that are not in the filter already with that size. */
 const newPieces = (found: AssessedState, after: AssessedState): readonly Piece[] => {
-  const left = [...piecesOf(found)];
+  const left = [...goodPieces(found)];
   return piecesOf(after).filter((piece) => {
     const at = left.findIndex((one) => alike(one, piece));
     if (at < 0) return true;
@@ -96,7 +100,7 @@ export const padCuts = (
   after: AssessedState,
   bought: ReadonlySet<string>,
 ): readonly PadCut[] => {
-  const there = new Set(piecesOf(found).map(({ medium }) => medium.id));
+  const there = new Set(goodPieces(found).map(({ medium }) => medium.id));
   const fromOf = (medium: string): CutFrom =>
     bought.has(medium) ? (there.has(medium) ? 'both' : 'bought') : 'there';
   return gathered(

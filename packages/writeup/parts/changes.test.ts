@@ -13,13 +13,30 @@ const changed = (source: Parameters<typeof newWriter>[0]): string | undefined =>
 describe('what is said of a change', () => {
   it('names no re-pack where it is to be packed as it was', () => {
     expect(changed(withPlan({ packing }))).toBe('It is to be packed as it was.');
-    expect(changed(withPlan({ packing: { ...packing, 'basket-3': [] } }))).toContain('for no money');
+    const good = { ...packing, 'basket-1': [{ medium: 'coarse-pad', depth: '30 mm' }] };
+    expect(changed(withPlan({ packing: { ...good, 'basket-3': [] } }, { packing: good }))).toContain(
+      'for no money.',
+    );
+  });
+
+  it('tells the money for what is used up, and does not call that nothing', () => {
+    const source = withPlan({ packing: { ...packing, 'basket-3': [] } });
+    const { purchases, total, renewed } = changeCost(source);
+    expect(purchases.map(({ medium }) => medium)).toEqual(['floss-loose']);
+    expect(total).toBeGreaterThan(1);
+    expect(renewed).toBeCloseTo(total, 9);
+    expect(changed(source)).toBe(
+      `It can be re-packed for no money beyond ${total.toFixed(2)} GBP of media that every cleaning replaces.`,
+    );
+    const more = withPlan({ packing, made: ['seal-gaps'] });
+    expect(changed(more)).toContain(`, ${renewed.toFixed(2)} GBP of it for media that every cleaning`);
   });
 
   it('says that something is bought even where it costs nothing', () => {
     const free = { money: { ...document.money, media: { 'foam-10ppi': '0 GBP/L' } } };
-    const more = { packing: { ...packing, 'basket-3': [{ medium: 'foam-10ppi', depth: '50 mm' }] } };
-    const source = withPlan(more, free);
+    const good = { ...packing, 'basket-1': [] };
+    const more = { packing: { ...good, 'basket-3': [{ medium: 'foam-10ppi', depth: '50 mm' }] } };
+    const source = withPlan(more, { ...free, packing: good });
     expect(changeCost(source)).toMatchObject({ purchases: [{ medium: 'foam-10ppi' }], total: 0 });
     expect(changed(source)).toBe('It can be re-packed for 0.00 GBP of media and parts.');
   });

@@ -2,13 +2,14 @@ import { chambersInWaterOrder, inWaterOrder } from '@fettle/engine/families/wate
 import type { Model } from '@fettle/engine/model/model.ts';
 import type { PartNeed } from '@fettle/engine/planning/alterationKind.ts';
 import { alterationKinds, partsOf } from '@fettle/engine/planning/alterations.ts';
-import { purchasesFor, volumesOf } from '@fettle/engine/planning/candidates.ts';
+import { purchasesFor, renewalsFor, stillGood, volumesOf } from '@fettle/engine/planning/candidates.ts';
 import type { Purchase } from '@fettle/engine/planning/plan.ts';
 import { type ListedAlteration, listed } from '@fettle/job/alterationList.ts';
 import { stateField } from '@fettle/job/packedStates.ts';
 import { permit } from '@fettle/job/toModel/alterations.ts';
 import type { Block } from '../content/document.ts';
 import type { AssessedState, WriteUpSource } from '../source.ts';
+import { cutLength } from './cutLengths.ts';
 import { length } from './quantities.ts';
 import { faultsOf, lastState, paragraph, tense, type Writer } from './writer.ts';
 
@@ -19,28 +20,36 @@ export const madeAlterations = ({ document, after }: WriteUpSource): readonly Li
   return listed(document[field]?.made ?? [], [field, 'made']);
 };
 
-/** What is bought for the change: media beyond those that were in the filter, and parts of the alterations. */
+/** What is bought for the change: media beyond those in the filter that are still good, and parts of the alterations. */
 export interface ChangeCost {
   readonly purchases: readonly Purchase[];
   readonly parts: readonly PartNeed[];
   readonly total: number;
+  /** What of the total cleaning takes in any case: fresh media in place of those that are used up. */
+  readonly renewed: number;
   readonly currency: string;
 }
+
+const sumOf = (purchases: readonly Purchase[]): number =>
+  purchases.reduce((sum, { price }) => sum + price, 0);
+
+/** Media in the filter as found that are used again, m³ by medium. */
+export const goodMedia = ({ found }: WriteUpSource): ReadonlyMap<string, number> =>
+  stillGood(found.model, volumesOf(found.assessment.layout.chambers, found.model.packing));
 
 export const changeCost = (source: WriteUpSource): ChangeCost => {
   const { found, after } = source;
   const { currency } = found.model.money;
-  if (after === undefined) return { purchases: [], parts: [], total: 0, currency };
+  if (after === undefined) return { purchases: [], parts: [], total: 0, renewed: 0, currency };
   const held = volumesOf(found.assessment.layout.chambers, found.model.packing);
   const wanted = volumesOf(after.assessment.layout.chambers, after.model.packing);
-  const purchases = purchasesFor(found.model, wanted, held);
+  const purchases = purchasesFor(found.model, wanted, goodMedia(source));
   const parts = partsOf(found.model, found.assessment.layout, madeAlterations(source).map(permit)).filter(
     ({ count }) => count > 0,
   );
-  const total =
-    purchases.reduce((sum, { price }) => sum + price, 0) +
-    parts.reduce((sum, { count, price }) => sum + count * price, 0);
-  return { purchases, parts, total, currency };
+  const total = sumOf(purchases) + parts.reduce((sum, { count, price }) => sum + count * price, 0);
+  const renewed = sumOf(renewalsFor(found.model, wanted, held));
+  return { purchases, parts, total, renewed, currency };
 };
 
 const packed = ({ model }: AssessedState): string =>
@@ -63,7 +72,7 @@ const bedsText = (writer: Writer, { model, assessment }: AssessedState, chamberI
   return beds
     .map((bed) =>
       writer.say('bed.of-depth', {
-        depth: length(bed.depthM),
+        depth: cutLength(writer, bed.depthM),
         medium: { name: model.media[bed.medium]!.name },
       }),
     )

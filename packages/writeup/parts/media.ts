@@ -1,7 +1,11 @@
 import { chambersInWaterOrder, inWaterOrder } from '@fettle/engine/families/waterOrder.ts';
+import { isUsedUp } from '@fettle/engine/model/medium.ts';
+import { volumesOf } from '@fettle/engine/planning/candidates.ts';
 import type { Block, Column } from '../content/document.ts';
 import { changeCost } from './changes.ts';
-import { length, mass, money, share, volume } from './quantities.ts';
+import { cutLength } from './cutLengths.ts';
+import { partLines } from './partLines.ts';
+import { mass, money, share, volume } from './quantities.ts';
 import { heading, lastState, paragraph, type Writer } from './writer.ts';
 
 interface BedRow {
@@ -42,6 +46,9 @@ const priceOf = (writer: Writer, row: BedRow, rows: readonly BedRow[]): string =
   return writer.fact(money((bought.price * row.volumeM3) / all, currency));
 };
 
+/** Where nothing is changed nothing is bought: there is no price to tell. */
+const hasPrices = ({ source }: Writer): boolean => source.after !== undefined;
+
 const columns = (writer: Writer): readonly Column[] => [
   { head: writer.say('column.order'), align: 'right', share: 0.4 },
   { head: writer.say('column.medium'), align: 'left', share: 1.6 },
@@ -50,7 +57,7 @@ const columns = (writer: Writer): readonly Column[] => [
   { head: writer.say('column.volume'), align: 'right', share: 1.5 },
   { head: writer.say('column.mass'), align: 'right', share: 1.3 },
   { head: writer.say('column.fill'), align: 'right', share: 0.8 },
-  { head: writer.say('column.price'), align: 'right' },
+  ...(hasPrices(writer) ? [{ head: writer.say('column.price'), align: 'right' } as const] : []),
 ];
 
 const rowCells = (writer: Writer, rows: readonly BedRow[]): readonly (readonly string[])[] => {
@@ -62,11 +69,11 @@ const rowCells = (writer: Writer, rows: readonly BedRow[]): readonly (readonly s
       stage: { name: model.media[row.medium]!.stage },
     }),
     writer.name(row.chamber),
-    writer.fact(length(row.depthM)),
+    cutLength(writer, row.depthM),
     writer.fact(volume(row.volumeM3, 3)),
     writer.fact(mass(row.massKg)),
     writer.fact(share(row.fill)),
-    priceOf(writer, row, rows),
+    ...(hasPrices(writer) ? [priceOf(writer, row, rows)] : []),
   ]);
 };
 
@@ -81,7 +88,41 @@ const footCells = (writer: Writer, rows: readonly BedRow[]): readonly string[] =
     ),
   );
   const masses = writer.fact(mass(sum(({ massKg }) => massKg)));
-  return ['', writer.say('media.total'), '', '', volumes, masses, '', writer.fact(money(bought, currency))];
+  const price = hasPrices(writer) ? [writer.fact(money(bought, currency))] : [];
+  return ['', writer.say('media.total'), '', '', volumes, masses, '', ...price];
+};
+
+/** Parts that the change needs, and what they come to with the media. */
+const partsTable = (writer: Writer): readonly Block[] => {
+  const { total, currency } = changeCost(writer.source);
+  const lines = partLines(writer);
+  if (lines.length === 0) return [];
+  return [
+    {
+      kind: 'table',
+      id: 'parts-table',
+      caption: writer.say('table.parts'),
+      columns: [
+        { head: writer.say('column.part'), align: 'left', share: 3 },
+        { head: writer.say('column.count'), align: 'right' },
+        { head: writer.say('column.price'), align: 'right' },
+      ],
+      rows: lines.map(({ name, amount, price }) => [name, amount, writer.fact(money(price, currency))]),
+      foot: [writer.say('media.total-with-parts'), '', writer.fact(money(total, currency))],
+    },
+  ];
+};
+
+/** Media that are used up and were in the filter: fresh ones take their place. */
+const renewedSentence = (writer: Writer, rows: readonly BedRow[]): string => {
+  const { found, after } = writer.source;
+  if (after === undefined) return '';
+  const held = volumesOf(found.assessment.layout.chambers, found.model.packing);
+  const renewed = [...new Set(rows.map(({ medium }) => medium))].filter(
+    (medium) => held.has(medium) && isUsedUp(after.model.media[medium]!),
+  );
+  const names = renewed.map((medium) => ({ name: after.model.media[medium]!.name }));
+  return names.length === 0 ? '' : writer.say('media.renewed', { media: { all: names } });
 };
 
 /** The media in the order in which the water meets them. */
@@ -99,6 +140,7 @@ export const mediaPart = (writer: Writer): readonly Block[] => {
       rows: rowCells(writer, rows),
       foot: footCells(writer, rows),
     },
-    ...paragraph('media-notes', [writer.say('media.dry-mass')], 'soft'),
+    ...paragraph('media-notes', [writer.say('media.dry-mass'), renewedSentence(writer, rows)], 'soft'),
+    ...partsTable(writer),
   ];
 };

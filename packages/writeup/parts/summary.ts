@@ -45,9 +45,16 @@ const foundSentence = (writer: Writer): string => {
 const changedSentence = (writer: Writer): string => {
   const { source } = writer;
   if (source.after === undefined) return writer.say('summary.changed.nothing');
-  const { purchases, parts, total, currency } = changeCost(source);
-  const how = purchases.length + parts.length > 0 ? 'bought' : isUnchanged(source) ? 'same' : 'free';
-  return writer.say(`summary.changed.${tense(source)}.${how}`, { cost: money(total, currency) });
+  const { purchases, parts, total, renewed, currency } = changeCost(source);
+  const costs = { cost: money(total, currency), renewed: money(renewed, currency) };
+  return writer.say(`summary.changed.${tense(source)}.${changedHow()}`, costs);
+
+  function changedHow(): string {
+    if (isUnchanged(source)) return 'same';
+    if (purchases.length + parts.length === 0) return 'free';
+    if (renewed === 0) return 'bought';
+    return total - renewed < 0.005 && parts.length === 0 ? 'renewed' : 'bought-and-renewed';
+  }
 };
 
 const timedFact = ({ flowM3PerS, doubtM3PerS }: TimedFlow): Fact => flow(flowM3PerS, doubtM3PerS);

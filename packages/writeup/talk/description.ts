@@ -1,15 +1,15 @@
 import { carriesConditions } from '../parts/carries.ts';
 import { changeCost } from '../parts/changes.ts';
-import { length, money, volume } from '../parts/quantities.ts';
+import { partLines } from '../parts/partLines.ts';
+import { money, volume } from '../parts/quantities.ts';
 import { filterName, summarySentences } from '../parts/summary.ts';
 import { lastState, type Writer } from '../parts/writer.ts';
 import { chaptersOf } from './chapters.ts';
 import { clockText } from './speaking.ts';
 
-const partLines = (writer: Writer): readonly string[] => {
-  const { purchases, parts, currency } = changeCost(writer.source);
+const boughtLines = (writer: Writer): readonly string[] => {
+  const { purchases, currency } = changeCost(writer.source);
   const { model } = lastState(writer.source);
-  const { filter } = model;
   return [
     ...purchases.map(({ medium, volumeM3, price }) =>
       writer.say('description.medium', {
@@ -18,12 +18,8 @@ const partLines = (writer: Writer): readonly string[] => {
         price: money(price, currency),
       }),
     ),
-    ...parts.map(({ part, count, price }) =>
-      writer.say('description.part', {
-        count: part === 'hose-per-metre' ? length(count) : count,
-        part: writer.say(`part.${part}`, { bore: length(filter.intake?.boreM ?? filter.outlet?.boreM ?? 0) }),
-        price: money(count * price, currency),
-      }),
+    ...partLines(writer).map(({ name, amount, price }) =>
+      writer.say('description.part', { count: amount, part: name, price: money(price, currency) }),
     ),
   ];
 };
@@ -39,7 +35,7 @@ export const descriptionText = (writer: Writer): string => {
   return [
     filterName(writer),
     summarySentences(writer).join(' '),
-    ...list(writer.say('description.parts'), partLines(writer)),
+    ...list(writer.say('description.parts'), boughtLines(writer)),
     [writer.say('carries.conditions', carriesConditions(writer)), writer.say('doubt.computed')].join(' '),
     [writer.say('limits.one-unit'), writer.say('limits.advice'), writer.say('description.safety')].join(' '),
     // Chapter lists are read by players line by line, so that nothing may stand before a time.

@@ -3,6 +3,7 @@ import { chambersInWaterOrder, inWaterOrder } from '@fettle/engine/families/wate
 import { handlingKind } from '@fettle/engine/planning/handling.ts';
 import { cutList } from '../cuts/cutList.ts';
 import { alterationItems, changeCost, changeSentences } from '../parts/changes.ts';
+import { cutLength } from '../parts/cutLengths.ts';
 import { cureText, findingText } from '../parts/findings.ts';
 import { flows, hasInterval, interval, missed } from '../parts/interval.ts';
 import { timedTests } from '../parts/measured.ts';
@@ -60,7 +61,7 @@ const packingFacts = (writer: Writer): readonly string[] => {
     const beds = inWaterOrder(chamber, model.packing[chamber.id] ?? []);
     const media = beds.map((bed) =>
       writer.say('bed.of-depth', {
-        depth: { value: bed.depthM, dimension: 'length', digits: 2 },
+        depth: cutLength(writer, bed.depthM),
         medium: { name: model.media[bed.medium]!.name },
       }),
     );

@@ -1,6 +1,8 @@
 /** What to do to carry a plan out, as the plans' lists have it. */
 export const planStepSentences: Readonly<Record<string, string>> = {
   'plan-step.get': 'Get {volume} of {medium}; rinse it.',
+  'plan-step.renew':
+    'Have {volume} of fresh {medium} at hand, which cleaning takes in any case: what is in the filter of it is used up.',
   'plan-step.unplug':
     'Unplug every device in the tank before hands go into the water; never by the switch alone.',
   'plan-step.plug-in':

@@ -3,11 +3,13 @@ import { placedBeds } from '@fettle/drawing/placedBeds.ts';
 import { sectionDrawing } from '@fettle/drawing/sectionDrawing.ts';
 import type { Theme } from '@fettle/drawing/tokens.ts';
 import type { Chamber } from '@fettle/engine/families/layout.ts';
+import { isUsedUp } from '@fettle/engine/model/medium.ts';
 import { volumesOf } from '@fettle/engine/planning/candidates.ts';
 import type { Block } from '../../content/document.ts';
 import { cautionBlocks } from '../cautions.ts';
-import { changeCost } from '../changes.ts';
-import { length, mass, volume } from '../quantities.ts';
+import { changeCost, goodMedia } from '../changes.ts';
+import { cutLength } from '../cutLengths.ts';
+import { mass, volume } from '../quantities.ts';
 import { lastState, tense, type Writer } from '../writer.ts';
 import { inHandOrder, isUpright } from './handOrder.ts';
 import type { Stage } from './stage.ts';
@@ -31,7 +33,7 @@ const layersOf = (writer: Writer, chamber: Chamber): readonly string[] => {
     const isPoured = medium.form !== 'foam' && medium.form !== 'fibre';
     return writer.say(isPoured ? 'layer.poured' : 'layer.cut', {
       tag: placed.find((one) => one.bed === bed)?.tag ?? '',
-      depth: length(bed.depthM, 2),
+      depth: cutLength(writer, bed.depthM),
       medium: { name: medium.name },
       ...(isPoured
         ? { volume: volume(volumeM3), mass: mass(volumeM3 * medium.bulkDensityKgPerM3.value) }
@@ -66,16 +68,15 @@ const drawingBlock = (writer: Writer, name: 'build-section' | 'build-row'): Bloc
   };
 };
 
-/** Whether media are bought, or some of what was in it comes out: bacteria go with it. */
+/** Whether media are bought, or some of what was good comes out: bacteria go with it. On what is used up none ripen. */
 const replacesMedia = ({ source }: Writer): boolean => {
-  const { found, after } = source;
+  const { after } = source;
   if (after === undefined) return false;
-  const held = volumesOf(found.assessment.layout.chambers, found.model.packing);
   const wanted = volumesOf(after.assessment.layout.chambers, after.model.packing);
-  const comesOut = [...held].some(
+  const comesOut = [...goodMedia(source)].some(
     ([medium, volumeM3]) => (wanted.get(medium) ?? 0) < volumeM3 - NEGLIGIBLE_M3,
   );
-  return comesOut || changeCost(source).purchases.length > 0;
+  return comesOut || changeCost(source).purchases.some(({ medium }) => !isUsedUp(after.model.media[medium]!));
 };
 
 /** Chambers one after another, with the packed filter and a small picture of each step. */

@@ -2,9 +2,10 @@ import { SOLD_BY_M3, volumesOf } from '@fettle/engine/planning/candidates.ts';
 import type { JobDocument } from '@fettle/job/schema/job.ts';
 import type { Block } from '../../content/document.ts';
 import { cutList } from '../../cuts/cutList.ts';
-import { changeCost } from '../changes.ts';
-import { length, money, volume } from '../quantities.ts';
-import { heading, lastState, paragraph, type Writer } from '../writer.ts';
+import { changeCost, goodMedia } from '../changes.ts';
+import { partLines } from '../partLines.ts';
+import { money, volume } from '../quantities.ts';
+import { heading, paragraph, type Writer } from '../writer.ts';
 
 /** Whether a job states the price of a medium itself. */
 const statesMedium = ({ money: own, shelf, media }: JobDocument, id: string): boolean =>
@@ -18,9 +19,9 @@ const priceText = (writer: Writer, price: number, isStated: boolean): string => 
 };
 
 const mediaRows = (writer: Writer): readonly (readonly string[])[] => {
-  const { found, after, document } = writer.source;
+  const { after, document } = writer.source;
   if (after === undefined) return [];
-  const held = volumesOf(found.assessment.layout.chambers, found.model.packing);
+  const held = goodMedia(writer.source);
   const wanted = volumesOf(after.assessment.layout.chambers, after.model.packing);
   return changeCost(writer.source).purchases.map(({ medium, volumeM3, price }) => [
     writer.name(after.model.media[medium]!.name),
@@ -30,25 +31,22 @@ const mediaRows = (writer: Writer): readonly (readonly string[])[] => {
   ]);
 };
 
-/** A part by its name, and how much of it: hoses by length, all else by the piece. */
 const partRows = (writer: Writer): readonly (readonly string[])[] =>
-  changeCost(writer.source).parts.map(({ part, count, price }) => {
-    const { filter } = lastState(writer.source).model;
-    const bore = filter.intake?.boreM ?? filter.outlet?.boreM ?? 0;
-    const name = writer.say(`part.${part}`, { bore: length(bore) });
-    const amount = part === 'hose-per-metre' ? writer.fact(length(count)) : writer.fact(count);
-    const isStated = writer.source.document.money?.parts?.[part] !== undefined;
-    return [name, amount, amount, priceText(writer, count * price, isStated)];
-  });
+  partLines(writer).map(({ name, amount, price, isStated }) => [
+    name,
+    amount,
+    amount,
+    priceText(writer, price, isStated),
+  ]);
 
 /**
  * Of each medium that is bought and cut, what its pieces come to as they are cut: amounts are counted by volume, and a
  * piece that was in the filter may be too small or of another shape for what is cut now.
  */
 const cutSentences = (writer: Writer): readonly string[] => {
-  const { found, after } = writer.source;
+  const { after } = writer.source;
   const pads = cutList(writer.source).flatMap((cut) => (cut.kind === 'pad' ? [cut] : []));
-  const held = volumesOf(found.assessment.layout.chambers, found.model.packing);
+  const held = goodMedia(writer.source);
   return changeCost(writer.source).purchases.flatMap(({ medium }) => {
     const pieces = pads.filter((pad) => pad.medium.id === medium);
     if (pieces.length === 0 || after === undefined) return [];

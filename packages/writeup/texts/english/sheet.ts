@@ -23,9 +23,17 @@ export const sheetSentences: Readonly<Record<string, string>> = {
   'summary.changed.nothing': 'Nothing has been changed so far.',
   'summary.changed.planned.free': 'It can be re-packed with what is in it, for no money.',
   'summary.changed.planned.bought': 'It can be re-packed for {cost} of media and parts.',
+  'summary.changed.planned.renewed':
+    'It can be re-packed for no money beyond {renewed} of media that every cleaning replaces.',
+  'summary.changed.planned.bought-and-renewed':
+    'It can be re-packed for {cost} of media and parts, {renewed} of it for media that every cleaning replaces.',
   'summary.changed.planned.same': 'It is to be packed as it was.',
   'summary.changed.left.free': 'It was re-packed with what was in it, for no money.',
   'summary.changed.left.bought': 'It was re-packed for {cost} of media and parts.',
+  'summary.changed.left.renewed':
+    'It was re-packed for no money beyond {renewed} of media that every cleaning replaces.',
+  'summary.changed.left.bought-and-renewed':
+    'It was re-packed for {cost} of media and parts, {renewed} of it for media that every cleaning replaces.',
   'summary.changed.left.same': 'It was packed again as it was.',
   'summary.now.found':
     'As it is, and clean, {flow} should flow; {day} after a cleaning it carries {feed} of dry feed, which is a tank of {heavy} with a heavy stock to {light} with a light one.',
@@ -93,9 +101,9 @@ export const sheetSentences: Readonly<Record<string, string>> = {
   'heading.changes.planned': 'What is to be changed',
   'heading.changes.left': 'What was changed',
   'changes.why.planned':
-    'Faults as it was packed: {found}; as planned: {after}. What is in the filter is used again before anything is bought.',
+    'Faults as it was packed: {found}; as planned: {after}. What is in the filter is used again before anything is bought, but not what is used up.',
   'changes.why.left':
-    'Faults as it was packed: {found}; as left: {after}. What was in the filter is reckoned as used again; only what was short was bought.',
+    'Faults as it was packed: {found}; as left: {after}. What was in the filter is reckoned as used again, but for what was used up; what was short was bought.',
   'changes.added.planned': 'To be put in: {media}.',
   'changes.added.left': 'Put in: {media}.',
   'changes.removed.planned': 'To be taken out: {media}.',
@@ -114,6 +122,9 @@ export const sheetSentences: Readonly<Record<string, string>> = {
   'table.media': 'Media in the order in which the water meets them',
   'medium.with-stage': '{medium}, {stage}',
   'price.there': 'was there',
+  'table.parts': 'Parts',
+  'media.total-with-parts': 'media and parts together',
+  'media.renewed': 'Media that are used up, {media}, are counted as fresh: every cleaning replaces them.',
   'media.total': 'together',
   'media.dry-mass': 'Volumes are of the bed with its pores; masses are dry.',
 };

@@ -115,6 +115,8 @@ export const drawingSentences: Readonly<Record<string, string>> = {
 
 export const planStepSentences: Readonly<Record<string, string>> = {
   'plan-step.get': '{volume} {medium} besorgen und ausspülen.',
+  'plan-step.renew':
+    '{volume} {medium} frisch bereitlegen, was die Reinigung ohnehin braucht: Was davon im Filter ist, ist verbraucht.',
   'plan-step.unplug':
     'Vor jedem Griff ins Wasser alle Geräte im Becken ausstecken; nie nur am Schalter abschalten.',
   'plan-step.plug-in':

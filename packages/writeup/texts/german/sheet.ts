@@ -23,9 +23,17 @@ export const sheetSentences: Readonly<Record<string, string>> = {
   'summary.changed.nothing': 'Verändert wurde bisher nichts.',
   'summary.changed.planned.free': 'Mit dem, was darin ist, lässt er sich ohne Materialkosten neu bestücken.',
   'summary.changed.planned.bought': 'Für {cost} an Medien und Teilen lässt er sich neu bestücken.',
+  'summary.changed.planned.renewed':
+    'Er lässt sich neu bestücken, ohne mehr Material als {renewed} an Medien, die jede Reinigung ersetzt.',
+  'summary.changed.planned.bought-and-renewed':
+    'Für {cost} an Medien und Teilen lässt er sich neu bestücken, davon {renewed} für Medien, die jede Reinigung ersetzt.',
   'summary.changed.planned.same': 'Er soll bestückt werden, wie er war.',
   'summary.changed.left.free': 'Mit dem, was darin war, wurde er ohne Materialkosten neu bestückt.',
   'summary.changed.left.bought': 'Für {cost} an Medien und Teilen wurde er neu bestückt.',
+  'summary.changed.left.renewed':
+    'Er wurde neu bestückt, ohne mehr Material als {renewed} an Medien, die jede Reinigung ersetzt.',
+  'summary.changed.left.bought-and-renewed':
+    'Für {cost} an Medien und Teilen wurde er neu bestückt, davon {renewed} für Medien, die jede Reinigung ersetzt.',
   'summary.changed.left.same': 'Er wurde wieder bestückt, wie er war.',
   'summary.now.found':
     'So wie er ist, sollten sauber {flow} fließen; {day} nach einer Reinigung bewältigt er {feed} Trockenfutter, das entspricht einem Becken von {heavy} bei schwerem bis {light} bei leichtem Besatz.',
@@ -95,9 +103,9 @@ export const sheetSentences: Readonly<Record<string, string>> = {
   'heading.changes.planned': 'Was geändert werden soll',
   'heading.changes.left': 'Was geändert wurde',
   'changes.why.planned':
-    'Mängel der alten Bestückung: {found}; wie geplant: {after}. Was im Filter ist, wird wieder verwendet, bevor etwas gekauft wird.',
+    'Mängel der alten Bestückung: {found}; wie geplant: {after}. Was im Filter ist, wird wieder verwendet, bevor etwas gekauft wird, außer dem Verbrauchten.',
   'changes.why.left':
-    'Mängel der alten Bestückung: {found}; wie übergeben: {after}. Was im Filter war, gilt als wieder verwendet; gekauft wurde nur, was fehlte.',
+    'Mängel der alten Bestückung: {found}; wie übergeben: {after}. Was im Filter war, gilt als wieder verwendet, außer dem Verbrauchten; gekauft wurde, was fehlte.',
   'changes.added.planned': 'Hinein kommen: {media}.',
   'changes.added.left': 'Hinein kamen: {media}.',
   'changes.removed.planned': 'Heraus kommen: {media}.',
@@ -116,6 +124,9 @@ export const sheetSentences: Readonly<Record<string, string>> = {
   'table.media': 'Medien in der Folge, in der das Wasser sie trifft',
   'medium.with-stage': '{medium}, {stage}',
   'price.there': 'war da',
+  'table.parts': 'Teile',
+  'media.total-with-parts': 'Medien und Teile zusammen',
+  'media.renewed': 'Verbrauchte Medien ({media}) gelten als frisch: Jede Reinigung ersetzt sie.',
   'media.total': 'zusammen',
   'media.dry-mass': 'Volumen sind Schüttvolumen mit den Poren; Massen sind trocken.',
 };
