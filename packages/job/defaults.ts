@@ -45,6 +45,15 @@ export const defaults = {
     'drawn plastic tube is about 1.5 µm rough (Moody 1944, from memory); films make it rougher',
   ),
   extraLoss: stated('0', 'count', 'taken without coils and kinks'),
+  coil: stated('30 ×/÷ 1.5 cm', 'length', 'hoses that are too long are coiled to about 30 cm, from memory'),
+  hump: stated('12 ×/÷ 2 cm', 'length', 'hoses rise about a hand over the edge of the tank, from memory'),
+  lidDepth: stated(
+    '0.8 ×/÷ 1.4 m',
+    'length',
+    'a cabinet puts the lid about 80 cm below the water, from memory',
+  ),
+  intakeDepth: stated('30 ×/÷ 1.5 cm', 'length', 'intakes reach most of the way down, from memory'),
+  returnDepth: stated('5 ×/÷ 2 cm', 'length', 'returns end a few centimetres under water, from memory'),
   outletLift: stated('0 m', 'length', 'taken to leave under water'),
   tariff: stated(
     '0.27 ×/÷ 1.3 GBP/kWh',
@@ -77,6 +86,15 @@ export const barbBoreRatio = 0.8;
 
 /** Barbs of one size of hose differ by about a tenth; from memory. */
 export const barbBoreDoubt: Doubt = { kind: 'factor', size: 1.1 };
+
+/** Area of the water's surface, m², of a tank by its volume in m³: usual tanks hold 40 cm of water. */
+export function surfaceFor(volumeM3: number): Default {
+  return {
+    value: volumeM3 / 0.4,
+    doubt: { kind: 'factor', size: 1.4 },
+    because: 'not stated: usual tanks hold about 40 cm of water, from memory',
+  };
+}
 
 const litrePerHour = 1 / 3_600_000;
 

@@ -186,7 +186,7 @@ describe.each(families)('the measurements of a $name', (family) => {
       for (const value of [
         '5 blorks',
         '5 °C',
-        `-5 ${unit}`,
+        `-5e6 ${unit}`,
         `1e9 ${unit}`,
         Number.NaN,
         null,

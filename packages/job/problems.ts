@@ -90,6 +90,7 @@ interface ProblemFacts {
   'bad-currency': { readonly found: string };
   'currency-mismatch': { readonly found: string; readonly currency: string; readonly of: string };
   'curve-not-falling': { readonly detail: string };
+  'curve-not-of-three': { readonly count: number };
   'dates-reversed': { readonly what: string };
   'not-for-this-medium': { readonly medium: string };
   'flow-missing': object;
@@ -189,6 +190,8 @@ export const problemWordings: {
   'currency-mismatch': (path, { found, currency, of }) =>
     `${path} is in ${found}, but ${of} one currency is ${currency}.`,
   'curve-not-falling': (path, { detail }) => `${path} does not fall as the flow rises: ${detail}.`,
+  'curve-not-of-three': (path, { count }) =>
+    `${path} says power, which takes three points, the first without flow (or the shut-off head and two points); there are ${count}.`,
   'dates-reversed': (path, { what }) => `${path} is before ${what}.`,
   'not-for-this-medium': (path, { medium }) => `${path} is a figure that ${medium} does not have.`,
   'state-not-described': (path) => `${path} is missing: the job does not describe its filter so.`,

@@ -12,11 +12,12 @@ import {
 } from '@fettle/workflows/report/lines.ts';
 import { residenceSentences } from '@fettle/workflows/report/residence.ts';
 import { filterTitle, summarySentences } from '@fettle/workflows/report/summary.ts';
-import { bypassSentence } from '@fettle/workflows/report/water.ts';
+import { bypassSentence, loopSentence } from '@fettle/workflows/report/water.ts';
 import type { Output } from '../output.ts';
 import { printBeds } from './beds.ts';
 import { printFindings } from './findings.ts';
 import { heading, wrap } from './layout.ts';
+import { printSite } from './site.ts';
 import { printHeadBudget, printRoutes } from './water.ts';
 
 /** What is said first of a filter: flow, what it carries, when it wants cleaning, its worst fault. */
@@ -46,7 +47,7 @@ export const printAssessment = (job: AssessedJob, output: Output): string => {
         ...[bypassSentence(job), ...residenceSentences(job, print)].map((text) => wrap(text)),
       ].join('\n'),
     ),
-    ...section(output, 'Head', printHeadBudget(assessment, print)),
+    ...section(output, 'Head', `${printHeadBudget(assessment, print)}\n${wrap(loopSentence(job, print))}`),
     ...section(
       output,
       `Beds, on ${printDay(assessment.carries.day.dayS)} after cleaning`,
@@ -55,6 +56,7 @@ export const printAssessment = (job: AssessedJob, output: Output): string => {
     ...section(output, 'Chemical media', lines(chemicalLines(job, print))),
     ...section(output, 'Bench tests', lines(testLines(job, print))),
     ...section(output, 'Claims', lines(claimLines(job))),
+    ...section(output, 'Leaks, water on the floor, current', printSite(job, print)),
     ...section(output, 'Money', wrap(costSentence(job))),
     ...section(output, 'Assumed, with wide doubt', lines(assumedLines(model, print))),
     ...section(output, 'Warnings', lines(warningLines(job))),

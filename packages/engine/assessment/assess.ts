@@ -2,7 +2,7 @@ import { solidsMade } from '../laws/dirt/production.ts';
 import { alkalinityForNitrification, ammoniaFromFeed, oxygenForNitrification } from '../laws/life/feed.ts';
 import type { Model } from '../model/model.ts';
 import { solveNetwork } from '../network/solve.ts';
-import type { Assessment, BedState } from './assessment.ts';
+import type { Assessment, BedState, Warning } from './assessment.ts';
 import { chemicalStates } from './chemical.ts';
 import { cleaningOf } from './cleaning.ts';
 import { compile } from './compile.ts';
@@ -18,6 +18,7 @@ import { type BacteriaShares, bacteriaShares } from './life/bacteria.ts';
 import { type CarriesDetail, carriesIn } from './life/carries.ts';
 import { orderSharesOf } from './life/orderShares.ts';
 import { replacementsOf } from './replacement.ts';
+import { siteOf } from './site/siteOf.ts';
 import { warningsOf } from './warnings.ts';
 
 /** Edition of the models: it changes whenever a figure changes by more than 1e-6. */
@@ -40,9 +41,12 @@ interface Clean {
   readonly routes: Assessment['routes'];
   readonly bypass: Assessment['bypass'];
   readonly wayFlowM3PerS: Record<string, number>;
+  readonly site: Assessment['site'];
+  readonly siteWarnings: readonly Warning[];
 }
 
 const cleanFigures = (compiled: Compiled): Clean => ({
+  ...siteOf(compiled),
   dutyPoint: { flowM3PerS: filterFlow(compiled), headM: pumpHead(compiled) },
   headBudget: headBudgetOf(compiled),
   routes: routesOf(compiled),
@@ -99,6 +103,11 @@ const bedStates = (
   });
 };
 
+const usesOf = (oxidised: { readonly nitrogenKgPerS: number }): Assessment['uses'] => ({
+  alkalinityKgPerS: alkalinityForNitrification(oxidised),
+  oxygenKgPerS: oxygenForNitrification(oxidised),
+});
+
 /**
  * Evaluates a compiled job: duty point, routes, dirt, life and money.
  * @returns everything computed, in SI units; ranges are absent until doubt is computed
@@ -108,7 +117,7 @@ export const evaluate = (compiled: Compiled, options: AssessOptions = {}): Asses
   const { tank } = compiled.model;
   solveAt(compiled, cleanState(compiled));
   solveNetwork(compiled.network);
-  const clean = cleanFigures(compiled);
+  const { siteWarnings, ...clean } = cleanFigures(compiled);
   const made = solidsMade(tank);
   const solids = cleanSolids(compiled, made);
   const marched = march(compiled, made, dayS);
@@ -126,7 +135,6 @@ export const evaluate = (compiled: Compiled, options: AssessOptions = {}): Asses
     dirt: marched.atDay,
     feedKgPerS: day.carries.feedKgPerS,
   });
-  const oxidised = { nitrogenKgPerS: day.carries.oxidisedKgNPerS };
   return {
     edition: MODEL_EDITION,
     layout: compiled.layout,
@@ -138,13 +146,13 @@ export const evaluate = (compiled: Compiled, options: AssessOptions = {}): Asses
     chemical,
     replaced,
     cost: costOf(compiled, replaced),
-    uses: {
-      alkalinityKgPerS: alkalinityForNitrification(oxidised),
-      oxygenKgPerS: oxygenForNitrification(oxidised),
-    },
+    uses: usesOf({ nitrogenKgPerS: day.carries.oxidisedKgNPerS }),
     solids,
     orderShares,
-    warnings: warningsOf(compiled, { cleanFlowM3PerS: clean.dutyPoint.flowM3PerS, beds }),
+    warnings: [
+      ...warningsOf(compiled, { cleanFlowM3PerS: clean.dutyPoint.flowM3PerS, beds }),
+      ...siteWarnings,
+    ],
   };
 };
 

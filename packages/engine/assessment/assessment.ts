@@ -1,6 +1,7 @@
 import type { Layout } from '../families/layout.ts';
 import type { Stage, Substance } from '../model/medium.ts';
 import type { Said } from '../wording/said.ts';
+import type { Site } from './site/site.ts';
 
 /** Where a part of the pump's head goes. */
 export interface HeadShare {
@@ -168,6 +169,8 @@ export interface Assessment {
   readonly uses: { readonly alkalinityKgPerS: number; readonly oxygenKgPerS: number };
   /** Why the order of the beds matters here, on the day of the comparison. */
   readonly orderShares: OrderShares;
+  /** Leak side, water on the floor, current in the tank; with clean media. */
+  readonly site: Site;
   readonly warnings: readonly Warning[];
 }
 

@@ -3,6 +3,7 @@ import {
   bedResistanceCarmanHollowRange,
   bedResistanceEisfeldSchnitzlein2001Range,
 } from '../laws/hydraulics/beds.ts';
+import { affinityRange } from '../laws/hydraulics/pump.ts';
 import { pHFactorRange, temperatureFactorRange } from '../laws/life/nitrification.ts';
 import { engineEnglish } from '../wording/english/english.ts';
 import { quantity } from '../wording/facts.ts';
@@ -14,7 +15,8 @@ import type { Compiled } from './compiled.ts';
 const FEWEST_PIECES_ACROSS = 10;
 const LEAST_AFFINITY_SPEED = 1 / 3;
 
-const warning = (code: string, place: string, facts: Readonly<Record<string, Fact>> = {}): Warning => {
+/** A warning with its English words. */
+export const warning = (code: string, place: string, facts: Readonly<Record<string, Fact>> = {}): Warning => {
   const saying = said(`warning.${code}`, facts);
   return { code, place, said: saying, says: word(saying, { language: engineEnglish, units: 'metric' }) };
 };
@@ -82,10 +84,13 @@ const deepDirt = (compiled: Compiled, beds: readonly BedState[]): Warning[] =>
     return [warning('dirt-outside-law', bed.id, { medium: { name: bed.medium.name } })];
   });
 
-const slowPump = (compiled: Compiled): Warning[] => {
-  const { pump } = compiled.model.filter;
-  if (pump.speedRatio >= LEAST_AFFINITY_SPEED) return [];
-  return [warning('pump-speed-outside-affinity', 'pump')];
+/** Affinity is a poor guide at low speeds, and where a dimmed pump gives little of what it is rated for. */
+const dimmedPump = (compiled: Compiled, cleanFlowM3PerS: number): Warning[] => {
+  const { speedRatio, ratedFlowM3PerS } = compiled.model.filter.pump;
+  if (speedRatio < LEAST_AFFINITY_SPEED) return [warning('pump-speed-outside-affinity', 'pump')];
+  const share = cleanFlowM3PerS / (speedRatio * ratedFlowM3PerS);
+  if (speedRatio === 1 || share >= affinityRange.flowShare.least) return [];
+  return [warning('pump-flow-outside-affinity', 'pump', { share: { share } })];
 };
 
 const beyondCurve = (compiled: Compiled, cleanFlowM3PerS: number): Warning[] => {
@@ -110,6 +115,6 @@ export const warningsOf = (
   ...thinAcross(compiled),
   ...bedLaws(compiled, state.cleanFlowM3PerS),
   ...deepDirt(compiled, state.beds),
-  ...slowPump(compiled),
+  ...dimmedPump(compiled, state.cleanFlowM3PerS),
   ...beyondCurve(compiled, state.cleanFlowM3PerS),
 ];

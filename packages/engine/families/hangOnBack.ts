@@ -59,9 +59,9 @@ const measurements = [
       doubtFactor: 2,
       because: 'boxes are hung with the outlet about a centimetre above the water; from memory',
     },
-    least: 0,
+    least: -0.05,
     most: 0.3,
-    how: "Measure from the tank's water surface up to the edge that the water falls over.",
+    how: "Measure from the tank's water surface up to the edge that the water falls over; below 0 where the tank stands above the edge.",
   },
   {
     key: 'overflowCrestHeight',

@@ -8,7 +8,8 @@ import { checkChamber } from './names.ts';
 /** Pump, hoses and gaps against the family. */
 export function checkFilter(draft: Draft, context: Context): readonly Problem[] {
   return [
-    ...checkPump(draft),
+    ...checkPump(draft.filter?.pump, 'pump'),
+    ...checkPump(draft.filter?.secondPump, 'secondPump'),
     ...checkHose(draft, context, 'intake'),
     ...checkHose(draft, context, 'outlet'),
     ...Object.keys(draft.filter?.gaps ?? {}).flatMap((id) =>
@@ -17,23 +18,29 @@ export function checkFilter(draft: Draft, context: Context): readonly Problem[] 
   ];
 }
 
-function checkPump(draft: Draft): readonly Problem[] {
-  const pump = draft.filter?.pump;
+type DraftFilter = NonNullable<Draft['filter']>;
+type DraftPump = NonNullable<DraftFilter['pump']>;
+
+/** A pump by the place where it stands in the document. */
+function checkPump(pump: DraftPump | undefined, at: 'pump' | 'secondPump'): readonly Problem[] {
   if (pump === undefined) return [];
+  const path = ['filter', at];
   // A field that was refused still stands in the draft, empty: it is wrong, not missing.
   if (!('ratedFlow' in pump) && !('curve' in pump)) {
-    const allowed = 'filter.pump.ratedFlow such as 900 L/h, or filter.pump.curve';
-    return [problem('flow-missing', ['filter', 'pump', 'ratedFlow'], { facts: {}, allowed })];
+    const allowed = `filter.${at}.ratedFlow such as 900 L/h, or filter.${at}.curve`;
+    return [problem('flow-missing', [...path, 'ratedFlow'], { facts: {}, allowed })];
   }
-  return pump.curve === undefined
-    ? []
-    : [...checkCurve(pump.curve), ...checkShutoff(pump.curve, pump.shutoffHead)];
+  if (pump.curve === undefined) return checkForm(pump, path);
+  return [
+    ...checkCurve(pump.curve, [...path, 'curve']),
+    ...checkShutoff(pump.curve, pump.shutoffHead, path),
+    ...checkForm(pump, path),
+  ];
 }
 
-type Curve = NonNullable<NonNullable<NonNullable<Draft['filter']>['pump']>['curve']>;
+type Curve = NonNullable<DraftPump['curve']>;
 
-function checkCurve(curve: Curve): readonly Problem[] {
-  const path = ['filter', 'pump', 'curve'];
+function checkCurve(curve: Curve, path: readonly string[]): readonly Problem[] {
   if (curve.length < 2) return [problem('list-too-short', path, { facts: { least: 2 } })];
   const points = curve.map((point) => ({
     flow: readField(curvePointSchema.shape.flow, point?.flow),
@@ -52,13 +59,28 @@ function checkCurve(curve: Curve): readonly Problem[] {
 }
 
 /** A shut-off head that leads the curve must stand above its first point. */
-function checkShutoff(curve: Curve, written: WrittenQuantity | undefined): readonly Problem[] {
+function checkShutoff(
+  curve: Curve,
+  written: WrittenQuantity | undefined,
+  path: readonly string[],
+): readonly Problem[] {
   const shutoff = readField(pumpSchema.shape.shutoffHead, written);
   const flow = readField(curvePointSchema.shape.flow, curve[0]?.flow);
   const head = readField(curvePointSchema.shape.head, curve[0]?.head);
   if (!shutoff.ok || !flow.ok || !head.ok || flow.value === 0 || shutoff.value > head.value) return [];
   const detail = `${shutoff.written} without flow, and then ${flow.written} at ${head.written}`;
-  return [problem('curve-not-falling', ['filter', 'pump', 'shutoffHead'], { facts: { detail } })];
+  return [problem('curve-not-falling', [...path, 'shutoffHead'], { facts: { detail } })];
+}
+
+/** A power form goes through three points, of which the first, or the stated shut-off head, has no flow. */
+function checkForm(pump: DraftPump, path: readonly string[]): readonly Problem[] {
+  if (pump.curveForm !== 'power') return [];
+  const curve = pump.curve ?? [];
+  const first = readField(curvePointSchema.shape.flow, curve[0]?.flow);
+  const startsAtRest = !first.ok || first.value === 0;
+  const leads = !startsAtRest && 'shutoffHead' in pump;
+  if (curve.length + (leads ? 1 : 0) === 3 && (startsAtRest || leads)) return [];
+  return [problem('curve-not-of-three', [...path, 'curveForm'], { facts: { count: curve.length } })];
 }
 
 function checkHose(draft: Draft, { family }: Context, side: 'intake' | 'outlet'): readonly Problem[] {

@@ -1,7 +1,8 @@
 import { fittings } from '@fettle/engine/catalogue/fittings.ts';
 import { families } from '@fettle/engine/families/families.ts';
 import * as z from 'zod';
-import { byShortName, list, oneOf, quantity, text, type WrittenQuantity } from './fields.ts';
+import { byShortName, list, oneOf, quantity, text, trueOrFalse, type WrittenQuantity } from './fields.ts';
+import { placingSchema } from './placing.ts';
 
 const flow = (says: string, example: string) =>
   quantity({ dimension: 'flow', says, example, least: '0 L/h', most: '200 m3/h' });
@@ -16,8 +17,7 @@ export const curvePointSchema = z.strictObject({
   head: head('head at this flow', '0.9 m'),
 });
 
-/** The pump. */
-export const pumpSchema = z.strictObject({
+const pumpFields = {
   ratedFlow: quantity({
     dimension: 'flow',
     says: "the maker's rated flow, which is the flow of the bare pump at no head",
@@ -50,6 +50,33 @@ export const pumpSchema = z.strictObject({
     least: '10 %',
     most: '100 %',
   }).optional(),
+  curveForm: oneOf(['through-points', 'power'], {
+    says: 'how the curve is drawn: through all its points, or as a power of the flow through three, the first without flow',
+    example: 'through-points',
+  }).optional(),
+};
+
+/** The pump. */
+export const pumpSchema = z.strictObject(pumpFields);
+
+const crackingHead = quantity({
+  dimension: 'length',
+  says: 'head that its check valve asks for before it opens; 0.35 m is half a pound per square inch',
+  example: '0.2 m',
+  least: '0 m',
+  most: '5 m',
+}).optional();
+
+/** A second pump on the same water. */
+export const secondPumpSchema = z.strictObject({
+  ...pumpFields,
+  place: oneOf(['behind', 'beside'], {
+    says: 'where it stands: behind the first in the same hose, or beside it between the same two places',
+  }),
+  running: trueOrFalse({
+    says: 'whether it runs; one that stands still takes head, or lets water back',
+  }).optional(),
+  checkValve: crackingHead,
 });
 
 const hoseFields = {
@@ -80,20 +107,72 @@ const hoseFields = {
     least: '0',
     most: '200',
   }).optional(),
+  film: quantity({
+    dimension: 'length',
+    says: 'thickness of the film on its wall, which takes bore and makes it rough',
+    example: '0.3 mm',
+    least: '0 mm',
+    most: '20 mm',
+  }).optional(),
+  turns: quantity({
+    dimension: 'count',
+    says: 'how many turns of it lie in a coil',
+    example: '1.5',
+    least: '0',
+    most: '100',
+  }).optional(),
+  coil: quantity({
+    dimension: 'length',
+    says: 'diameter of the coil at the middle of the hose',
+    example: '30 cm',
+    least: '3 cm',
+    most: '5 m',
+  }).optional(),
+  kink: quantity({
+    dimension: 'fraction',
+    says: 'share of its bore that its worst kink leaves open',
+    example: '60 %',
+    least: '5 %',
+    most: '100 %',
+  }).optional(),
+  tap: quantity({
+    dimension: 'fraction',
+    says: 'how far its tap is open, by the turn of the handle',
+    example: '100 %',
+    least: '10 %',
+    most: '100 %',
+  }).optional(),
+  checkValve: crackingHead,
+  slope: quantity({
+    dimension: 'fraction',
+    says: 'fall over length of its flattest stretch that leads down, where it does not hang straight down',
+    example: '20 %',
+    least: '0 %',
+    most: '100 %',
+  }).optional(),
 };
 
 /** The hose from the tank to the filter. */
 export const intakeSchema = z.strictObject(hoseFields);
 
+const lift = quantity({
+  dimension: 'length',
+  says: "height of a free outlet above the tank's surface; 0 where it is under water",
+  example: '0 cm',
+  least: '0 cm',
+  most: '5 m',
+}).optional();
+
+/** One of several outlets. */
+export const branchSchema = z.strictObject({ ...hoseFields, lift });
+
 /** The hose from the filter back to the tank. */
 export const outletSchema = z.strictObject({
   ...hoseFields,
-  lift: quantity({
-    dimension: 'length',
-    says: "height of a free outlet above the tank's surface; 0 where it is under water",
-    example: '0 cm',
-    least: '0 cm',
-    most: '5 m',
+  lift,
+  branches: list(branchSchema, {
+    says: 'outlets that this hose parts into at its end, which is then no outlet of its own',
+    most: 8,
   }).optional(),
 });
 
@@ -120,7 +199,9 @@ export const filterSchema = z.strictObject({
     )
     .optional(),
   pump: pumpSchema,
+  secondPump: secondPumpSchema.optional(),
   hoses: z.strictObject({ intake: intakeSchema.optional(), outlet: outletSchema.optional() }).optional(),
+  placing: placingSchema.optional(),
   gaps: byShortName(gapField, { says: 'gaps past single chambers, by chamber' }).optional(),
   price: quantity({
     dimension: 'money',

@@ -30,6 +30,20 @@ export const tankSchema = z.strictObject({
     above: '0 L',
     most: '100 m3',
   }),
+  surface: quantity({
+    dimension: 'area',
+    says: "area of the water's surface: length times width",
+    example: '0.4 m2',
+    above: '0 m2',
+    most: '200 m2',
+  }).optional(),
+  current: quantity({
+    dimension: 'velocity',
+    says: 'current that the weakest swimmers in it stand for long',
+    example: '10 cm/s',
+    above: '0 cm/s',
+    most: '5 m/s',
+  }).optional(),
   temperature: quantity({
     dimension: 'temperature',
     says: 'water temperature',

@@ -1,14 +1,16 @@
 import type { Family, Layout } from '@fettle/engine/families/layout.ts';
-import type { Filter, HoseRun, Measurements, Pump } from '@fettle/engine/model/model.ts';
+import type { Filter, Measurements } from '@fettle/engine/model/model.ts';
 import { printQuantity } from '@fettle/engine/quantities/printQuantity.ts';
 import type { Quantity } from '@fettle/engine/quantities/readQuantity.ts';
 import type { Context } from '../context.ts';
-import { assumedFittings, barbBoreFor, boreFor, type Default, defaults, hoseLengths } from '../defaults.ts';
+import { type Default, defaults } from '../defaults.ts';
 import { type Note, note } from '../notes.ts';
 import { acceptedQuantity } from '../schema/fields.ts';
-import { filterSchema, gapField, intakeSchema, outletSchema } from '../schema/filter.ts';
+import { filterSchema, gapField, intakeSchema, secondPumpSchema } from '../schema/filter.ts';
 import type { JobDocument } from '../schema/job.ts';
 import { byName, readGiven, type Taker } from './givens.ts';
+import { hosesOf } from './hoses.ts';
+import { placingOf } from './placing.ts';
 import { pumpOf } from './pump.ts';
 
 type DocumentFilter = JobDocument['filter'];
@@ -26,19 +28,15 @@ const secondsPerYear = 31_557_600;
 export function filterOf(filter: DocumentFilter, setting: Setting): Filter {
   const { family, taker } = setting;
   const pump = pumpOf(filter.pump, setting);
-  const run = (side: 'intake' | 'outlet') =>
-    family.hoses[side] ? hoseOf(filter, side, { pump, family, taker }) : undefined;
-  const intake = run('intake');
-  const outlet = run('outlet');
   const price = readGiven(filterSchema.shape.price, filter.price);
   return {
     name: filter.name ?? family.name,
     family: family.id,
     measurements: measurementsOf(setting),
     pump,
-    ...(intake === undefined ? {} : { intake }),
-    ...(outlet === undefined ? {} : { outlet }),
-    outletLiftM: family.hoses.outlet ? liftOf(filter, taker) : 0,
+    ...secondPumpOf(filter, setting),
+    ...hosesOf(filter.hoses, { pump, family, taker }),
+    ...placingOf(filter.placing, taker),
     chamberGapM: gapsOf(filter, taker),
     ...(price === undefined
       ? {}
@@ -49,6 +47,28 @@ export function filterOf(filter: DocumentFilter, setting: Setting): Filter {
           ),
         }),
     lifeYears: lifeOf(filter, taker),
+  };
+}
+
+function secondPumpOf(
+  { secondPump }: DocumentFilter,
+  { family, taker }: Setting,
+): Pick<Filter, 'secondPump'> {
+  if (secondPump === undefined) return {};
+  const place = { path: ['filter', 'secondPump'], modelPath: 'filter.secondPump.pump' };
+  const opensAt = readGiven(secondPumpSchema.shape.checkValve, secondPump.checkValve);
+  const valve = {
+    path: ['filter', 'secondPump', 'checkValve'],
+    modelPath: 'filter.secondPump.checkValveHeadM',
+    unit: 'm',
+  };
+  return {
+    secondPump: {
+      pump: pumpOf(secondPump, { family, taker }, place),
+      place: secondPump.place,
+      running: secondPump.running ?? true,
+      ...(opensAt === undefined ? {} : { checkValveHeadM: taker.note(valve, opensAt) }),
+    },
   };
 }
 
@@ -88,38 +108,30 @@ function measurementsOf({ family, context, taker }: Setting): Measurements {
   return measurements;
 }
 
-function hoseOf(
-  filter: DocumentFilter,
-  side: 'intake' | 'outlet',
-  { pump, family, taker }: Pick<Setting, 'family' | 'taker'> & { readonly pump: Pump },
-): HoseRun {
-  const hose = filter.hoses?.[side] ?? {};
-  const run = family.hoses.outlet ? 'hose' : 'tube';
-  const field = (name: 'length' | 'bore' | 'barbBore' | 'roughness' | 'extraLoss', modelName: string) => ({
-    path: ['filter', 'hoses', side, name],
-    modelPath: `filter.${side}.${modelName}`,
-    unit: name === 'extraLoss' ? '1' : 'm',
-    schema: intakeSchema.shape[name],
-    written: hose[name],
-  });
-  const boreM = taker.take(field('bore', 'boreM'), boreFor(pump.ratedFlowM3PerS));
-  return {
-    lengthM: taker.take(field('length', 'lengthM'), hoseLengths[run]),
-    boreM,
-    roughnessM: taker.take(field('roughness', 'roughnessM'), defaults.roughness),
-    barbBoreM: taker.take(field('barbBore', 'barbBoreM'), barbBoreFor(boreM, run)),
-    fittings: hose.fittings ?? assumedFittings[side],
-    extraK: taker.take(field('extraLoss', 'extraK'), defaults.extraLoss),
-  };
-}
-
 /** Figures of the filter that can hardly be meant as they stand. */
 export function filterNotes(filter: DocumentFilter, { family, layout }: Context): readonly Note[] {
   const sides = ['intake', 'outlet'] as const;
   return [
-    ...sides.flatMap((side) => barbNotes(filter, side)),
+    ...sides.flatMap((side) => [...barbNotes(filter, side), ...coilNotes(filter, side)]),
+    ...branchNotes(filter),
     ...(family === undefined || layout === undefined ? [] : weirNotes(layout)),
   ];
+}
+
+/** The size of a coil by itself says nothing: it takes turns to make one. */
+function coilNotes(filter: DocumentFilter, side: 'intake' | 'outlet'): readonly Note[] {
+  const hose = filter.hoses?.[side];
+  if (hose?.coil === undefined || hose.turns !== undefined) return [];
+  const what = 'a coil without its number of turns';
+  return [note('kept-not-used', ['filter', 'hoses', side, 'coil'], { what })];
+}
+
+/** An outlet hose that parts into others has no end of its own to be lifted. */
+function branchNotes(filter: DocumentFilter): readonly Note[] {
+  const outlet = filter.hoses?.outlet;
+  if (outlet?.lift === undefined || (outlet.branches ?? []).length === 0) return [];
+  const what = 'the lift of a hose that parts into branches, which have their own';
+  return [note('kept-not-used', ['filter', 'hoses', 'outlet', 'lift'], { what })];
 }
 
 function barbNotes(filter: DocumentFilter, side: 'intake' | 'outlet'): readonly Note[] {
@@ -142,19 +154,6 @@ function weirNotes({ weirs }: Layout): readonly Note[] {
 
 function height(metres: number): string {
   return printQuantity({ value: metres, dimension: 'length', system: 'metric' });
-}
-
-function liftOf(filter: DocumentFilter, taker: Taker): number {
-  return taker.take(
-    {
-      path: ['filter', 'hoses', 'outlet', 'lift'],
-      modelPath: 'filter.outletLiftM',
-      unit: 'm',
-      schema: outletSchema.shape.lift,
-      written: filter.hoses?.outlet?.lift,
-    },
-    defaults.outletLift,
-  );
 }
 
 function gapsOf(filter: DocumentFilter, taker: Taker): Readonly<Record<string, number>> {

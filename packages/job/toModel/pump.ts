@@ -14,14 +14,23 @@ interface Setting {
   readonly taker: Taker;
 }
 
-/** The pump in SI units. */
-export function pumpOf(pump: DocumentPump, { family, taker }: Setting): Pump {
-  const points = curvePointsOf(pump, { family, taker });
+/** Where a pump stands in the document and in the model. */
+interface PumpPlace {
+  readonly path: readonly string[];
+  readonly modelPath: string;
+}
+
+const firstPump: PumpPlace = { path: ['filter', 'pump'], modelPath: 'filter.pump' };
+
+/** A pump in SI units; the filter's first unless told otherwise. */
+export function pumpOf(pump: DocumentPump, { family, taker }: Setting, place: PumpPlace = firstPump): Pump {
+  const of = { family, taker, place };
+  const points = curvePointsOf(pump, of);
   const last = points.at(-1);
   const ratedFlowM3PerS = taker.take(
     {
-      path: ['filter', 'pump', 'ratedFlow'],
-      modelPath: points.length > 0 ? 'filter.pump.ratedFlowM3PerS' : 'filter.pump.curve.freeFlowM3PerS',
+      path: [...place.path, 'ratedFlow'],
+      modelPath: `${place.modelPath}.${points.length > 0 ? 'ratedFlowM3PerS' : 'curve.freeFlowM3PerS'}`,
       unit: 'm3/s',
       schema: pumpSchema.shape.ratedFlow,
       written: pump.ratedFlow,
@@ -30,15 +39,15 @@ export function pumpOf(pump: DocumentPump, { family, taker }: Setting): Pump {
   );
   const curve: PumpCurve =
     points.length > 0
-      ? { kind: 'points', points }
+      ? { kind: 'points', points, ...(pump.curveForm === 'power' ? { form: 'power' } : {}) }
       : {
           kind: 'two-point',
-          shutoffHeadM: shutoffHeadOf(pump, 'filter.pump.curve.shutoffHeadM', { family, taker }),
+          shutoffHeadM: shutoffHeadOf(pump, 'curve.shutoffHeadM', of),
           freeFlowM3PerS: ratedFlowM3PerS,
         };
   const field = (name: 'power' | 'speed', modelName: string, unit: string) => ({
-    path: ['filter', 'pump', name],
-    modelPath: `filter.pump.${modelName}`,
+    path: [...place.path, name],
+    modelPath: `${place.modelPath}.${modelName}`,
     unit,
     schema: pumpSchema.shape[name],
     written: pump[name],
@@ -51,30 +60,30 @@ export function pumpOf(pump: DocumentPump, { family, taker }: Setting): Pump {
   };
 }
 
+type OfPump = Setting & { readonly place: PumpPlace };
+
 /** The measured points; where they begin above no flow, the stated shut-off head comes first. */
-function curvePointsOf(pump: DocumentPump, setting: Setting) {
+function curvePointsOf(pump: DocumentPump, of: OfPump) {
   const curve = pump.curve ?? [];
   const first = curve[0] && acceptedQuantity(curvePointSchema.shape.flow, curve[0].flow).value;
   const leads = first !== undefined && first > 0 && pump.shutoffHead !== undefined;
-  const leading = leads
-    ? [{ flowM3PerS: 0, headM: shutoffHeadOf(pump, 'filter.pump.curve.points[0].headM', setting) }]
-    : [];
+  const leading = leads ? [{ flowM3PerS: 0, headM: shutoffHeadOf(pump, 'curve.points[0].headM', of) }] : [];
   return [
     ...leading,
-    ...curve.map((point, index) => curvePointOf(point, { index, at: index + leading.length }, setting.taker)),
+    ...curve.map((point, index) => curvePointOf(point, { index, at: index + leading.length }, of)),
   ];
 }
 
 function curvePointOf(
   point: z.infer<typeof curvePointSchema>,
-  place: { readonly index: number; readonly at: number },
-  taker: Taker,
+  at: { readonly index: number; readonly at: number },
+  { place, taker }: OfPump,
 ) {
   const read = (field: 'flow' | 'head', modelField: string, unit: string) =>
     taker.note(
       {
-        path: ['filter', 'pump', 'curve', place.index, field],
-        modelPath: `filter.pump.curve.points[${place.at}].${modelField}`,
+        path: [...place.path, 'curve', at.index, field],
+        modelPath: `${place.modelPath}.curve.points[${at.at}].${modelField}`,
         unit,
       },
       acceptedQuantity(curvePointSchema.shape[field], point[field]),
@@ -82,11 +91,11 @@ function curvePointOf(
   return { flowM3PerS: read('flow', 'flowM3PerS', 'm3/s'), headM: read('head', 'headM', 'm') };
 }
 
-function shutoffHeadOf(pump: DocumentPump, modelPath: string, { family, taker }: Setting): number {
+function shutoffHeadOf(pump: DocumentPump, modelName: string, { family, taker, place }: OfPump): number {
   return taker.take(
     {
-      path: ['filter', 'pump', 'shutoffHead'],
-      modelPath,
+      path: [...place.path, 'shutoffHead'],
+      modelPath: `${place.modelPath}.${modelName}`,
       unit: 'm',
       schema: pumpSchema.shape.shutoffHead,
       written: pump.shutoffHead,

@@ -1,5 +1,5 @@
 import type { Tank } from '@fettle/engine/model/model.ts';
-import { defaults } from '../defaults.ts';
+import { defaults, surfaceFor } from '../defaults.ts';
 import { productDoubt } from '../doubts.ts';
 import { type Note, note } from '../notes.ts';
 import { acceptedQuantity } from '../schema/fields.ts';
@@ -12,8 +12,11 @@ type DocumentTank = JobDocument['tank'];
 
 const { shape } = tankSchema;
 
-/** The tank in SI units. */
-export function tankOf(tank: DocumentTank, taker: Taker): Tank {
+/**
+ * The tank in SI units.
+ * @param isPlaced whether it is told how the filter stands about it: then its surface is needed
+ */
+export function tankOf(tank: DocumentTank, taker: Taker, isPlaced: boolean): Tank {
   const take = simpleTaker(tank, taker);
   const volumeM3 = taker.note(place('volume', 'volumeM3', 'm3'), acceptedQuantity(shape.volume, tank.volume));
   const temperatureK = take('temperature', 'temperatureK', 'K');
@@ -30,7 +33,24 @@ export function tankOf(tank: DocumentTank, taker: Taker): Tank {
     planted: plantedOf(tank, taker),
     oxygenFraction: take('oxygen', 'oxygenFraction', '1'),
     pressurePa: pressureOf(tank, taker),
+    ...surfaceOf(tank, { volumeM3, taker, isPlaced }),
+    ...currentOf(tank, taker),
   };
+}
+
+function surfaceOf(
+  { surface }: DocumentTank,
+  { volumeM3, taker, isPlaced }: { volumeM3: number; taker: Taker; isPlaced: boolean },
+): Pick<Tank, 'surfaceM2'> {
+  if (surface === undefined && !isPlaced) return {};
+  const field = { ...place('surface', 'surfaceM2', 'm2'), schema: shape.surface, written: surface };
+  return { surfaceM2: taker.take(field, surfaceFor(volumeM3)) };
+}
+
+function currentOf({ current }: DocumentTank, taker: Taker): Pick<Tank, 'standsCurrentMPerS'> {
+  const stated = readGiven(shape.current, current);
+  if (stated === undefined) return {};
+  return { standsCurrentMPerS: taker.note(place('current', 'standsCurrentMPerS', 'm/s'), stated) };
 }
 
 function place(field: string, modelField: string, unit: string) {

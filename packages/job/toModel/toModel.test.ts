@@ -39,6 +39,12 @@ describe('what is stated', () => {
       roughnessM: 2e-6,
       fittings: ['elbow-90'],
       extraK: 1,
+      filmM: 0.0001,
+      coil: { turns: 1.5, diameterM: 0.3 },
+      kinkOpenFraction: 0.7,
+      tapOpenFraction: 0.9,
+      checkValveHeadM: 0.02,
+      fallSlope: 0.3,
     });
     expect(model.filter).toMatchObject({
       outletLiftM: 0.02,
@@ -183,7 +189,10 @@ describe('bench tests', () => {
   });
 
   it('tests that nothing is computed from yet are kept and named', () => {
-    expect(notesWith({})).toEqual(['kept-not-used tests[4]', 'kept-not-used tests[5]']);
+    expect(notesWith({}).filter((each) => each.includes('tests'))).toEqual([
+      'kept-not-used tests[4]',
+      'kept-not-used tests[5]',
+    ]);
   });
 });
 

@@ -35,7 +35,7 @@ function build(
   const { family, layout, media } = context;
   if (family === undefined || layout === undefined) throw new TypeError('unchecked document');
   const taker = newTaker();
-  const tank = tankOf(document.tank, taker);
+  const tank = tankOf(document.tank, taker, document.filter.placing !== undefined);
   const filter = filterOf(document.filter, { family, context, taker });
   const packing = packingOf(document.packing, { layout, media, taker });
   const tests = benchTestsOf(document.tests ?? []);

@@ -1,3 +1,4 @@
+import type { Assessment } from '@fettle/engine/assessment/assessment.ts';
 import type { System } from '@fettle/engine/quantities/displayUnits.ts';
 import { printDay } from '@fettle/engine/quantities/printShort.ts';
 import { rangesMissing } from '@fettle/workflows/amounts.ts';
@@ -12,7 +13,8 @@ import {
   testLines,
   warningLines,
 } from '@fettle/workflows/report/lines.ts';
-import { bypassSentence, headTable, routesTable } from '@fettle/workflows/report/water.ts';
+import { pressureTable, siteLines } from '@fettle/workflows/report/site.ts';
+import { bypassSentence, headTable, loopSentence, routesTable } from '@fettle/workflows/report/water.ts';
 import { type ReactNode, useEffect } from 'react';
 import { Tabled } from './Tabled.tsx';
 import { openForPrint, workingElementId, workingNames } from './workingSections.ts';
@@ -56,6 +58,25 @@ function Beds({ job, print }: { readonly job: AssessedJob; readonly print: Print
   );
 }
 
+/** Leak side, water on the floor and current; none where there is nothing to tell. */
+function Site({ assessment, print }: { readonly assessment: Assessment; readonly print: Print }) {
+  const lines = siteLines(assessment, print);
+  const { pressures } = assessment.site;
+  if (lines.length + pressures.length === 0) return null;
+  return (
+    <Part id="site" name={workingNames.site}>
+      {pressures.length > 0 && (
+        <Tabled table={pressureTable(assessment, print)} caption="Pressure against the air, pump running" />
+      )}
+      <ul className="lines">
+        {lines.map((line) => (
+          <li key={line}>{line}</li>
+        ))}
+      </ul>
+    </Part>
+  );
+}
+
 /** Where the figures of the findings come from: the same tables and sentences that the command prints. */
 export function Working({ job, system }: { readonly job: AssessedJob; readonly system: System }) {
   useEffect(openForPrint, []);
@@ -70,6 +91,7 @@ export function Working({ job, system }: { readonly job: AssessedJob; readonly s
       </Part>
       <Part id="head" name={workingNames.head}>
         <Tabled table={headTable(assessment, print)} caption="The pump’s head, clean" />
+        <p>{loopSentence(job, print)}</p>
       </Part>
       <Part id="beds" name={workingNames.beds}>
         <Beds job={job} print={print} />
@@ -77,6 +99,7 @@ export function Working({ job, system }: { readonly job: AssessedJob; readonly s
       <Lines id="chemical" name={workingNames.chemical} lines={chemicalLines(job, print)} />
       <Lines id="tests" name={workingNames.tests} lines={testLines(job, print)} />
       <Lines id="claims" name={workingNames.claims} lines={claimLines(job)} />
+      <Site assessment={assessment} print={print} />
       <Part id="money" name={workingNames.money}>
         <p>{costSentence(job)}</p>
       </Part>

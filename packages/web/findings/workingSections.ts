@@ -8,6 +8,7 @@ export const workingNames: Readonly<Record<WorkingId, string>> = {
   chemical: 'Chemical media',
   tests: 'Bench tests',
   claims: 'Claims',
+  site: 'Leaks, water on the floor, current',
   money: 'Money',
 };
 

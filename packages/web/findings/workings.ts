@@ -1,5 +1,5 @@
 /** A part of the working under the findings, by the last part of its address. */
-export type WorkingId = 'routes' | 'head' | 'beds' | 'chemical' | 'tests' | 'claims' | 'money';
+export type WorkingId = 'routes' | 'head' | 'beds' | 'chemical' | 'tests' | 'claims' | 'site' | 'money';
 
 /** Which working shows the figures that a kind of finding is made of; findings of the document alone have none. */
 const workingById: Readonly<Record<string, WorkingId>> = {
@@ -28,6 +28,8 @@ const workingById: Readonly<Record<string, WorkingId>> = {
   'water-too-acid': 'beds',
   'clogs-soon': 'beds',
   'overflow-open': 'routes',
+  'spills-over': 'site',
+  'jet-sweeps-tank': 'site',
   'alkalinity-runs-down': 'beds',
   'measured-differs': 'tests',
   'measured-below-dirty': 'tests',

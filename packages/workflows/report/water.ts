@@ -74,6 +74,15 @@ export const headByPart = ({ headBudget }: Pick<Assessment, 'headBudget'>): read
     return [{ label, headM, share: entries.reduce((sum, entry) => sum + entry.share, 0) }];
   });
 
+/** Whether heights cancel, so that only loss takes head, or water is really lifted, in a sentence. */
+export const loopSentence = ({ assessment, model }: AssessedJob, print: Print): string => {
+  const lift = headByPart(assessment).find(({ label }) => label === PARTS.lift);
+  if (lift)
+    return `Water is really lifted by ${print(lift.headM, 'length')}: the outlet, or the edge that it falls over, stands above the tank.`;
+  const others = model.filter.outletBranches?.some(({ liftM }) => liftM > 0) ?? false;
+  return `A closed loop under water: heights cancel, however deep the filter stands, and all of the head is loss.${others ? ' That is so by the way of the first outlet; others stand above the tank.' : ''}`;
+};
+
 /** Where the pump's head goes, as a table. */
 export const headTable = (assessment: Assessment, print: Print): ReportTable => {
   const parts = headByPart(assessment);

@@ -8,6 +8,7 @@ import { costSchema, toCost } from './cost.ts';
 import { effectSchema, toEffect } from './effect.ts';
 import { figure, figureSchema } from './figures.ts';
 import { residenceFiguresSchema, toResidenceFigures } from './residence.ts';
+import { siteSchema, toSite } from './site.ts';
 
 const carriesSchema = z.strictObject({
   day: figureSchema.meta({ description: 'Days since every bed was cleaned.' }),
@@ -90,6 +91,7 @@ export const assessmentSchema = z.strictObject({
       cleaning: figureSchema,
     })
     .meta({ description: 'By what share the feed carried would rise without each way in which dirt works.' }),
+  site: siteSchema,
   solids: z.strictObject({ tank: figureSchema, caught: figureSchema }),
   uses: z.strictObject({ alkalinity: figureSchema, oxygen: figureSchema }),
   chemical: z
@@ -264,6 +266,7 @@ export const toAssessmentResult = (
       decay: figure(orderShares.decay, '1'),
       cleaning: figure(orderShares.cleaning, '1'),
     },
+    site: toSite(assessment),
     solids: { tank: figure(solids.tankKgPerM3, 'mg/L'), caught: figure(solids.caughtFraction, '1') },
     uses: { alkalinity: figure(uses.alkalinityKgPerS, 'g/d'), oxygen: figure(uses.oxygenKgPerS, 'g/d') },
     chemical: toChemical(assessment),

@@ -42,6 +42,11 @@ const timed = (flow: number, state: 'as-found' | 'cleaned-original'): BenchTest 
   doubtM3PerS: litresPerHour(5),
   repeats: 3,
 });
+/** A filter in a cabinet, its intake so deep under a surface of 0.45 m². */
+const placed = (intakeDepthM: number): Model =>
+  withTank(withFilter(good, { placing: { humpM: 0.12, lidDepthM: 0.9, intakeDepthM, returnDepthM: 0 } }), {
+    surfaceM2: 0.45,
+  });
 const lazy = (model: Model, speedRatio: number): Model =>
   withFilter(model, { pump: { ...model.filter.pump, speedRatio } });
 const stopped = withMeasurements(
@@ -112,6 +117,8 @@ const cases: readonly (readonly [id: string, shown: Model, hidden: Model])[] = [
     withTank(good, { feedKgPerS: gramsPerDay(0.05) }),
   ],
   ['overflow-open', stopped, hangOnBack()],
+  ['spills-over', placed(0.3), placed(0.002)],
+  ['jet-sweeps-tank', withTank(placed(0.3), { standsCurrentMPerS: 0.02 }), placed(0.3)],
   ['alkalinity-runs-down', withTank(good, { waterChangePerS: 0 }), withTank(good, { waterChangePerS: 1e-5 })],
   [
     'measured-differs',

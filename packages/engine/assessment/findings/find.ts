@@ -42,6 +42,7 @@ import {
   oxygenStarved,
   waterTooAcid,
 } from './service.ts';
+import { jetSweepsTank, spillsOver } from './site.ts';
 import { severityOf, weighing } from './weighing.ts';
 
 /** Every kind of finding. */
@@ -71,6 +72,8 @@ export const findingRules: readonly FindingRule[] = [
   waterTooAcid,
   clogsSoon,
   overflowOpen,
+  spillsOver,
+  jetSweepsTank,
   alkalinityRunsDown,
   measuredDiffers,
   measuredBelowDirty,

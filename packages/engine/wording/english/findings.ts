@@ -45,6 +45,16 @@ export const faultSentences: Readonly<Record<string, string>> = {
   'fault.water-too-acid': 'At pH {pH} the bacteria work at half of their rate or less, whatever the media.',
   'fault.clogs-soon': 'After {interval} {end}.',
   'fault.overflow-open': '{share} of the water goes over the {way} even with clean media.',
+  'fault.spill.intake-hose-off':
+    'If the intake hose comes off, {volume} run onto the floor (the surface falls {fall}), at first {flow}: about {time}.',
+  'fault.spill.outlet-hose-off-running':
+    'If the outlet hose comes off while the pump runs, it empties {volume} onto the floor (the surface falls {fall}), about {flow}: {time}.',
+  'fault.spill.outlet-hose-off-stopped':
+    'If the outlet hose comes off while the pump stands, the return siphons {volume} back onto the floor (the surface falls {fall}), at first {flow}: about {time}.',
+  'fault.spill.power-fails':
+    'When the power fails, {volume} run down from the tank (the surface falls {fall}), more than there is room for below.',
+  'fault.jet-sweeps-tank':
+    'The outlet’s jet leaves at {speed} and is faster than {stands} for {reach}, which is the whole tank: its weakest swimmers stand no more for long.',
   'fault.alkalinity-runs-down':
     'At the present feed, nitrification uses {used} of alkalinity (as CaCO3) a week and water changes bring at most {brought}.',
   'fault.measured-differs':
@@ -133,6 +143,16 @@ export const cureSentences: Readonly<Record<string, string>> = {
   'cure.clogs-soon':
     'More area or a coarser medium where the dirt is caught; a pre-filter that is easy to reach.',
   'cure.overflow-open': 'Use a coarser or thinner medium ahead; never block the overflow.',
+  'cure.spill.intake-hose-off':
+    'Secure both hose ends with clamps, set the filter in a tray with an alarm, and drill a small air hole into the intake tube a few centimetres below the surface, or raise its mouth. Shut the taps before the hoses are opened.',
+  'cure.spill.outlet-hose-off-running':
+    'Secure both hose ends with clamps, set the filter in a tray with an alarm, and raise the intake’s mouth or give it an air hole: the pump then draws air and stops giving.',
+  'cure.spill.outlet-hose-off-stopped':
+    'Drill two small holes into the return just below the surface and keep them clear, or raise its mouth. A check valve is a second line only: it jams.',
+  'cure.spill.power-fails':
+    'Keep the sump emptier, raise the return’s air hole, and try it: switch off and watch. Never rely on a check valve alone, and never block the emergency drain.',
+  'cure.jet-sweeps-tank':
+    'Spread the outlet over a spray bar, turn it to the glass or the surface, or throttle only the outlet.',
   'cure.alkalinity-runs-down': 'Test alkalinity weekly; change more water or buffer it before the pH falls.',
   'cure.measured-differs':
     'Repeat the test; then look for what the description leaves out: film in the hose, a worn impeller, a gap not measured.',

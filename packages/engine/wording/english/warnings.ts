@@ -16,6 +16,28 @@ export const warningSentences: Readonly<Record<string, string>> = {
     'The {medium} holds more dirt than the law of clogging was measured for; it is clogged, but its resistance is a guess.',
   'warning.pump-speed-outside-affinity':
     'Below a third of its speed a pump departs from the affinity laws that are used here.',
+  'warning.pump-flow-outside-affinity':
+    'The dimmed pump gives {share} of what it is rated for at that speed; below a third the affinity laws that are used here are a poor guide.',
+  'warning.air-stays-in-hose':
+    'Water runs through the {hose} at {speed}; air at its top is carried down only from about {need} on, so that it may stay there and choke the flow.',
+  'warning.water-near-boiling':
+    'In the {place} the pressure is {pressure} absolute, less than a metre of water above the {boiling} at which water boils: the pump may cavitate and the hose part its water.',
+  'warning.air-comes-out':
+    'In the {place} the pressure is {below} below the air’s: dissolved air comes out of the water in bubbles, and any leak draws more in.',
+  'warning.pump-above-water':
+    'The pump stands {above} above the water: it cannot fill its own hose, and has to be primed each time.',
+  'warning.water-runs-back':
+    'Water runs back through the second pump, {flow} of it: a check valve behind it would hold that.',
+  'warning.coil-outside-law': 'The {hose} is coiled more tightly than the law of coils was measured for.',
+  'warning.tap-outside-law':
+    'The tap of the {hose} is closed further than the law of taps was measured for; its loss is drawn out.',
+  'warning.jet-outside-law':
+    'The jet (Reynolds number {Re}) is slower than those that the law was measured on; it may spread sooner or later than said.',
+  'part.intake-hump': 'highest point of the intake hose',
+  'part.housing': 'housing and its lid',
+  'part.pump-inlet': 'inlet of the pump',
+  'part.pump-outlet': 'outlet of the pump',
+  'part.outlet-hump': 'highest point of the outlet hose',
   'warning.flow-beyond-pump-curve':
     'The flow lies beyond the last point of the pump’s curve, which is drawn out straight there.',
 };

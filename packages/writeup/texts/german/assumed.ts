@@ -20,6 +20,31 @@ export const assumedNames: Readonly<Record<string, string>> = {
     'Verlust durch Schlaufen und Knicke, in Geschwindigkeitshöhen des Wassers; ein enger Bogen ist etwa 1',
   "height of a free outlet above the tank's surface; 0 where it is under water":
     'Höhe eines freien Auslaufs über dem Wasserspiegel; 0, wo er unter Wasser liegt',
+  'thickness of the film on its wall, which takes bore and makes it rough':
+    'Dicke des Belags an seiner Wand, der ihn enger und rau macht',
+  'how many turns of it lie in a coil': 'wie viele Windungen davon aufgewickelt liegen',
+  'diameter of the coil at the middle of the hose':
+    'Durchmesser des Wickels, von Schlauchmitte zu Schlauchmitte',
+  'share of its bore that its worst kink leaves open':
+    'Anteil seines Querschnitts, den sein schlimmster Knick offen lässt',
+  'how far its tap is open, by the turn of the handle':
+    'wie weit sein Hahn offen ist, nach der Drehung des Griffs',
+  'head that its check valve asks for before it opens; 0.35 m is half a pound per square inch':
+    'Förderhöhe, die sein Rückschlagventil zum Öffnen braucht; 0,35 m sind ein halbes Pfund je Quadratzoll',
+  'fall over length of its flattest stretch that leads down, where it does not hang straight down':
+    'Gefälle des flachsten Stücks, das abwärts führt, wo er nicht gerade herabhängt',
+  'outlets that this hose parts into at its end, which is then no outlet of its own':
+    'Ausläufe, in die sich dieser Schlauch an seinem Ende teilt; es ist dann selbst kein Auslauf',
+  "highest point of the hoses above the tank's surface":
+    'höchster Punkt der Schläuche über dem Wasserspiegel',
+  "lid of the filter below the tank's surface; below 0 where it stands higher":
+    'Deckel des Filters unter dem Wasserspiegel; unter 0, wo er höher steht',
+  'mouth of the intake below the surface': 'Mündung des Ansaugrohrs unter dem Wasserspiegel',
+  'mouth of the return below the surface; 0 where it is free':
+    'Mündung des Rücklaufs unter dem Wasserspiegel; 0, wo sie frei liegt',
+  "area of the water's surface: length times width": 'Fläche des Wasserspiegels: Länge mal Breite',
+  'current that the weakest swimmers in it stand for long':
+    'Strömung, die die schwächsten Schwimmer darin auf Dauer aushalten',
   'price of the filter': 'Preis des Filters',
   'time over which the price is spread': 'Zeit, auf die sich der Preis verteilt',
   'net water volume': 'Wasservolumen netto',
@@ -45,6 +70,12 @@ export const assumedNames: Readonly<Record<string, string>> = {
   'taken at full speed': 'mit voller Drehzahl angenommen',
   'drawn plastic tube is about 1.5 µm rough (Moody 1944, from memory); films make it rougher': `gezogenes Kunststoffrohr ist etwa 1,5 µm (0,00006 in) rau (Moody 1944; ${notLookedUp}); Belag macht es rauer`,
   'taken without coils and kinks': 'ohne Schlaufen und Knicke angenommen',
+  'hoses that are too long are coiled to about 30 cm, from memory': `zu lange Schläuche werden auf etwa 30 cm (12 in) aufgewickelt; ${notLookedUp}`,
+  'hoses rise about a hand over the edge of the tank, from memory': `Schläuche steigen etwa eine Handbreit über den Beckenrand; ${notLookedUp}`,
+  'a cabinet puts the lid about 80 cm below the water, from memory': `ein Unterschrank bringt den Deckel etwa 80 cm (31 in) unter das Wasser; ${notLookedUp}`,
+  'intakes reach most of the way down, from memory': `Ansaugrohre reichen weit nach unten; ${notLookedUp}`,
+  'returns end a few centimetres under water, from memory': `Rückläufe enden wenige Zentimeter unter Wasser; ${notLookedUp}`,
+  'usual tanks hold about 40 cm of water, from memory': `übliche Becken sind etwa 40 cm (16 in) tief gefüllt; ${notLookedUp}`,
   'taken to leave under water': 'Austritt unter Wasser angenommen',
   'about what electricity cost in 2024 to 2026, from memory': `etwa der Strompreis der Jahre 2024 bis 2026; ${notLookedUp}`,
   'a common rate for bench work, common practice, no source': `üblicher Satz für Werkstattarbeit; ${practice}`,

@@ -16,6 +16,28 @@ export const warningSentences: Readonly<Record<string, string>> = {
     'Die Schicht „{medium}“ enthält mehr Schmutz, als beim Gesetz der Verstopfung gemessen wurde; sie ist verstopft, ihr Widerstand aber geschätzt.',
   'warning.pump-speed-outside-affinity':
     'Unter einem Drittel ihrer Drehzahl weicht eine Pumpe von den Ähnlichkeitsgesetzen ab, die hier verwendet werden.',
+  'warning.pump-flow-outside-affinity':
+    'Die gedrosselte Pumpe fördert {share} dessen, wofür sie bei dieser Drehzahl ausgelegt ist; unter einem Drittel taugen die Ähnlichkeitsgesetze, die hier verwendet werden, wenig.',
+  'warning.air-stays-in-hose':
+    'Das Wasser läuft mit {speed} durch den {hose}; Luft an seinem höchsten Punkt nimmt es erst ab etwa {need} mit nach unten. Sie kann dort bleiben und den Durchfluss drosseln.',
+  'warning.water-near-boiling':
+    'Am Ort „{place}“ herrschen {pressure} absolut, weniger als ein Meter Wassersäule über den {boiling}, bei denen Wasser siedet: Die Pumpe kann kavitieren und die Wassersäule abreißen.',
+  'warning.air-comes-out':
+    'Am Ort „{place}“ liegt der Druck um {below} unter dem der Luft: Gelöste Luft perlt aus, und jedes Leck zieht mehr davon an.',
+  'warning.pump-above-water':
+    'Die Pumpe steht {above} über dem Wasser: Sie kann ihren Schlauch nicht selbst füllen und muss jedes Mal angefüllt werden.',
+  'warning.water-runs-back':
+    'Durch die zweite Pumpe läuft Wasser zurück, und zwar {flow}: Ein Rückschlagventil dahinter hielte es auf.',
+  'warning.coil-outside-law': 'Der {hose} ist enger gewickelt, als es beim Gesetz der Wickel gemessen wurde.',
+  'warning.tap-outside-law':
+    'Der Hahn am {hose} ist weiter geschlossen, als es beim Gesetz der Hähne gemessen wurde; sein Verlust ist verlängert.',
+  'warning.jet-outside-law':
+    'Der Strahl (Reynolds-Zahl {Re}) ist langsamer als die, an denen das Gesetz gemessen wurde; er kann sich früher oder später ausbreiten als gesagt.',
+  'part.intake-hump': 'höchster Punkt des Ansaugschlauchs',
+  'part.housing': 'Gehäuse und Deckel',
+  'part.pump-inlet': 'Eingang der Pumpe',
+  'part.pump-outlet': 'Ausgang der Pumpe',
+  'part.outlet-hump': 'höchster Punkt des Auslaufschlauchs',
   'warning.flow-beyond-pump-curve':
     'Der Durchfluss liegt hinter dem letzten Punkt der Pumpenkennlinie, die dort gerade verlängert ist.',
 };

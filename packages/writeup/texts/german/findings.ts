@@ -49,6 +49,16 @@ export const faultSentences: Readonly<Record<string, string>> = {
     'Bei pH {pH} arbeiten die Bakterien mit halber Leistung oder weniger, gleich mit welchen Medien.',
   'fault.clogs-soon': 'Schon {interval} nach der Reinigung gilt: {end}.',
   'fault.overflow-open': '{share} des Wassers laufen schon bei sauberen Medien über „{way}“.',
+  'fault.spill.intake-hose-off':
+    'Löst sich der Ansaugschlauch, laufen {volume} auf den Boden (der Wasserspiegel fällt um {fall}), anfangs {flow}: etwa {time}.',
+  'fault.spill.outlet-hose-off-running':
+    'Löst sich der Auslaufschlauch bei laufender Pumpe, fördert sie {volume} auf den Boden (der Wasserspiegel fällt um {fall}), etwa {flow}: {time}.',
+  'fault.spill.outlet-hose-off-stopped':
+    'Löst sich der Auslaufschlauch bei stehender Pumpe, hebert der Rücklauf {volume} auf den Boden (der Wasserspiegel fällt um {fall}), anfangs {flow}: etwa {time}.',
+  'fault.spill.power-fails':
+    'Fällt der Strom aus, laufen {volume} aus dem Becken herab (der Wasserspiegel fällt um {fall}), mehr, als unten Platz ist.',
+  'fault.jet-sweeps-tank':
+    'Der Strahl des Auslaufs tritt mit {speed} aus und ist über {reach}, also durch das ganze Becken, schneller als {stands}: Mehr halten seine schwächsten Schwimmer auf Dauer nicht aus.',
   'fault.alkalinity-runs-down':
     'Beim jetzigen Futter verbraucht die Nitrifikation {used} Karbonathärte (als CaCO3) in der Woche; Wasserwechsel bringen höchstens {brought}.',
   'fault.measured-differs':
@@ -144,6 +154,16 @@ export const cureSentences: Readonly<Record<string, string>> = {
     'Mehr Fläche oder ein gröberes Medium dort, wo der Schmutz hängen bleibt; ein Vorfilter, der leicht zu erreichen ist.',
   'cure.overflow-open':
     'Davor ein gröberes oder dünneres Medium verwenden; den Notüberlauf nie verschließen.',
+  'cure.spill.intake-hose-off':
+    'Beide Schlauchenden mit Schellen sichern, den Filter in eine Wanne mit Wassermelder stellen und ein kleines Luftloch wenige Zentimeter unter dem Wasserspiegel in das Ansaugrohr bohren oder dessen Mündung höher setzen. Hähne schließen, bevor Schläuche gelöst werden.',
+  'cure.spill.outlet-hose-off-running':
+    'Beide Schlauchenden mit Schellen sichern, den Filter in eine Wanne mit Wassermelder stellen und die Mündung des Ansaugrohrs höher setzen oder ihm ein Luftloch geben: Dann zieht die Pumpe Luft und fördert nicht weiter.',
+  'cure.spill.outlet-hose-off-stopped':
+    'Zwei kleine Löcher knapp unter dem Wasserspiegel in den Rücklauf bohren und freihalten oder seine Mündung höher setzen. Ein Rückschlagventil ist nur die zweite Sicherung: Es klemmt.',
+  'cure.spill.power-fails':
+    'Das Unterbecken leerer fahren, das Luftloch des Rücklaufs höher setzen und es ausprobieren: abschalten und zusehen. Nie allein auf ein Rückschlagventil bauen und nie den Notablauf verschließen.',
+  'cure.jet-sweeps-tank':
+    'Den Auslauf auf ein Sprührohr verteilen, gegen Scheibe oder Oberfläche richten oder nur den Auslauf drosseln.',
   'cure.alkalinity-runs-down':
     'Karbonathärte wöchentlich messen; mehr Wasser wechseln oder puffern, bevor der pH fällt.',
   'cure.measured-differs':
