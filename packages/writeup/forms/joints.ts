@@ -6,6 +6,7 @@ export const joined = (text: string): string =>
   text
     .replace(/(?<=\d) (?=[\p{L}%°µ±×])/gu, '\u00a0')
     .replace(/(?<=[±÷]) (?=\d)/g, '\u00a0')
+    .replace(/(?<=×\/)(?=÷)/g, '\u2060')
     .replace(/(?<=US) (?=gal|fl)/g, '\u00a0')
     .replace(/(?<=fl) (?=oz)/g, '\u00a0')
     .replace(/(?<=(?:gal|L|mm|cm|in|ft|g|m)\/)(?=[a-z])/g, '\u2060');

@@ -30,6 +30,8 @@ export const template = `
 #show figure.caption: set text(9pt, fill: soft)
 #show figure.where(kind: table): set figure.caption(position: top)
 #show figure.where(kind: table): set figure(numbering: none, supplement: none, gap: 0.5em)
+// The words over a table that goes over pages stay with its first rows.
+#show figure.caption.where(kind: table): it => block(sticky: true, it)
 #show figure.where(kind: image): set figure(numbering: none, supplement: none)
 
 #let marks = (
@@ -140,7 +142,7 @@ export const template = `
   if narrow(item) and narrow(next) {
     block(breakable: false, grid(columns: (1fr, 1fr), draw(item), draw(next)))
     at += 1
-  } else if item.kind == "paragraph" and next.kind in ("blanks", "table") { block(sticky: true, draw(item)) }
+  } else if item.kind == "paragraph" and item.at("tone", default: "") != "soft" and next.kind in ("blanks", "table") { block(sticky: true, draw(item)) }
   else if warns { block(sticky: true, width: 100%, draw(item)) }
   else if item.kind == "table" and item.rows.len() <= 12 and next.kind == "paragraph" and next.at("tone", default: "") == "soft" { block(sticky: true, width: 100%, draw(item)) }
   else { draw(item) }
