@@ -112,7 +112,7 @@ export const cureSentences: Readonly<Record<string, string>> = {
   'cure.chemical-before-biological': 'Put chemical media behind the biological ones.',
   'cure.bypass-past-bed': 'Close the gap with a thin removable strip of silicone sheet or closed-cell foam.',
   'cure.bypass-past-bed.end-caps':
-    'Renew the seals of the end caps, or cut a foam sleeve 2 to 3 mm (0.1 in) over length so that they press on it.',
+    'Renew the seals of the end caps, or cut a foam sleeve 2 to 3 mm (0.08 to 0.12 in) over length so that they press on it.',
   'cure.round-seat-leaks': 'Renew the seal ring of that seat; grease it thinly with silicone grease.',
   'cure.partition-leaks': 'Seal the edge of the partition with a removable strip.',
   'cure.opening-past-media':

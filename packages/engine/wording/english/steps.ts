@@ -44,7 +44,7 @@ export const planStepSentences: Readonly<Record<string, string>> = {
   'plan-step.renew-end-seals':
     'Fit new seal rings to end caps and seats, of the size that was measured; clean the grooves, grease them thinly with silicone grease, press home by hand.',
   'plan-step.trim-sleeve':
-    'Cut the foam sleeve 2 to 3 mm (0.1 in) longer than the space between the end caps, ends square, so that both press on it.',
+    'Cut the foam sleeve 2 to 3 mm (0.08 to 0.12 in) longer than the space between the end caps, ends square, so that both press on it.',
   'plan-step.turn-cartridge':
     'Rinse the cartridge and turn it by half a turn, so that the side that lay away from the inlet loads next.',
   'plan-step.more-socks':

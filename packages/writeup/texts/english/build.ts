@@ -130,7 +130,7 @@ export const buildSentences: Readonly<Record<string, string>> = {
   'step.alter.renew-end-seals':
     'Fit the new seal rings to end caps and seats; clean the grooves, grease them thinly with silicone grease, press home by hand.',
   'step.alter.trim-sleeve':
-    'Cut the foam sleeve 2 to 3 mm (0.1 in) longer than the space between the end caps, ends square, so that both press on it.',
+    'Cut the foam sleeve 2 to 3 mm (0.08 to 0.12 in) longer than the space between the end caps, ends square, so that both press on it.',
   'step.alter.turn-cartridge':
     'Turn the cartridge by half a turn, so that the side that lay away from the inlet loads next.',
   'step.alter.more-socks':

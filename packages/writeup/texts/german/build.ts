@@ -133,7 +133,7 @@ export const buildSentences: Readonly<Record<string, string>> = {
   'step.alter.renew-end-seals':
     'Die neuen Dichtringe an Endkappen und Sitze setzen; Nuten säubern, dünn mit Silikonfett fetten, von Hand andrücken.',
   'step.alter.trim-sleeve':
-    'Die Schaumstoffhülse 2 bis 3 mm (0,1 in) länger schneiden als der Raum zwischen den Endkappen, Enden gerade, damit beide darauf drücken.',
+    'Die Schaumstoffhülse 2 bis 3 mm (0,08 bis 0,12 in) länger schneiden als der Raum zwischen den Endkappen, Enden gerade, damit beide darauf drücken.',
   'step.alter.turn-cartridge':
     'Die Patrone um eine halbe Drehung umsetzen, damit die Seite, die vom Zulauf abgewandt lag, als nächste belädt.',
   'step.alter.more-socks':

@@ -181,7 +181,7 @@ export const planStepSentences: Readonly<Record<string, string>> = {
   'plan-step.renew-end-seals':
     'Neue Dichtringe in der gemessenen Größe an Endkappen und Sitze setzen; Nuten säubern, dünn mit Silikonfett fetten, von Hand andrücken.',
   'plan-step.trim-sleeve':
-    'Die Schaumstoffhülse 2 bis 3 mm (0,1 in) länger schneiden als der Raum zwischen den Endkappen, Enden gerade, damit beide darauf drücken.',
+    'Die Schaumstoffhülse 2 bis 3 mm (0,08 bis 0,12 in) länger schneiden als der Raum zwischen den Endkappen, Enden gerade, damit beide darauf drücken.',
   'plan-step.turn-cartridge':
     'Die Patrone spülen und um eine halbe Drehung umsetzen, damit die Seite, die vom Zulauf abgewandt lag, als nächste belädt.',
   'plan-step.more-socks':

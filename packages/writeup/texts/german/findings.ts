@@ -117,7 +117,7 @@ export const cureSentences: Readonly<Record<string, string>> = {
   'cure.bypass-past-bed':
     'Den Spalt mit einem dünnen, herausnehmbaren Streifen aus Silikon oder geschlossenzelligem Schaum schließen.',
   'cure.bypass-past-bed.end-caps':
-    'Die Dichtungen der Endkappen erneuern oder eine Schaumstoffhülse 2 bis 3 mm (0,1 in) zu lang schneiden, damit sie darauf drücken.',
+    'Die Dichtungen der Endkappen erneuern oder eine Schaumstoffhülse 2 bis 3 mm (0,08 bis 0,12 in) zu lang schneiden, damit sie darauf drücken.',
   'cure.round-seat-leaks': 'Den Dichtring dieses Sitzes erneuern und dünn mit Silikonfett fetten.',
   'cure.partition-leaks': 'Die Kante der Trennwand mit einem herausnehmbaren Streifen abdichten.',
   'cure.opening-past-media':
