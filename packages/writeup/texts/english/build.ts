@@ -82,6 +82,8 @@ export const buildSentences: Readonly<Record<string, string>> = {
   'heading.build-before': 'Before it is opened',
   'step.photograph.canister':
     'Photograph how it stands: hoses, taps, cable, and later every layer as it comes out, a ruler beside it; no people, no address.',
+  'step.photograph.sump':
+    'Photograph how it stands: pipes, panes, water levels, cables, and later every layer as it comes out, a ruler beside it; no people, no address.',
   'step.photograph.hanging':
     'Photograph how it hangs: intake, lip, cable, and later every layer as it comes out, a ruler beside it; no people, no address.',
   'step.photograph.submerged':
@@ -205,6 +207,8 @@ export const buildSentences: Readonly<Record<string, string>> = {
   'step.check.noise': 'Listen: what still rattles after half an hour is air, grit or a worn shaft.',
   'step.check.surface.canister':
     'Look after a day: taps, hose ends, paper under the filter, level of the tank.',
+  'step.check.surface.sump':
+    'Look after a day: pipes, joints, floor under the sump, water levels in it and in the tank.',
   'step.check.surface.hanging': 'Look after a day: rim, paper below it, level of the tank.',
   'step.check.surface.submerged':
     'Look after a day: that it sits fast, that its outlet is free, and that no medium has come out.',

@@ -101,6 +101,7 @@ export const careSentences: Readonly<Record<string, string>> = {
   'every.year': 'year',
   'calendar.strainer': 'Strainer of the intake, cleared where something hangs on it',
   'calendar.leaks.canister': 'Paper under the filter, taps, hose ends and the lowest point of the cable: dry',
+  'calendar.leaks.sump': 'Pipes, joints and the floor under it: dry',
   'calendar.leaks.hanging': 'Rim, paper below it and the lowest point of the cable: dry',
   'calendar.drip-loop': 'Cable: whole, and hanging in a loop that is lower than its socket',
   'calendar.siphon-hole': 'Small hole in the outlet just below the water line: open',
@@ -116,6 +117,7 @@ export const careSentences: Readonly<Record<string, string>> = {
   'care.call.by': 'Ask {by} when one of these holds.',
   'call.flow': 'Even after cleaning the flow is so low that cleaning is due.',
   'call.damp.canister': 'The paper under it is damp, or a hose end drips: pull its plug first.',
+  'call.damp.sump': 'A pipe drips, or the floor under it is damp: pull the plug of its pump first.',
   'call.damp.hanging': 'Water runs over its rim, or the paper below it is damp: pull its plug first.',
   'call.noise': 'It rattles or hums half an hour after it was started.',
   'call.device':

@@ -85,6 +85,8 @@ export const buildSentences: Readonly<Record<string, string>> = {
   'heading.build-before': 'Vor dem Öffnen',
   'step.photograph.canister':
     'Fotografieren, wie er steht: Schläuche, Hähne, Kabel, und später jede Lage beim Herausnehmen, ein Lineal daneben; keine Personen, keine Anschrift.',
+  'step.photograph.sump':
+    'Fotografieren, wie es steht: Rohre, Scheiben, Wasserstände, Kabel, und später jede Lage beim Herausnehmen, ein Lineal daneben; keine Personen, keine Anschrift.',
   'step.photograph.hanging':
     'Fotografieren, wie er hängt: Ansaugung, Auslaufkante, Kabel, und später jede Lage beim Herausnehmen, ein Lineal daneben; keine Personen, keine Anschrift.',
   'step.photograph.submerged':
@@ -216,6 +218,8 @@ export const buildSentences: Readonly<Record<string, string>> = {
     'Hinhören: Was nach einer halben Stunde noch klappert, ist Luft, Sand oder eine verschlissene Achse.',
   'step.check.surface.canister':
     'Nach einem Tag ansehen: Hähne, Schlauchenden, Papier unter dem Filter, Wasserstand im Becken.',
+  'step.check.surface.sump':
+    'Nach einem Tag ansehen: Rohre, Verbindungen, Boden darunter, Wasserstände darin und im Becken.',
   'step.check.surface.hanging': 'Nach einem Tag ansehen: Rand, Papier darunter, Wasserstand im Becken.',
   'step.check.surface.submerged':
     'Nach einem Tag ansehen: ob er fest sitzt, der Auslauf frei ist und kein Medium herausgekommen ist.',

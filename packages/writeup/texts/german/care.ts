@@ -106,6 +106,7 @@ export const careSentences: Readonly<Record<string, string>> = {
   'calendar.strainer': 'Ansaugkorb, frei gemacht, wo etwas daran hängt',
   'calendar.leaks.canister':
     'Papier unter dem Filter, Hähne, Schlauchenden und tiefste Stelle des Kabels: trocken',
+  'calendar.leaks.sump': 'Rohre, Verbindungen und Boden darunter: trocken',
   'calendar.leaks.hanging': 'Rand, Papier darunter und tiefste Stelle des Kabels: trocken',
   'calendar.drip-loop': 'Kabel: heil, und in einer Schlaufe, die tiefer hängt als seine Steckdose',
   'calendar.siphon-hole': 'Kleines Loch im Auslauf dicht unter der Wasserlinie: offen',
@@ -122,6 +123,8 @@ export const careSentences: Readonly<Record<string, string>> = {
   'call.flow': 'Auch nach der Reinigung ist der Durchfluss so klein, dass sie fällig wäre.',
   'call.damp.canister':
     'Das Papier darunter ist feucht, oder ein Schlauchende tropft: zuerst den Stecker ziehen.',
+  'call.damp.sump':
+    'Ein Rohr tropft, oder der Boden darunter ist feucht: zuerst den Stecker der Pumpe ziehen.',
   'call.damp.hanging':
     'Wasser läuft über seinen Rand, oder das Papier darunter ist feucht: zuerst den Stecker ziehen.',
   'call.noise': 'Eine halbe Stunde nach dem Anlaufen klappert oder brummt er.',
