@@ -5,6 +5,7 @@ import { elementLaws } from './registry/elements.ts';
 import { hydraulicsLaws } from './registry/hydraulics.ts';
 import { lifeLaws } from './registry/life.ts';
 import { machineLaws } from './registry/machines.ts';
+import { packingLaws } from './registry/packing.ts';
 import { residenceLaws } from './registry/residence.ts';
 import { waterLaws } from './registry/water.ts';
 
@@ -17,5 +18,6 @@ export const laws: Registry = {
   ...machineLaws,
   ...elementLaws,
   ...dirtLaws,
+  ...packingLaws,
   ...residenceLaws,
 };

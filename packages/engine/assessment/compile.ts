@@ -1,14 +1,15 @@
-import { bedShapes } from '../families/bedShape.ts';
 import { familyById } from '../families/families.ts';
-import type { Layout } from '../families/layout.ts';
+import type { Chamber, Layout } from '../families/layout.ts';
 import { chambersInWaterOrder } from '../families/waterOrder.ts';
-import type { Model } from '../model/model.ts';
+import type { Bed, Model } from '../model/model.ts';
 import { type CompiledNetwork, compileNetwork } from '../network/compile.ts';
 import type { TopologyProblem } from '../network/topology.ts';
+import { mediumInBed } from '../packing/mediumInBed.ts';
 import type { Compiled, CompiledBed } from './compiled.ts';
 import { layGrid } from './dirt/grid.ts';
 import { mixingLengthOf, pieceOf, voidageOf } from './hydraulics/bed.ts';
-import { bedsInWaterOrder, filterNetwork } from './hydraulics/filterNetwork.ts';
+import { bedsInWaterOrder, filterNetwork, shapesOfBeds } from './hydraulics/filterNetwork.ts';
+import { besideBed, slotsPast } from './hydraulics/laying.ts';
 import { waterState } from './hydraulics/water.ts';
 
 interface Edge {
@@ -18,13 +19,33 @@ interface Edge {
   readonly beds: readonly string[];
 }
 
+/** The way through a chamber's beds: one, or where water can run beside a bed one for each bed and what is beside it. */
+const throughChamber = (chamber: Chamber, beds: readonly Bed[]): Edge[] => {
+  const { id, from, to } = chamber;
+  const beside = beds.map((bed) => besideBed(chamber, bed));
+  if (beside.every((ways) => ways.length === 0))
+    return [{ id: `floor:${id}`, from, to, beds: beds.map((bed) => bed.id) }];
+  const before = beds.map((bed) => `before:${bed.id}`);
+  return [
+    { id: `floor:${id}`, from, to: before[0]!, beds: [] },
+    ...beds.flatMap((bed, place) => {
+      const ends = { from: before[place]!, to: before[place + 1] ?? to };
+      return [
+        { id: `bed:${bed.id}`, ...ends, beds: [bed.id] },
+        ...beside[place]!.map((way) => ({ id: way.id, ...ends, beds: [] })),
+      ];
+    }),
+  ];
+};
+
 const wayEdges = (model: Model, layout: Layout): Edge[] => {
   const chambers = layout.chambers.flatMap((chamber) => {
     const { id, from, to } = chamber;
-    const beds = bedsInWaterOrder(chamber, model).map((bed) => bed.id);
+    const slots = slotsPast(chamber, model.filter.otherSlots);
     return [
-      { id: `floor:${id}`, from, to, beds },
+      ...throughChamber(chamber, bedsInWaterOrder(chamber, model)),
       { id: `gap:${id}`, from, to, beds: [] },
+      ...slots.map((slot) => ({ id: `slot:${slot.id}`, from, to, beds: [] })),
     ];
   });
   const falls = layout.weirs.flatMap(({ id, from, to }) => (to === undefined ? [] : [{ id, from, to }]));
@@ -61,9 +82,9 @@ const orderSpaces = (edges: readonly Edge[], inlet: string): string[] => {
 const compileBeds = (model: Model, layout: Layout, network: CompiledNetwork): CompiledBed[] =>
   layout.chambers.flatMap((chamber) => {
     const beds = bedsInWaterOrder(chamber, model);
-    const shapes = bedShapes(chamber, beds);
+    const shapes = shapesOfBeds(chamber, beds);
     return beds.map((bed, place) => {
-      const medium = model.media[bed.medium]!;
+      const medium = mediumInBed(bed, model.media);
       const { volumeM3, faceAreaM2, ring } = shapes[place]!;
       return {
         id: bed.id,

@@ -14,6 +14,15 @@ export const placeSaid = (
   const labelOf = (one: string): string | undefined =>
     [...chambers, ...openings, ...leaks, ...weirs].find((place) => place.id === one)?.label;
   const bed = beds.find((one) => one.id === id);
+  const beside = /^(cut|corners):(.*)$/.exec(id);
+  if (beside) {
+    const of = placeSaid(model, { layout, beds }, beside[2]!);
+    return said(`place.${beside[1]!}`, { bed: of });
+  }
+  const slot = model.filter.otherSlots?.find((one) => `slot:${one.id}` === id);
+  if (slot !== undefined) {
+    return said(`place.${slot.at}`, { chamber: { name: labelOf(slot.chamber) ?? slot.chamber } });
+  }
   if (bed === undefined) return { name: labelOf(id.replace(/^gap:/, '')) ?? id };
   return said('bed-in-chamber', {
     medium: { name: model.media[bed.medium]!.name },

@@ -94,6 +94,33 @@ export interface SecondPump {
   readonly checkValveHeadM?: number;
 }
 
+/** How a bed lies that is not one medium, loose, from wall to wall. */
+export interface Laying {
+  /** Clear gap between the piece and the chamber's wall on each side, m: cut too small. */
+  readonly cutGapM?: number;
+  /** Volume before it was put in over its volume as it lies, 1: above 1 pressed. Foam and fibre alone. */
+  readonly pressedRatio?: number;
+  /** A second medium mixed in, with its share of the two volumes before they were mixed. Grains and rings alone. */
+  readonly mixed?: { readonly medium: string; readonly share: number };
+  /** A bag about it: open share of the mesh, and radius of its edges in the chamber's corners, m. */
+  readonly bag?: { readonly openFraction: number; readonly cornerRadiusM: number };
+}
+
+/** Ways past a chamber beside the one all round it, by where they are. */
+export const slotPlaces = ['tray-lip', 'end-cap', 'partition', 'other'] as const;
+
+/** A slot past a chamber that the family does not know of. */
+export interface OtherSlot {
+  /** Unique within the filter. */
+  readonly id: string;
+  /** Chamber whose media it goes past. */
+  readonly chamber: string;
+  readonly at: (typeof slotPlaces)[number];
+  readonly thicknessM: number;
+  readonly widthM: number;
+  readonly lengthM: number;
+}
+
 /** A bed as it lies in its chamber. */
 export interface Bed {
   /** Unique within the packing. */
@@ -102,6 +129,8 @@ export interface Bed {
   readonly medium: string;
   /** Extent along the chamber's depth, m. */
   readonly depthM: number;
+  /** Absent where it lies loose from wall to wall. */
+  readonly laying?: Laying;
 }
 
 /**
@@ -130,6 +159,8 @@ export interface Filter {
   readonly placing?: Placing;
   /** Thickness of the gap past each chamber where it differs from the family's own, m, by chamber id. */
   readonly chamberGapM: Readonly<Record<string, number>>;
+  /** Slots past chambers at lips, end caps and partitions; none where left out. */
+  readonly otherSlots?: readonly OtherSlot[];
   /** Price in the job's currency; absent where it is not known. */
   readonly price?: number;
   /** Years over which the price is spread. */

@@ -28,7 +28,7 @@ export type LinkLaw =
       readonly relativeRoughness: number;
       readonly minorK: number;
       readonly linear: number;
-      readonly laminarConstant: 64 | 96;
+      readonly laminarConstant: number;
       readonly friction: FrictionLaw;
       readonly curvature?: number;
     }

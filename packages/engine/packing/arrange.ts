@@ -1,13 +1,15 @@
 import { bedShapes, chamberVolume, depthsOfVolumes } from '../families/bedShape.ts';
 import type { Chamber } from '../families/layout.ts';
 import { inWaterOrder } from '../families/waterOrder.ts';
-import type { Packing } from '../model/model.ts';
+import type { Laying, Packing } from '../model/model.ts';
 
 /** An amount of one medium on its way into a filter. */
 export interface Portion {
   readonly id: string;
   readonly medium: string;
   readonly volumeM3: number;
+  /** How it lies, and will lie again elsewhere. */
+  readonly laying?: Laying;
 }
 
 /** A rest of a bed thinner than this is not worth a layer of its own, m. */
@@ -19,7 +21,7 @@ export const portionsInWaterOrder = (chambers: readonly Chamber[], packing: Pack
   chambers.flatMap((chamber) => {
     const beds = inWaterOrder(chamber, packing[chamber.id] ?? []);
     const shapes = bedShapes(chamber, beds);
-    return beds.map(({ id, medium }, place) => ({ id, medium, volumeM3: shapes[place]!.volumeM3 }));
+    return beds.map(({ depthM: _, ...bed }, place) => ({ ...bed, volumeM3: shapes[place]!.volumeM3 }));
   });
 
 interface Filling {
@@ -31,7 +33,7 @@ interface Filling {
 const place = (filling: Filling, chamber: Chamber, portion: Portion): void => {
   const held = filling.held.get(chamber.id) ?? [];
   const last = held.at(-1);
-  if (last && last.medium === portion.medium)
+  if (last && last.medium === portion.medium && !last.laying && !portion.laying)
     held[held.length - 1] = { ...last, volumeM3: last.volumeM3 + portion.volumeM3 };
   else held.push(portion);
   filling.held.set(chamber.id, held);
@@ -42,7 +44,7 @@ const bedsOf = (chamber: Chamber, held: readonly Portion[]) => {
     chamber,
     held.map(({ volumeM3 }) => volumeM3),
   );
-  return held.map(({ id, medium }, bed) => ({ id, medium, depthM: depths[bed]! }));
+  return held.map(({ volumeM3: _, ...portion }, bed) => ({ ...portion, depthM: depths[bed]! }));
 };
 
 /** Fills chambers in water order; `splitting` lets a bed run over into the next chamber. */
@@ -66,7 +68,7 @@ const fill = (
       }
       const volumeM3 = fits ? leftM3 : room;
       const id = part === 1 ? portion.id : `${portion.id}-part-${part}`;
-      place(filling, chamber, { id, medium: portion.medium, volumeM3 });
+      place(filling, chamber, { ...portion, id, volumeM3 });
       filling.roomM3[at] = room - volumeM3;
       leftM3 = fits ? 0 : leftM3 - volumeM3;
       part += 1;

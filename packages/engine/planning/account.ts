@@ -83,7 +83,11 @@ const keyOf = ({ alterations, layout }: Hardware, packing: Packing): string =>
   JSON.stringify([
     alterations,
     layout.chambers.map(({ id }) =>
-      (packing[id] ?? []).map(({ medium, depthM }) => [medium, Math.round(depthM * NANOMETRES_PER_M)]),
+      (packing[id] ?? []).map(({ medium, depthM, laying }) => [
+        medium,
+        Math.round(depthM * NANOMETRES_PER_M),
+        laying,
+      ]),
     ),
   ]);
 

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import type { BenchTest, Model } from '../../model/model.ts';
+import type { BenchTest, Laying, Model } from '../../model/model.ts';
 import { engineEnglish } from '../../wording/english/english.ts';
 import { word } from '../../wording/word.ts';
 import { assess } from '../assess.ts';
@@ -56,6 +56,13 @@ const stopped = withMeasurements(
   },
 );
 
+const laid = (model: Model, laying: Laying): Model => ({
+  ...model,
+  packing: Object.fromEntries(
+    Object.entries(model.packing).map(([id, beds]) => [id, beds.map((bed) => ({ ...bed, laying }))]),
+  ),
+});
+
 /** For each kind of finding a job that shows it, and one that must not. */
 const cases: readonly (readonly [id: string, shown: Model, hidden: Model])[] = [
   ['pump-cannot-lift', withFilter(good, { outletLiftM: 2 }), withFilter(good, { outletLiftM: 0.5 })],
@@ -69,6 +76,33 @@ const cases: readonly (readonly [id: string, shown: Model, hidden: Model])[] = [
   [
     'bypass-past-bed',
     withFilter(oneBasket([['floss-packed', 100]]), { chamberGapM: { 'basket-1': 0.003 } }),
+    tight,
+  ],
+  ['cut-too-small', laid(oneBasket([['foam-45ppi', 100]]), { cutGapM: 0.004 }), tight],
+  [
+    'packed-tight',
+    laid(oneBasket([['floss-loose', 60]]), { pressedRatio: 3 }),
+    oneBasket([['floss-loose', 60]]),
+  ],
+  [
+    'past-bag',
+    laid(oneBasket([['carbon-granular-2mm', 100]]), { bag: { openFraction: 0.4, cornerRadiusM: 0.02 } }),
+    laid(oneBasket([['carbon-granular-2mm', 100]]), { bag: { openFraction: 0.4, cornerRadiusM: 0 } }),
+  ],
+  [
+    'slot-past-media',
+    withFilter(oneBasket([['floss-packed', 100]]), {
+      otherSlots: [
+        {
+          id: 'lip',
+          chamber: 'basket-1',
+          at: 'tray-lip',
+          thicknessM: 0.002,
+          widthM: 0.4,
+          lengthM: 0.003,
+        },
+      ],
+    }),
     tight,
   ],
   [

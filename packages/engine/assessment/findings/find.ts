@@ -17,6 +17,7 @@ import {
   outletLift,
   pumpCannotLift,
 } from './hardware.ts';
+import { cutTooSmall, packedTight, pastBag, slotPastMedia } from './laying.ts';
 import { measuredBelowDirty, measuredDiffers } from './measured.ts';
 import {
   bedTooShallow,
@@ -52,6 +53,10 @@ export const findingRules: readonly FindingRule[] = [
   finerBeforeCoarser,
   chemicalBeforeBiological,
   bypassPastBed,
+  cutTooSmall,
+  packedTight,
+  pastBag,
+  slotPastMedia,
   partitionLeaks,
   openingPastMedia,
   openingNarrow,

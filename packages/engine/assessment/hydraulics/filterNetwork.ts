@@ -1,12 +1,14 @@
-import { bedShapes } from '../../families/bedShape.ts';
+import { type BedShape, bedShapes } from '../../families/bedShape.ts';
 import type { Chamber, GravityFed, Layout } from '../../families/layout.ts';
 import { inWaterOrder } from '../../families/waterOrder.ts';
 import { GRAVITY } from '../../laws/constants.ts';
 import { weirCoefficient } from '../../laws/hydraulics/weir.ts';
 import type { Bed, Model } from '../../model/model.ts';
 import type { NetworkSpec } from '../../network/links.ts';
+import { mediumInBed } from '../../packing/mediumInBed.ts';
 import { chamberGap } from '../../packing/seal.ts';
 import type { HeadShare } from '../assessment.ts';
+import { besideBed, laidShape, meshLaw, slotsPast } from './laying.ts';
 import { bedLaw, floorLaw, openingLaw, slotLaw } from './linkLaws.ts';
 import { add, type Draft, type LinkRole, TANK } from './networkDraft.ts';
 import { addInlet, addOutlet } from './runs.ts';
@@ -21,10 +23,33 @@ export const bedsInWaterOrder = (chamber: Chamber, model: Model): readonly Bed[]
 const roleOf = ({ layout }: Draft, part: HeadShare['part'], place: string) =>
   layout.gravityFed ? undefined : { part, place };
 
+/** Shapes of a chamber's beds as they lie, in water order. */
+export const shapesOfBeds = (chamber: Chamber, beds: readonly Bed[]): readonly BedShape[] =>
+  bedShapes(chamber, beds).map((shape, place) => laidShape(chamber, beds[place]!, shape));
+
+/** A bed in its place, behind the mesh of its bag where it has one. */
+const addBed = (
+  draft: Draft,
+  chamber: Chamber,
+  laid: { readonly bed: Bed; readonly shape: BedShape; readonly from: string; readonly to: string },
+): void => {
+  const { bed, shape, to } = laid;
+  const mesh = meshLaw(shape, bed);
+  const from = mesh === undefined ? laid.from : `inside:${bed.id}`;
+  if (mesh !== undefined)
+    add(
+      draft,
+      { id: `mesh:${bed.id}`, from: laid.from, to: from, law: mesh },
+      roleOf(draft, 'openings', bed.id),
+    );
+  const law = bedLaw({ medium: mediumInBed(bed, draft.model.media), shape }, chamber, draft.water);
+  add(draft, { id: `bed:${bed.id}`, from, to, law }, roleOf(draft, 'beds', bed.id));
+};
+
 const addChamber = (draft: Draft, chamber: Chamber): void => {
   const { model } = draft;
   const beds = bedsInWaterOrder(chamber, model);
-  const shapes = bedShapes(chamber, beds);
+  const shapes = shapesOfBeds(chamber, beds);
   const nodes = [chamber.from, ...beds.map((bed) => `before:${bed.id}`), chamber.to];
   add(
     draft,
@@ -32,19 +57,17 @@ const addChamber = (draft: Draft, chamber: Chamber): void => {
     roleOf(draft, 'openings', chamber.id),
   );
   beds.forEach((bed, i) => {
-    const link = {
-      id: `bed:${bed.id}`,
-      from: nodes[i + 1]!,
-      to: nodes[i + 2]!,
-      law: bedLaw({ medium: model.media[bed.medium]!, shape: shapes[i]! }, chamber, draft.water),
-    };
-    add(draft, link, roleOf(draft, 'beds', bed.id));
+    const ends = { from: nodes[i + 1]!, to: nodes[i + 2]! };
+    addBed(draft, chamber, { bed, shape: shapes[i]!, ...ends });
+    for (const beside of besideBed(chamber, bed)) add(draft, { ...beside, ...ends });
   });
   const thicknessM = chamberGap(model, chamber);
   if (thicknessM > 0) {
     const gap = slotLaw({ ...chamber.gap, thicknessM });
     add(draft, { id: `gap:${chamber.id}`, from: chamber.from, to: chamber.to, law: gap });
   }
+  for (const slot of slotsPast(chamber, model.filter.otherSlots))
+    add(draft, { id: `slot:${slot.id}`, from: chamber.from, to: chamber.to, law: slotLaw(slot) });
 };
 
 const addWeirs = (draft: Draft): void => {

@@ -60,10 +60,17 @@ const follow = (compiled: Compiled): Trace[] => {
   return done;
 };
 
+/** A slot beside a chamber that holds beds. */
+const isPastBeds = ({ model, beds }: Compiled, id: string): boolean => {
+  const slot = model.filter.otherSlots?.find((one) => `slot:${one.id}` === id);
+  return beds.some((bed) => bed.chamber === slot?.chamber);
+};
+
 /** A way that goes past media: a gap beside a chamber that holds beds, a leak, or an opening not meant. */
 const isPast = (compiled: Compiled, id: string): boolean => {
   if (id.startsWith('gap:')) return compiled.beds.some((bed) => `gap:${bed.chamber}` === id);
-  if (id.startsWith('floor:')) return false;
+  if (id.startsWith('slot:')) return isPastBeds(compiled, id);
+  if (id.startsWith('floor:') || id.startsWith('bed:')) return false;
   if (compiled.layout.weirs.some((weir) => weir.id === id && weir.purpose === 'passage')) return false;
   return compiled.layout.openings.find((opening) => opening.id === id)?.bypass ?? true;
 };

@@ -11,6 +11,12 @@ export const faultSentences: Readonly<Record<string, string>> = {
     'Water meets the {early} before the {late}: dirt closes it before its capacity is used.',
   'fault.bypass-past-bed':
     '{share} of the water runs through the {gap} gap beside {chamber} and misses its media.',
+  'fault.cut-too-small':
+    '{share} of the water runs round the {bed}: the piece leaves {gap} to the wall on each side.',
+  'fault.packed-tight':
+    'The {bed} is pressed into its room from {times} times as much: water goes through it less easily, and it clogs sooner.',
+  'fault.past-bag': '{share} of the water runs past the bag of the {bed} in the corners of its chamber.',
+  'fault.slot-past-media': '{share} of the water takes the {gap} slot {way} and misses the media.',
   'fault.partition-leaks': '{share} of the water takes the {way} and meets no media at all.',
   'fault.opening-past-media': '{share} of the water enters through the {way} and meets no media.',
   'fault.opening-narrower-than-hose':
@@ -72,6 +78,12 @@ export const faultSentences: Readonly<Record<string, string>> = {
   'hose.outlet': 'outlet hose',
   'barbs.intake': 'intake barbs',
   'barbs.outlet': 'outlet barbs',
+  'place.cut': 'gap round {bed}',
+  'place.corners': 'corners of the bag of {bed}',
+  'place.tray-lip': 'at the lip of {chamber}',
+  'place.end-cap': 'at the end cap of {chamber}',
+  'place.partition': 'at the partition beside {chamber}',
+  'place.other': 'past {chamber}',
   'bed-in-chamber': '{medium} in {chamber}',
 
   'bound.area': 'by the area open to bacteria',
@@ -114,6 +126,12 @@ export const cureSentences: Readonly<Record<string, string>> = {
   'cure.bypass-past-bed.end-caps':
     'Renew the seals of the end caps, or cut a foam sleeve 2 to 3 mm (0.08 to 0.12 in) over length so that they press on it.',
   'cure.round-seat-leaks': 'Renew the seal ring of that seat; grease it thinly with silicone grease.',
+  'cure.cut-too-small':
+    'Cut a new piece 2 to 3 mm (about 1/10 in) larger than its room each way, so that it sits against the walls.',
+  'cure.packed-tight': 'Take out floss until the rest lies loose.',
+  'cure.past-bag':
+    'Fill the bag less tightly and spread it into the corners, or lay the media in without a bag.',
+  'cure.slot-past-media': 'Close the slot with a removable strip or a new seal.',
   'cure.partition-leaks': 'Seal the edge of the partition with a removable strip.',
   'cure.opening-past-media':
     'Cover these slots, as long as three times the area of the pump’s own inlet stays open (common practice, no source).',

@@ -12,6 +12,12 @@ export const faultSentences: Readonly<Record<string, string>> = {
     'Das Wasser trifft auf „{early}“ vor „{late}“: Schmutz verschließt es, bevor seine Kapazität genutzt ist.',
   'fault.bypass-past-bed':
     '{share} des Wassers laufen durch den Spalt von {gap} neben {chamber} und an den Medien vorbei.',
+  'fault.cut-too-small':
+    '{share} des Wassers laufen um „{bed}“ herum: Das Stück lässt auf jeder Seite {gap} zur Wand frei.',
+  'fault.packed-tight':
+    '„{bed}“ ist aus dem {times}-fachen Raum zusammengepresst: Das Wasser kommt schwerer hindurch, und es verstopft früher.',
+  'fault.past-bag': '{share} des Wassers laufen in den Ecken der Kammer am Beutel von „{bed}“ vorbei.',
+  'fault.slot-past-media': '{share} des Wassers nehmen den Spalt von {gap} {way} und verfehlen die Medien.',
   'fault.partition-leaks': '{share} des Wassers nehmen den Weg „{way}“ und treffen auf gar kein Medium.',
   'fault.opening-past-media': '{share} des Wassers treten durch „{way}“ ein und treffen auf kein Medium.',
   'fault.opening-narrower-than-hose':
@@ -77,6 +83,12 @@ export const faultSentences: Readonly<Record<string, string>> = {
   'hose.outlet': 'Auslaufschlauch',
   'barbs.intake': 'Schlauchtüllen der Ansaugung',
   'barbs.outlet': 'Schlauchtüllen des Auslaufs',
+  'place.cut': 'Spalt um {bed}',
+  'place.corners': 'Ecken des Beutels von {bed}',
+  'place.tray-lip': 'am Rand von {chamber}',
+  'place.end-cap': 'an der Endkappe von {chamber}',
+  'place.partition': 'an der Trennwand neben {chamber}',
+  'place.other': 'an {chamber} vorbei',
   'bed-in-chamber': '{medium} in {chamber}',
 
   'bound.area': 'durch die Fläche, die den Bakterien offen steht',
@@ -119,6 +131,12 @@ export const cureSentences: Readonly<Record<string, string>> = {
   'cure.bypass-past-bed.end-caps':
     'Die Dichtungen der Endkappen erneuern oder eine Schaumstoffhülse 2 bis 3 mm (0,08 bis 0,12 in) zu lang schneiden, damit sie darauf drücken.',
   'cure.round-seat-leaks': 'Den Dichtring dieses Sitzes erneuern und dünn mit Silikonfett fetten.',
+  'cure.cut-too-small':
+    'Ein neues Stück schneiden, das in jeder Richtung 2 bis 3 mm (etwa 1/10 Zoll) größer ist als sein Raum, damit es an den Wänden anliegt.',
+  'cure.packed-tight': 'Watte herausnehmen, bis der Rest locker liegt.',
+  'cure.past-bag':
+    'Den Beutel weniger prall füllen und in die Ecken drücken, oder die Medien ohne Beutel einlegen.',
+  'cure.slot-past-media': 'Den Spalt mit einem herausnehmbaren Streifen oder einer neuen Dichtung schließen.',
   'cure.partition-leaks': 'Die Kante der Trennwand mit einem herausnehmbaren Streifen abdichten.',
   'cure.opening-past-media':
     'Diese Schlitze abdecken, solange das Dreifache der Ansaugfläche der Pumpe offen bleibt (gängige Praxis, ohne Quelle).',
