@@ -21,6 +21,24 @@ export function amountsGiven(bed: DraftBed): readonly AmountField[] {
   return amountFields.filter((field) => field in bed);
 }
 
+/** Whether a medium gives way, so that its mass and its room are two things. */
+export function isPressable(medium: Medium | undefined): boolean {
+  return medium?.resistance.law === 'foam' || medium?.resistance.law === 'fibre';
+}
+
+/** The room that a mass of foam or floss was put into is said beside it. */
+export function isMassInRoom(bed: DraftBed, medium: Medium | undefined): boolean {
+  const given = amountsGiven(bed);
+  return given.length === 2 && given.includes('mass') && isPressable(medium);
+}
+
+/** The field that says how deep a bed is; undefined where none or too many do. */
+function depthField(bed: DraftBed, medium: Medium | undefined): AmountField | undefined {
+  const given = amountsGiven(bed);
+  if (isMassInRoom(bed, medium)) return given.find((field) => field !== 'mass');
+  return given.length === 1 ? given[0] : undefined;
+}
+
 /** A bed's depth in its chamber, m, with its doubt, and the field that says it. */
 interface DepthGiven {
   readonly depthM: number;
@@ -56,8 +74,8 @@ export function bedDepths(
 
 function bedDepth(bed: DraftBed, place: BedPlace): DepthGiven | undefined {
   const { chamber, medium } = place;
-  const [field, second] = amountsGiven(bed);
-  if (field === undefined || second !== undefined) return undefined;
+  const field = depthField(bed, medium);
+  if (field === undefined) return undefined;
   const reading = readField(bedSchema.shape[field], bed[field]);
   if (!reading.ok) return undefined;
   const density = medium?.bulkDensityKgPerM3;

@@ -82,6 +82,12 @@ interface ProblemFacts {
     readonly piece: string;
     readonly chamber: string;
   };
+  'does-not-give-way': { readonly medium: string };
+  'cannot-be-mixed': { readonly medium: string };
+  'said-two-ways': { readonly other: string; readonly what: string };
+  'pressed-from-less': { readonly found: string; readonly depth: string };
+  'gap-leaves-nothing': { readonly found: string; readonly chamber: string };
+  'flat-walls-only': { readonly chamber: string };
   'listed-twice': { readonly found: string };
   'alteration-contradiction': { readonly found: string };
   'alteration-not-here': { readonly found: string; readonly family: string };
@@ -180,6 +186,15 @@ export const problemWordings: {
     `${path} has beds ${beds} deep in all, but the chamber is only ${chamber} deep: ${over} too much.`,
   'piece-too-large': (path, { medium, piece, chamber }) =>
     `${path} puts ${medium}, in pieces of ${piece}, into a chamber only ${chamber} across.`,
+  'does-not-give-way': (path, { medium }) => `${path} presses ${medium}, which does not give way.`,
+  'cannot-be-mixed': (path, { medium }) => `${path} mixes ${medium} into a bed, but it is not loose pieces.`,
+  'said-two-ways': (path, { other, what }) => `${path} and ${other} both say ${what}; keep one.`,
+  'pressed-from-less': (path, { found, depth }) =>
+    `${path} says ${found}, which is less than the ${depth} that the bed has now.`,
+  'gap-leaves-nothing': (path, { found, chamber }) =>
+    `${path} says ${found}, which leaves next to nothing of a piece in a chamber ${chamber} across.`,
+  'flat-walls-only': (path, { chamber }) =>
+    `${path} is for chambers with flat walls, but the media of ${chamber} lie about a tube.`,
   'listed-twice': (path, { found }) => `${path} names ${found} a second time.`,
   'alteration-contradiction': (path, { found }) => `${path} forbids ${found}, which is also permitted.`,
   'alteration-not-here': (path, { found, family }) =>

@@ -9,6 +9,8 @@ import type { PlansResult } from './results/plans.ts';
 /** A plan as a search found it. */
 export type FoundPlan = PlansResult['plans'][number];
 
+type FoundLaying = NonNullable<FoundPlan['packing'][number]['beds'][number]['laying']>;
+
 const layoutOf = ({ filter }: Model): Layout => familyById(filter.family)!.layOut(filter.measurements);
 
 type Planned = NonNullable<JobDocument['planned']>;
@@ -21,12 +23,26 @@ const roundingSlack = 1e-6;
 /** To the tenth of a millimetre below: beds that fill a chamber must still have room in it. */
 const depthText = (metres: number): string => `${Math.floor(metres * 10_000 + roundingSlack) / 10} mm`;
 
+/** How a bed lies, as a document says it. */
+const writtenLaying = ({ cutGap, pressedFrom, mixed, bag }: FoundLaying) => ({
+  ...(cutGap === undefined ? {} : { cutGap: `${cutGap.value} mm` }),
+  ...(pressedFrom === undefined ? {} : { pressedFrom: `${pressedFrom.value} mm` }),
+  ...(mixed === undefined ? {} : { mixed: { medium: mixed.medium, share: `${100 * mixed.share.value} %` } }),
+  ...(bag === undefined
+    ? {}
+    : { bag: { open: `${100 * bag.open.value} %`, corners: `${bag.corners.value} mm` } }),
+});
+
 /** The beds of a plan as a document lists them: from the top down, or from the pump's side. */
 const listedPacking = ({ packing }: FoundPlan, { chambers }: Layout): Planned['packing'] =>
   Object.fromEntries(
     packing.map(({ chamber, beds }) => {
       const isTurned = chambers.find(({ id }) => id === chamber)?.listedInWaterOrder === false;
-      const written = beds.map(({ medium, depth }) => ({ medium, depth: depthText(depth.value) }));
+      const written = beds.map(({ medium, depth, laying }) => ({
+        medium,
+        depth: depthText(depth.value),
+        ...(laying === undefined ? {} : writtenLaying(laying)),
+      }));
       return [chamber, isTurned ? written.toReversed() : written];
     }),
   );

@@ -87,6 +87,7 @@ const bedStates = (
       chamber: bed.chamber,
       medium: bed.medium.id,
       stage: bed.medium.stage,
+      ...(bed.laying === undefined ? {} : { laying: bed.laying }),
       depthM: bed.depthM,
       volumeM3: bed.volumeM3,
       flowM3PerS,

@@ -1,5 +1,6 @@
 import type { Layout } from '../families/layout.ts';
 import type { Stage, Substance } from '../model/medium.ts';
+import type { Laying } from '../model/model.ts';
 import type { Said } from '../wording/said.ts';
 import type { Site } from './site/site.ts';
 
@@ -32,6 +33,8 @@ export interface BedState {
   readonly chamber: string;
   readonly medium: string;
   readonly stage: Stage;
+  /** How it lies; absent where loose from wall to wall. */
+  readonly laying?: Laying;
   readonly depthM: number;
   readonly volumeM3: number;
   readonly flowM3PerS: number;

@@ -90,6 +90,7 @@ const compileBeds = (model: Model, layout: Layout, network: CompiledNetwork): Co
         id: bed.id,
         chamber: chamber.id,
         medium,
+        ...(bed.laying === undefined ? {} : { laying: bed.laying }),
         depthM: bed.depthM,
         areaM2: bed.depthM > 0 ? volumeM3 / bed.depthM : faceAreaM2,
         faceAreaM2,

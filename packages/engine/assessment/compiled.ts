@@ -1,7 +1,7 @@
 import type { BedShape } from '../families/bedShape.ts';
 import type { Layout } from '../families/layout.ts';
 import type { Medium } from '../model/medium.ts';
-import type { Model } from '../model/model.ts';
+import type { Laying, Model } from '../model/model.ts';
 import type { CompiledNetwork } from '../network/compile.ts';
 import type { LinkRole } from './hydraulics/networkDraft.ts';
 import type { WaterState } from './hydraulics/water.ts';
@@ -10,7 +10,9 @@ import type { WaterState } from './hydraulics/water.ts';
 export interface CompiledBed {
   readonly id: string;
   readonly chamber: string;
+  /** As it is in the bed: pressed or mixed. */
   readonly medium: Medium;
+  readonly laying?: Laying;
   readonly depthM: number;
   /** Mean area that the water passes, m²: times the depth it is the volume. */
   readonly areaM2: number;

@@ -15,6 +15,9 @@ export function checkFilter(draft: Draft, context: Context): readonly Problem[] 
     ...Object.keys(draft.filter?.gaps ?? {}).flatMap((id) =>
       checkChamber(id, ['filter', 'gaps', id], context),
     ),
+    ...(draft.filter?.slots ?? []).flatMap((slot, index) =>
+      checkChamber(slot?.past, ['filter', 'slots', index, 'past'], context),
+    ),
   ];
 }
 

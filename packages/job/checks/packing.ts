@@ -1,12 +1,13 @@
 import type { Chamber } from '@fettle/engine/families/layout.ts';
 import type { Medium } from '@fettle/engine/model/medium.ts';
 import { printQuantity } from '@fettle/engine/quantities/printQuantity.ts';
-import { amountFields, amountsGiven, bedDepths, type DraftBed } from '../beds.ts';
+import { amountFields, amountsGiven, bedDepths, type DraftBed, isMassInRoom } from '../beds.ts';
 import type { Context } from '../context.ts';
 import type { Draft } from '../draft.ts';
 import type { FieldPath } from '../fieldPath.ts';
 import { packedStateFields } from '../packedStates.ts';
 import { type Problem, problem } from '../problems.ts';
+import { checkLaying } from './laying.ts';
 import { checkChamber, checkMedium } from './names.ts';
 
 /** Beds that lie on one another without play may be this share too deep: foam gives way. */
@@ -29,15 +30,17 @@ function checkBeds(packing: Draft['packing'], at: FieldPath, context: Context): 
       ...checkChamber(id, path, context),
       ...listed.flatMap((each) => checkBed(each.bed, each.path, context)),
       ...(chamber === undefined ? [] : checkRoom(listed, { chamber, path, context })),
+      ...checkLayings(listed, chamber, context),
     ];
   });
 }
 
 function checkBed(bed: DraftBed, path: FieldPath, context: Context): readonly Problem[] {
   const given = amountsGiven(bed);
+  const isRight = given.length === 1 || isMassInRoom(bed, mediumOf(bed, context));
   const fields = amountFields.join(', ');
   const amount =
-    given.length === 1 || bed.medium === undefined
+    isRight || bed.medium === undefined
       ? []
       : [
           problem('one-of-fields', path, {
@@ -46,6 +49,19 @@ function checkBed(bed: DraftBed, path: FieldPath, context: Context): readonly Pr
           }),
         ];
   return [...checkMedium(bed.medium, [...path, 'medium'], context), ...amount];
+}
+
+/** How each bed of a chamber lies. */
+function checkLayings(
+  listed: readonly { readonly bed: DraftBed; readonly path: FieldPath }[],
+  chamber: Chamber | undefined,
+  context: Context,
+): readonly Problem[] {
+  const beds = listed.map((one) => ({ ...one, medium: mediumOf(one.bed, context) }));
+  const depths = chamber === undefined ? [] : bedDepths(beds, chamber);
+  return beds.flatMap((one, index) =>
+    checkLaying({ ...one, chamber, depthM: depths[index]?.depthM }, context),
+  );
 }
 
 interface Room {

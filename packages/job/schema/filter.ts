@@ -1,7 +1,17 @@
 import { fittings } from '@fettle/engine/catalogue/fittings.ts';
 import { families } from '@fettle/engine/families/families.ts';
+import { slotPlaces } from '@fettle/engine/model/model.ts';
 import * as z from 'zod';
-import { byShortName, list, oneOf, quantity, text, trueOrFalse, type WrittenQuantity } from './fields.ts';
+import {
+  byShortName,
+  list,
+  oneOf,
+  quantity,
+  shortName,
+  text,
+  trueOrFalse,
+  type WrittenQuantity,
+} from './fields.ts';
 import { placingSchema } from './placing.ts';
 
 const flow = (says: string, example: string) =>
@@ -10,6 +20,33 @@ const head = (says: string, example: string) =>
   quantity({ dimension: 'length', says, example, least: '0 m', most: '30 m' });
 const bore = (says: string, example: string) =>
   quantity({ dimension: 'length', says, example, least: '2 mm', most: '150 mm' });
+
+/** A slot past a chamber that the family does not know of. */
+export const slotSchema = z.strictObject({
+  past: shortName({ says: 'chamber whose media it goes past', example: 'basket-1' }),
+  at: oneOf(slotPlaces, { says: 'where it is' }),
+  thickness: quantity({
+    dimension: 'length',
+    says: 'clear thickness of the slot',
+    example: '0.5 mm',
+    least: '0 mm',
+    most: '20 mm',
+  }),
+  width: quantity({
+    dimension: 'length',
+    says: 'extent across the flow; all round the chamber where left out',
+    example: '300 mm',
+    above: '0 mm',
+    most: '5 m',
+  }).optional(),
+  length: quantity({
+    dimension: 'length',
+    says: 'extent along the flow: how wide the lip or seat is',
+    example: '3 mm',
+    above: '0 mm',
+    most: '50 cm',
+  }).optional(),
+});
 
 /** One measured point of a pump's curve. */
 export const curvePointSchema = z.strictObject({
@@ -203,6 +240,10 @@ export const filterSchema = z.strictObject({
   hoses: z.strictObject({ intake: intakeSchema.optional(), outlet: outletSchema.optional() }).optional(),
   placing: placingSchema.optional(),
   gaps: byShortName(gapField, { says: 'gaps past single chambers, by chamber' }).optional(),
+  slots: list(slotSchema, {
+    says: 'slots past chambers beside the gap all round them: at the lips of trays, at end caps, at partitions',
+    most: 20,
+  }).optional(),
   price: quantity({
     dimension: 'money',
     says: 'price of the filter',

@@ -138,6 +138,7 @@ export const fullJob = {
       surfaceRise: '3 cm',
       spareVolume: '15 L',
     },
+    slots: [{ past: 'basket-1', at: 'tray-lip', thickness: '0.3 mm', width: '300 mm', length: '3 mm' }],
     gaps: { 'basket-1': '0.4 mm', 'basket-2': '0.5 mm ± 0.1 mm' },
     price: '85 GBP',
     life: '8 a',
@@ -150,12 +151,31 @@ export const fullJob = {
     ],
     'basket-2': [{ medium: 'my-rings', volume: '1.2 L ± 5 %' }],
     'basket-3': [{ medium: 'ceramic-rings-12mm', mass: '500 g' }],
-    'basket-4': [],
+    'basket-4': [
+      { medium: 'foam-20ppi', depth: '10 mm', pressedFrom: '15 mm', oversize: '1 mm' },
+      {
+        medium: 'gravel-4mm',
+        depth: '20 mm',
+        cutGap: '1 mm',
+        mixed: { medium: 'lava-15mm', share: '20 %' },
+        bag: { open: '40 %', corners: '5 mm' },
+      },
+    ],
   },
   planned: {
     packing: {
       'basket-1': [{ medium: 'foam-20ppi', depth: '30 ± 2 mm' }],
-      'basket-2': [{ medium: 'foam-30ppi', fill: '40 %' }],
+      'basket-2': [
+        { medium: 'foam-30ppi', fill: '40 %' },
+        { medium: 'foam-20ppi', depth: '10 mm', pressedFrom: '15 mm', oversize: '1 mm' },
+        {
+          medium: 'gravel-4mm',
+          depth: '20 mm',
+          cutGap: '1 mm',
+          mixed: { medium: 'lava-15mm', share: '20 %' },
+          bag: { open: '40 %', corners: '5 mm' },
+        },
+      ],
       'basket-3': [{ medium: 'my-rings', volume: '1.2 L ± 5 %' }],
       'basket-4': [{ medium: 'ceramic-rings-12mm', mass: '500 g' }],
     },
@@ -165,7 +185,17 @@ export const fullJob = {
   asLeft: {
     packing: {
       'basket-1': [{ medium: 'foam-20ppi', depth: '32 mm' }],
-      'basket-2': [{ medium: 'foam-30ppi', fill: '45 %' }],
+      'basket-2': [
+        { medium: 'foam-30ppi', fill: '45 %' },
+        { medium: 'foam-20ppi', depth: '10 mm', pressedFrom: '15 mm', oversize: '1 mm' },
+        {
+          medium: 'gravel-4mm',
+          depth: '20 mm',
+          cutGap: '1 mm',
+          mixed: { medium: 'lava-15mm', share: '20 %' },
+          bag: { open: '40 %', corners: '5 mm' },
+        },
+      ],
       'basket-3': [{ medium: 'my-rings', volume: '1.1 L' }],
       'basket-4': [{ medium: 'ceramic-rings-12mm', mass: '450 g' }],
     },

@@ -4,6 +4,7 @@ import { printQuantity } from '@fettle/engine/quantities/printQuantity.ts';
 import type { Quantity } from '@fettle/engine/quantities/readQuantity.ts';
 import type { Context } from '../context.ts';
 import { type Default, defaults } from '../defaults.ts';
+import { otherSlotsOf } from '../laying.ts';
 import { type Note, note } from '../notes.ts';
 import { acceptedQuantity } from '../schema/fields.ts';
 import { filterSchema, gapField, intakeSchema, secondPumpSchema } from '../schema/filter.ts';
@@ -38,6 +39,7 @@ export function filterOf(filter: DocumentFilter, setting: Setting): Filter {
     ...hosesOf(filter.hoses, { pump, family, taker }),
     ...placingOf(filter.placing, taker),
     chamberGapM: gapsOf(filter, taker),
+    ...slotsOf(filter, setting.context),
     ...(price === undefined
       ? {}
       : {
@@ -154,6 +156,11 @@ function weirNotes({ weirs }: Layout): readonly Note[] {
 
 function height(metres: number): string {
   return printQuantity({ value: metres, dimension: 'length', system: 'metric' });
+}
+
+function slotsOf({ slots }: DocumentFilter, { layout }: Context): Pick<Filter, 'otherSlots'> {
+  if (slots === undefined || slots.length === 0 || layout === undefined) return {};
+  return { otherSlots: otherSlotsOf(slots, layout.chambers) };
 }
 
 function gapsOf(filter: DocumentFilter, taker: Taker): Readonly<Record<string, number>> {

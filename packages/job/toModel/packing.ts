@@ -1,7 +1,10 @@
-import type { Layout } from '@fettle/engine/families/layout.ts';
+import { bedShapes } from '@fettle/engine/families/bedShape.ts';
+import type { Chamber, Layout } from '@fettle/engine/families/layout.ts';
+import { inWaterOrder } from '@fettle/engine/families/waterOrder.ts';
 import type { Medium } from '@fettle/engine/model/medium.ts';
 import type { Bed, Packing } from '@fettle/engine/model/model.ts';
 import { bedDepths } from '../beds.ts';
+import { layingOf } from '../laying.ts';
 import { type Note, note } from '../notes.ts';
 import type { JobDocument } from '../schema/job.ts';
 import { byName, type Taker } from './givens.ts';
@@ -28,12 +31,31 @@ export function packingOf(packing: JobDocument['packing'], setting: Setting): Pa
         modelPath: `packing.${chamber.id}[${index}].depthM`,
         unit: 'm',
       };
-      setting.taker.note(place, { value: depth.depthM, doubt: depth.doubt });
-      return { id: `${chamber.id}:${index + 1}`, medium: bed.medium, depthM: depth.depthM };
+      const { depthM, doubt } = depth;
+      setting.taker.note(place, { value: depthM, doubt });
+      return { id: `${chamber.id}:${index + 1}`, medium: bed.medium, depthM };
     });
-    return [chamber.id, beds] as const;
+    const laid = bedsLaid(beds, listed, { chamber, media: setting.media });
+    return [chamber.id, laid] as const;
   });
   return Object.fromEntries(chambers);
+}
+
+/** The beds of a chamber with how each of them lies. */
+function bedsLaid(
+  beds: readonly Bed[],
+  listed: NonNullable<JobDocument['packing']>[string],
+  at: { readonly chamber: Chamber; readonly media: Setting['media'] },
+): readonly Bed[] {
+  const { chamber, media } = at;
+  const inOrder = inWaterOrder(chamber, beds);
+  const shapes = bedShapes(chamber, inOrder);
+  return beds.map((bed, index) => {
+    const { depthM } = bed;
+    const { volumeM3: roomM3 } = shapes[inOrder.indexOf(bed)]!;
+    const laying = layingOf({ bed: listed[index]!, chamber, medium: media[bed.medium]!, depthM, roomM3 });
+    return laying === undefined ? bed : { ...bed, laying };
+  });
 }
 
 /** Beds that lie on one of the same medium, which may be meant or may be a slip. */

@@ -64,7 +64,7 @@ describe('what is stated', () => {
     expect(depths['basket-2']?.[0]).toBeCloseTo(0.0012 / areaM2, 12);
     const density = media['ceramic-rings-12mm']?.bulkDensityKgPerM3.value ?? Number.NaN;
     expect(depths['basket-3']?.[0]).toBeCloseTo(0.5 / density / areaM2, 12);
-    expect(depths['basket-4']).toEqual([]);
+    expect(depths['basket-4']).toEqual([0.01, 0.02]);
   });
 
   it('beds have names of their own', () => {

@@ -77,9 +77,9 @@ export const withBedDepth = (
   depthM: number,
 ): WrittenPacking => {
   const bed = packing[chamber]?.[place];
-  return bed === undefined
-    ? packing
-    : withBedWritten(packing, { chamber, place }, { medium: bed.medium, depth: millimetres(depthM) });
+  if (bed === undefined) return packing;
+  const { volume: _, mass: __, fill: ___, pressedFrom: ____, ...kept } = bed;
+  return withBedWritten(packing, { chamber, place }, { ...kept, depth: millimetres(depthM) });
 };
 
 /** The depth of a bed that was set by hand, m; undefined where its amount is written in another way. */

@@ -1,15 +1,45 @@
 import type { Assessment } from '@fettle/engine/assessment/assessment.ts';
 import { netGain } from '@fettle/engine/assessment/effect.ts';
+import type { Laying } from '@fettle/engine/model/model.ts';
 import type { OrderNote, Plan, Plans, Purchase } from '@fettle/engine/planning/plan.ts';
 import { cautionsOf, stepsOf } from '@fettle/engine/planning/steps.ts';
 import { z } from 'zod';
 import { effectSchema, toEffect } from './effect.ts';
 import { figure, figureSchema, money } from './figures.ts';
 
+const layingSchema = z
+  .strictObject({
+    cutGap: figureSchema.optional(),
+    pressedFrom: figureSchema.optional().meta({ description: 'Depth of as much of it that is not pressed.' }),
+    mixed: z.strictObject({ medium: z.string(), share: figureSchema }).optional(),
+    bag: z.strictObject({ open: figureSchema, corners: figureSchema }).optional(),
+  })
+  .meta({ description: 'How it lies, where not loose from wall to wall.' });
+
+const toLaying = (laying: Laying, depthM: number): z.infer<typeof layingSchema> => {
+  const { cutGapM, pressedRatio, mixed, bag } = laying;
+  return {
+    ...(cutGapM === undefined ? {} : { cutGap: figure(cutGapM, 'mm') }),
+    ...(pressedRatio === undefined ? {} : { pressedFrom: figure(pressedRatio * depthM, 'mm') }),
+    ...(mixed === undefined ? {} : { mixed: { medium: mixed.medium, share: figure(mixed.share, '1') } }),
+    ...(bag === undefined
+      ? {}
+      : { bag: { open: figure(bag.openFraction, '1'), corners: figure(bag.cornerRadiusM, 'mm') } }),
+  };
+};
+
 const packedChamberSchema = z.strictObject({
   chamber: z.string(),
   beds: z
-    .array(z.strictObject({ id: z.string(), medium: z.string(), depth: figureSchema, volume: figureSchema }))
+    .array(
+      z.strictObject({
+        id: z.string(),
+        medium: z.string(),
+        depth: figureSchema,
+        volume: figureSchema,
+        laying: layingSchema.optional(),
+      }),
+    )
     .meta({ description: 'In water order.' }),
 });
 
@@ -78,6 +108,7 @@ const toPacking = (assessment: Assessment): z.infer<typeof packedChamberSchema>[
         medium: bed.medium,
         depth: figure(bed.depthM, 'm'),
         volume: figure(bed.volumeM3, 'L'),
+        ...(bed.laying === undefined ? {} : { laying: toLaying(bed.laying, bed.depthM) }),
       })),
   }));
 
