@@ -1,3 +1,5 @@
+import { fullMedia } from './fullMedia.ts';
+
 /** A document in which every field of the schema stands at least once; invented. */
 export const fullJob = {
   fettle: 1,
@@ -273,27 +275,7 @@ export const fullJob = {
     parts: { 'seal-strip': '2.50 GBP' },
   },
   shelf: ['foam-20ppi', { medium: 'floss-loose', amount: '2 L', price: '3 GBP/L' }],
-  media: {
-    'my-rings': {
-      like: 'ceramic-rings-12mm',
-      name: 'short ceramic rings',
-      stage: 'biological',
-      form: 'rings',
-      size: '14 mm',
-      voidage: '63 %',
-      surface: '380 m2/m3',
-      area: '150 ×/÷ 2 m2/m3',
-      density: '520 g/L',
-      depositFactor: '17 ×/÷ 3',
-      care: 'rinse',
-      bacteriaKept: '70 ± 10 %',
-      life: '4 a',
-      price: '6 GBP/L',
-      cautions: ['Chips easily.'],
-    },
-    'my-foam': { like: 'foam-20ppi', cell: '2.9 ± 0.2 mm', voidage: '96 %' },
-    'my-floss': { like: 'floss-loose', fibre: '0.03 mm', solid: '1.5 %' },
-  },
+  media: fullMedia,
   quote: {
     day: '2026-11-05',
     validUntil: '2026-12-05',
