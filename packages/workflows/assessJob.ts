@@ -6,7 +6,7 @@ import { type Comparison, compareTests } from '@fettle/engine/assessment/finding
 import { saysAndCure } from '@fettle/engine/assessment/findings/rule.ts';
 import { type ResidenceFigures, residenceFigures } from '@fettle/engine/assessment/residence/residence.ts';
 import { holdClaims } from '@fettle/engine/claims/holdClaims.ts';
-import type { Holding } from '@fettle/engine/claims/holding.ts';
+import type { Computed, Holding } from '@fettle/engine/claims/holding.ts';
 import { readClaims } from '@fettle/engine/claims/readClaims.ts';
 import { bestShutoffTest } from '@fettle/engine/model/benchTests.ts';
 import type { Model } from '@fettle/engine/model/model.ts';
@@ -32,9 +32,9 @@ export interface AssessJobOptions extends AssessOptions {
 }
 
 /** The shut-off head that a claim may be held against: measured, or stated; an assumed one convicts nobody. */
-const shutoffOf = (model: Model): { readonly shutoffHeadM?: number } => {
+const shutoffOf = (model: Model): Pick<Computed, 'shutoffHeadM' | 'shutoffHeadMeasured'> => {
   const measured = bestShutoffTest(model)?.headM;
-  if (measured !== undefined) return { shutoffHeadM: measured };
+  if (measured !== undefined) return { shutoffHeadM: measured, shutoffHeadMeasured: true };
   const assumed = model.givens.some(
     ({ path, assumedBecause }) => path === 'filter.pump.shutoffHead' && assumedBecause !== undefined,
   );

@@ -61,8 +61,7 @@ function holdPumpFlow(claimed: number, computed: Computed): Told | undefined {
     if (!(claimed > 0) || flowM3PerS === undefined) return undefined;
     return { verdict: 'not-checked', said: atTank(said('claim.pump-not-measured')) };
   }
-  const same = claimed > 0 && Math.abs(ratedFlowM3PerS / claimed - 1) <= sameStatement;
-  if (same && ratedFlowMeasured !== true)
+  if (isTheClaim(ratedFlowM3PerS, claimed, ratedFlowMeasured))
     return { verdict: 'not-checked', said: atTank(said('claim.is-the-rating')) };
   const ours = fact(ratedFlowM3PerS, 'flow');
   return compare(ratedFlowM3PerS, claimed, (share) => atTank(said('claim.pump-flow', { ours, share })));
@@ -104,8 +103,23 @@ function holdTankRange(
   return { ...below, ratio };
 }
 
+/** Whether what we have is nothing but the claim again, because it was not measured. */
+const isTheClaim = (ours: number, claimed: number, isMeasured: boolean | undefined): boolean =>
+  isMeasured !== true && claimed > 0 && Math.abs(ours / claimed - 1) <= sameStatement;
+
+const notIndependent: Told = { verdict: 'not-checked', said: said('claim.not-independent') };
+
+function holdHead(claimed: number, { shutoffHeadM, shutoffHeadMeasured }: Computed): Told | undefined {
+  if (shutoffHeadM === undefined) return undefined;
+  if (isTheClaim(shutoffHeadM, claimed, shutoffHeadMeasured)) return notIndependent;
+  return compare(shutoffHeadM, claimed, (share) =>
+    said('claim.head', { ours: fact(shutoffHeadM, 'length'), share }),
+  );
+}
+
 function holdPower(claimed: number, { powerW, powerMeasured }: Computed): Told | undefined {
   if (powerW === undefined) return undefined;
+  if (isTheClaim(powerW, claimed, powerMeasured)) return notIndependent;
   const code = powerMeasured === true ? 'claim.power-measured' : 'claim.power';
   return compare(powerW, claimed, (share) => said(code, { ours: fact(powerW, 'power'), share }));
 }
@@ -136,7 +150,7 @@ function holdQuantity(
   computed: Computed,
 ): Told | undefined {
   const { subject } = quantity;
-  const { shutoffHeadM, mediaVolumeM3 } = computed;
+  const { mediaVolumeM3 } = computed;
   switch (subject) {
     case 'flow':
       return quantity.of === 'pump' ? holdPumpFlow(value, computed) : holdFlow(value, computed);
@@ -147,11 +161,7 @@ function holdQuantity(
     case 'surface':
       return holdSurface(quantity, computed);
     case 'head':
-      return shutoffHeadM === undefined
-        ? undefined
-        : compare(shutoffHeadM, value, (share) =>
-            said('claim.head', { ours: fact(shutoffHeadM, 'length'), share }),
-          );
+      return holdHead(value, computed);
     case 'media-volume':
       return mediaVolumeM3 === undefined
         ? undefined

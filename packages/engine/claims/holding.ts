@@ -40,6 +40,8 @@ export interface Computed {
   /** True where the flow of the pump alone was measured; else it is itself a statement of the maker. */
   readonly ratedFlowMeasured?: boolean;
   readonly shutoffHeadM?: number;
+  /** True where that head was measured; else it is itself a statement of the maker. */
+  readonly shutoffHeadMeasured?: boolean;
   readonly powerW?: number;
   /** True where the power was measured at the plug. */
   readonly powerMeasured?: boolean;

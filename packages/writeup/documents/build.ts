@@ -1,6 +1,7 @@
 import type { Theme } from '@fettle/drawing/tokens.ts';
 import type { Document } from '../content/document.ts';
 import { cutDrawings, cutsPart } from '../parts/build/cutParts.ts';
+import { leftOverPart } from '../parts/build/leftOver.ts';
 import { alterStage, beforeStage, openStage } from '../parts/build/opening.ts';
 import { packDrawings, packStage } from '../parts/build/packing.ts';
 import { readyStage } from '../parts/build/ready.ts';
@@ -36,6 +37,7 @@ export const buildDocument = (writer: Writer, theme: Theme): Document => {
     blocks: [
       ...paragraph('build-lead', [writer.say(`build.lead.${form}`)], 'lead'),
       ...(form === 'found' ? [] : toGetPart(writer)),
+      ...leftOverPart(writer),
       ...toolsPart(writer),
       ...cutsPart(writer),
       ...stageBlocks(writer, stages),

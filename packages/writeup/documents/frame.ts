@@ -1,4 +1,5 @@
 import type { Block, Document, Photograph } from '../content/document.ts';
+import { withSourceMarks } from '../parts/sourceMarks.ts';
 import { filterName } from '../parts/summary.ts';
 import { lastState, type Writer } from '../parts/writer.ts';
 
@@ -20,6 +21,7 @@ export const documentOf = (writer: Writer, { drawings = {}, ...made }: Made): Do
   const by = writeUp?.by ?? writer.source.workshop;
   return {
     ...made,
+    blocks: withSourceMarks(writer, made.blocks),
     language: writer.language.code,
     direction: writer.language.direction,
     foot: writer.say('sheet.foot', {

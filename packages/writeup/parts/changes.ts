@@ -1,3 +1,4 @@
+import type { Finding } from '@fettle/engine/assessment/assessment.ts';
 import { chambersInWaterOrder, inWaterOrder } from '@fettle/engine/families/waterOrder.ts';
 import type { Model } from '@fettle/engine/model/model.ts';
 import type { PartNeed } from '@fettle/engine/planning/alterationKind.ts';
@@ -10,8 +11,9 @@ import { permit } from '@fettle/job/toModel/alterations.ts';
 import type { Block } from '../content/document.ts';
 import type { AssessedState, WriteUpSource } from '../source.ts';
 import { cutLength } from './cutLengths.ts';
+import { effectCells, findingText } from './findings.ts';
 import { length } from './quantities.ts';
-import { faultsOf, lastState, paragraph, tense, type Writer } from './writer.ts';
+import { faultsOf, heading, lastState, paragraph, placeIn, tense, type Writer } from './writer.ts';
 
 /** Alterations that were made, or are to be. */
 export const madeAlterations = ({ document, after }: WriteUpSource): readonly ListedAlteration[] => {
@@ -158,6 +160,27 @@ export const alterationItems = (writer: Writer): readonly string[] =>
           });
     });
 
+/** A fault that remains: what it is, and what curing it alone would do. */
+const faultItem = (writer: Writer, state: AssessedState, finding: Finding): string => {
+  const facts = {
+    severity: writer.say(`severity.${finding.severity}`),
+    place: placeIn(writer, state, finding.place),
+    says: findingText(writer, finding),
+  };
+  if (finding.effect === undefined) return writer.say('finding.left', facts);
+  const [flow = '', feed = '', interval = ''] = effectCells(writer, finding);
+  return writer.say('finding.left.with-effect', { ...facts, flow, feed, interval });
+};
+
+/** Every fault that remains after the change, in one list: none is left out because another is worse. */
+const faultsLeft = (writer: Writer): readonly Block[] => {
+  const { after } = writer.source;
+  const faults = after === undefined ? [] : faultsOf(after);
+  if (after === undefined || faults.length === 0) return [];
+  const items = faults.map((finding) => faultItem(writer, after, finding));
+  return [heading(writer, 'faults-left', 3), { kind: 'list', id: 'faults-left', items }];
+};
+
 /** What was changed, and why. */
 export const changesPart = (writer: Writer): readonly Block[] => {
   const form = tense(writer.source);
@@ -170,5 +193,6 @@ export const changesPart = (writer: Writer): readonly Block[] => {
     ...paragraph('changes-why', [why, ...changeSentences(writer)]),
     ...(items.length === 0 ? [] : [{ kind: 'list', id: 'alterations', items } as const]),
     packingTable(writer),
+    ...faultsLeft(writer),
   ];
 };

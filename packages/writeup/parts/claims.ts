@@ -5,6 +5,14 @@ import { heading, lastState, type Writer } from './writer.ts';
 /** What is said of a claim, in the language. */
 const claimText = (writer: Writer, { said }: Holding): string => writer.fact(said);
 
+/** A verdict in words; two units of one statement that fit say nothing of the filter. */
+const verdictText = (writer: Writer, { verdict, said }: Holding): string =>
+  writer.say(
+    verdict === 'agrees' && said.code.startsWith('claim.pair')
+      ? 'verdict.agrees-with-itself'
+      : `verdict.${verdict}`,
+  );
+
 /** The maker's claims, verbatim, held against themselves and against what was measured or computed. */
 export const claimsPart = (writer: Writer): readonly Block[] => {
   const { claims } = lastState(writer.source);
@@ -22,7 +30,7 @@ export const claimsPart = (writer: Writer): readonly Block[] => {
       ],
       rows: claims.map((claim) => [
         writer.say('claim.verbatim', { text: claim.says }),
-        writer.say(`verdict.${claim.verdict}`),
+        verdictText(writer, claim),
         claimText(writer, claim),
       ]),
     },

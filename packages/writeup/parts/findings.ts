@@ -10,7 +10,8 @@ export const findingText = (writer: Writer, { said }: Finding): string => writer
 /** What cures it, in the language. */
 export const cureText = (writer: Writer, { cureSaid }: Finding): string => writer.fact(cureSaid);
 
-const effectCells = (writer: Writer, { effect }: Finding): readonly string[] => {
+/** What curing a fault alone does to flow, feed carried and cleaning interval. */
+export const effectCells = (writer: Writer, { effect }: Finding): readonly string[] => {
   if (effect === undefined) return ['–', '–', '–'];
   const { flow, feed: fed, cleaningInterval } = effect;
   const intervalOf = (flowM3PerS: number, timeS: number, beyond: boolean): string =>

@@ -33,6 +33,8 @@ export const claimSentences: Readonly<Record<string, string>> = {
   'claim.pump-not-measured': 'The pump alone was not measured.',
   'claim.is-the-rating':
     "This is the statement that the job takes as the pump's rated flow, so it cannot be held against that.",
+  'claim.not-independent':
+    'The job takes this very statement for its own figure, and nothing was measured: there is nothing independent to hold it against.',
   'claim.at-the-tank':
     '{detail} At the tank, after the head of hoses, lift and media, it is {flow}, {ratio} of that.',
   'claim.tank':

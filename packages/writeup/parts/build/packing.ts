@@ -12,10 +12,8 @@ import { cutLength } from '../cutLengths.ts';
 import { mass, volume } from '../quantities.ts';
 import { lastState, tense, type Writer } from '../writer.ts';
 import { inHandOrder, isUpright } from './handOrder.ts';
+import { NEGLIGIBLE_M3 } from './leftOver.ts';
 import type { Stage } from './stage.ts';
-
-/** Less than this is what rounding depths to tenths of a millimetre takes off a bed, m³. */
-const NEGLIGIBLE_M3 = 1e-5;
 
 const packedOf = (writer: Writer) => {
   const { model, assessment } = lastState(writer.source);

@@ -31,6 +31,12 @@ export const buildSentences: Readonly<Record<string, string>> = {
   'column.needed': 'needed',
   'column.to-get': 'to get',
 
+  'heading.build-left-over': 'What is left over',
+  'left-over.good':
+    '{amount} of {medium}: keep it wet in tank water, in the tank or in a running filter, for four weeks, so that its bacteria can seed the new media; then rinse it, dry it and store it.',
+  'left-over.spent': '{amount} of {medium}: it is used up; into the bin.',
+  'left-over.notes': 'Amounts are by volume of the packed bed. What crumbles or stays clogged is not stored.',
+
   'heading.build-tools': 'At hand',
   'tool.measuring': 'Marked vessel, watch that shows seconds, ruler, plug meter.',
   'tool.buckets': 'Two buckets that nothing but this owner’s filter gets; tank water in one, for the media.',

@@ -59,6 +59,7 @@ export const figureSentences: Readonly<Record<string, string>> = {
   'heading.claims': 'What the maker says',
   'table.claims': 'Claims, verbatim, held against themselves and against what was measured or computed',
   'verdict.agrees': 'agrees',
+  'verdict.agrees-with-itself': 'agrees with itself',
   'verdict.contradicts-itself': 'contradicts itself',
   'verdict.differs-from-ours': 'differs from ours',
   'verdict.not-checked': 'not checked',
@@ -101,6 +102,10 @@ export const figureSentences: Readonly<Record<string, string>> = {
   'table.beds': 'Beds as the water meets them, {day} after every bed was cleaned',
   'beds.key':
     'Catch: share of the solids in the water that one pass leaves here. Filled: share of the pores that dirt fills. Active: share of their full rate that dirt and cleaning leave the bacteria.',
+  'source.trade': 'known in the trade, not looked up',
+  'source.practice': 'common practice, no source',
+  'source.trade.note': '{mark} Known in the trade, not looked up.',
+  'source.practice.note': '{mark} Common practice, no source.',
   'table.assumed': 'Assumed, because the job does not state it',
   'given.yes': 'yes',
   'given.no': 'no',

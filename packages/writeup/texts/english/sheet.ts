@@ -90,6 +90,10 @@ export const sheetSentences: Readonly<Record<string, string>> = {
   'findings.none': 'No fault was found that costs anything worth a word.',
   'finding.numbered': '{number}. {severity}, {place}.',
   'finding.cure': 'Cure: {cure}',
+  'heading.faults-left': 'Faults that remain',
+  'finding.left': '{severity}, {place}: {says}',
+  'finding.left.with-effect':
+    '{severity}, {place}: {says} Curing it alone: flow {flow}; feed carried {feed}; cleaning after {interval}.',
   'severity.grave': 'Grave',
   'severity.marked': 'Marked',
   'severity.slight': 'Slight',

@@ -33,6 +33,13 @@ export const buildSentences: Readonly<Record<string, string>> = {
   'column.needed': 'nötig',
   'column.to-get': 'zu besorgen',
 
+  'heading.build-left-over': 'Was übrig bleibt',
+  'left-over.good':
+    '{amount} {medium}: vier Wochen nass in Beckenwasser halten, im Becken oder in einem laufenden Filter, damit die Bakterien die neuen Medien besiedeln; danach spülen, trocknen und aufheben.',
+  'left-over.spent': '{amount} {medium}: verbraucht; in den Abfall.',
+  'left-over.notes':
+    'Mengen gelten nach Volumen der gepackten Schicht. Was bröckelt oder verstopft bleibt, wird nicht aufgehoben.',
+
   'heading.build-tools': 'Bereitlegen',
   'tool.measuring': 'Gefäß mit Marke, Uhr mit Sekunden, Lineal, Leistungsmesser für die Steckdose.',
   'tool.buckets':

@@ -78,6 +78,8 @@ export const claimSentences: Readonly<Record<string, string>> = {
   'claim.pump-not-measured': 'Die Pumpe allein wurde nicht gemessen.',
   'claim.is-the-rating':
     'Diese Angabe gilt hier als Nennleistung der Pumpe; mit ihr selbst lässt sie sich nicht vergleichen.',
+  'claim.not-independent':
+    'Der Auftrag nimmt eben diese Angabe als seinen Wert, und gemessen wurde nichts: Es gibt nichts Unabhängiges, mit dem sie sich vergleichen ließe.',
   'claim.at-the-tank':
     '{detail} Am Becken, hinter Schläuchen, Hub und Medien, sind es {flow}, das {ratio}-Fache davon.',
   'claim.tank':

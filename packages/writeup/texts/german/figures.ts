@@ -59,6 +59,7 @@ export const figureSentences: Readonly<Record<string, string>> = {
   'heading.claims': 'Was der Hersteller angibt',
   'table.claims': 'Angaben im Wortlaut, verglichen mit sich selbst und mit Gemessenem oder Gerechnetem',
   'verdict.agrees': 'stimmt',
+  'verdict.agrees-with-itself': 'stimmt in sich',
   'verdict.contradicts-itself': 'widerspricht sich',
   'verdict.differs-from-ours': 'weicht ab',
   'verdict.not-checked': 'nicht geprüft',
@@ -101,6 +102,10 @@ export const figureSentences: Readonly<Record<string, string>> = {
   'table.beds': 'Schichten in der Folge des Wassers, {day} nach Reinigung aller Schichten',
   'beds.key':
     'Rückhalt: Anteil der Schwebstoffe im Wasser, der bei einem Durchgang hier bleibt. Gefüllt: Anteil der Poren, den Schmutz füllt. Aktiv: Anteil ihrer vollen Leistung, den Schmutz und Reinigung den Bakterien lassen.',
+  'source.trade': 'im Fach bekannt, nicht nachgeschlagen',
+  'source.practice': 'gängige Praxis, ohne Quelle',
+  'source.trade.note': '{mark} Im Fach bekannt, nicht nachgeschlagen.',
+  'source.practice.note': '{mark} Gängige Praxis, ohne Quelle.',
   'table.assumed': 'Angenommen, weil der Auftrag es nicht angibt',
   'given.yes': 'ja',
   'given.no': 'nein',

@@ -92,6 +92,10 @@ export const sheetSentences: Readonly<Record<string, string>> = {
   'findings.none': 'Es fand sich kein Mangel, der etwas Nennenswertes kostet.',
   'finding.numbered': '{number}. {severity}, {place}.',
   'finding.cure': 'Abhilfe: {cure}',
+  'heading.faults-left': 'Mängel, die bleiben',
+  'finding.left': '{severity}, {place}: {says}',
+  'finding.left.with-effect':
+    '{severity}, {place}: {says} Die Abhilfe für sich: Durchfluss {flow}; bewältigtes Futter {feed}; Reinigungsabstand {interval}.',
   'severity.grave': 'Schwer',
   'severity.marked': 'Deutlich',
   'severity.slight': 'Leicht',
