@@ -1,4 +1,5 @@
 import { beforeAll, describe, expect, it } from 'vitest';
+import { tapKWeisbach1855 } from '../packages/engine/laws/hydraulics/restrictions.ts';
 import type { Link, LinkLaw, NetworkSpec } from '../packages/engine/network/links.ts';
 import { flowOf } from '../packages/engine/network/solve.ts';
 import { type LawMix, randomNetwork } from '../packages/engine/network/testing/randomNetworks.ts';
@@ -101,6 +102,106 @@ describe('against a general pipe-network solver', () => {
     const rounded = referenceFlows(withReferenceConstants(canisterLoop(REFERENCE_VELOCITY_HEAD)))[0]!;
     const { net } = solved({ ...canisterLoop(1), kinematicViscosityM2PerS: REFERENCE_VISCOSITY });
     expect(Math.abs(flowOf(net, 'l0') / rounded - 1)).toBeLessThan(5e-4);
+  });
+});
+
+describe('what stands in a filter beside hoses and beds, against the general solver', () => {
+  const pumpOf = (shutoffHeadM: number, freeFlowLPerH: number): LinkLaw => ({
+    kind: 'pump',
+    shutoffHeadM,
+    coefficient: shutoffHeadM / (freeFlowLPerH / 3.6e6) ** 2,
+    exponent: 2,
+  });
+  const bed: LinkLaw = { kind: 'resistance', linear: 300, quadratic: 2e7 };
+  const tap = (openFraction: number): number => tapKWeisbach1855({ openFraction }) * REFERENCE_VELOCITY_HEAD;
+  const loop = (...rows: readonly (readonly [from: string, to: string, law: LinkLaw])[]): NetworkSpec =>
+    withReferenceConstants({
+      fixedHeadsM: { R1: 0, R2: 0 },
+      links: linksOf(...rows),
+      kinematicViscosityM2PerS: 1.0034e-6,
+      gravityMPerS2: 9.80665,
+      usualFlowM3PerS: 1e-4,
+    });
+  const intake = ['R1', 'a', hose(0.016, 1.2, 1.5 * REFERENCE_VELOCITY_HEAD)] as const;
+  const behindValve = (crackingHeadM: number): NetworkSpec =>
+    loop(
+      intake,
+      ['a', 'b', pumpOf(1.4, 900)],
+      ['b', 'c', bed],
+      ['c', 'R2', { kind: 'one-way', linear: 200, quadratic: 5e6, crackingHeadM }],
+    );
+  const twoPumpsWithValve = loop(
+    intake,
+    ['a', 'b', pumpOf(1.4, 900)],
+    ['a', 'w', pumpOf(0.2, 400)],
+    ['b', 'c', bed],
+    ['c', 'R2', hose(0.008, 1, 0)],
+    ['w', 'b', { kind: 'one-way', linear: 200, quadratic: 5e6 }],
+  );
+  const networks: readonly (readonly [string, NetworkSpec])[] = [
+    ['a check valve that opens by itself', behindValve(0)],
+    [
+      'two unlike pumps one behind the other',
+      loop(
+        intake,
+        ['a', 'b', pumpOf(1.4, 900)],
+        ['b', 'c', pumpOf(0.6, 500)],
+        ['c', 'd', bed],
+        ['d', 'R2', hose(0.012, 1, 0)],
+      ),
+    ],
+    [
+      'two unlike pumps side by side',
+      loop(
+        intake,
+        ['a', 'b', pumpOf(1.4, 900)],
+        ['a', 'b', pumpOf(1.1, 700)],
+        ['b', 'c', bed],
+        ['c', 'R2', hose(0.016, 1, 0)],
+      ),
+    ],
+    ...[0.9, 0.6, 0.4].map(
+      (open) =>
+        [
+          `a tap open by ${open} of its turn`,
+          loop(intake, ['a', 'b', pumpOf(1.4, 900)], ['b', 'c', bed], ['c', 'R2', hose(0.016, 1, tap(open))]),
+        ] as const,
+    ),
+    [
+      'two outlets of which one is throttled',
+      loop(
+        intake,
+        ['a', 'b', pumpOf(1.4, 900)],
+        ['b', 'c', hose(0.016, 1, 0)],
+        ['c', 'R2', hose(0.012, 0.5, 3.5 * REFERENCE_VELOCITY_HEAD)],
+        ['c', 'R2', hose(0.012, 1.2, 3.5 * REFERENCE_VELOCITY_HEAD + tap(0.6))],
+      ),
+    ],
+  ];
+
+  const expectSameFlows = (spec: NetworkSpec, tolerance: number): void => {
+    const { net, largestFlowM3PerS, report } = solved(spec);
+    expect(report.converged).toBe(true);
+    const reference = referenceFlows(spec);
+    spec.links.forEach(({ id }, link) => {
+      const difference = Math.abs(reference[link]! - net.flow[link]!) / largestFlowM3PerS;
+      expect(difference, id).toBeLessThan(tolerance);
+    });
+  };
+
+  it.each(networks)('has the same flow in every link: %s', (_, spec) => expectSameFlows(spec, TOLERANCE));
+
+  // The package breaks pressure by a conductance of 1e8 ft²/s, beside which flows round to 1e-7 of themselves.
+  const CRACKING = 1e-6;
+  it.each([0.1, 0.5])('has the same flow through a check valve that cracks at %s m', (crackingHeadM) => {
+    expectSameFlows(behindValve(crackingHeadM), CRACKING);
+  });
+
+  // What is shut keeps a conductance of 1e-8 ft²/s there, and its own balance is that much out; here it is 0.
+  const SHUT = 1e-5;
+  it('has the same flows where a check valve keeps the stronger of two pumps from the weaker', () => {
+    expectSameFlows(twoPumpsWithValve, SHUT);
+    expect(flowOf(solved(twoPumpsWithValve).net, 'l5')).toBe(0);
   });
 });
 

@@ -35,8 +35,19 @@ interface Package {
   readonly FlowUnits: { readonly CMH: number };
   readonly HeadLossType: { readonly DW: number };
   readonly InitHydOption: { readonly InitFlow: number; readonly NoSave: number };
-  readonly LinkProperty: { readonly Flow: number; readonly Length: number; readonly MinorLoss: number };
-  readonly LinkType: { readonly Pipe: number; readonly Pump: number };
+  readonly LinkProperty: {
+    readonly Flow: number;
+    readonly Length: number;
+    readonly MinorLoss: number;
+    readonly Diameter: number;
+    readonly InitSetting: number;
+  };
+  readonly LinkType: {
+    readonly Pipe: number;
+    readonly Pump: number;
+    readonly CVPipe: number;
+    readonly PBV: number;
+  };
   readonly NodeProperty: { readonly Elevation: number };
   readonly NodeType: { readonly Junction: number; readonly Reservoir: number };
   readonly Option: { readonly Accuracy: number; readonly Trials: number };
@@ -83,7 +94,7 @@ const pipeFor = (law: LinkLaw, bedBoreM: number): Pipe => {
     const minorK = law.minorK / REFERENCE_VELOCITY_HEAD;
     return { lengthM: law.lengthM, boreM, roughnessM: law.relativeRoughness * boreM, minorK };
   }
-  if (law.kind === 'resistance') {
+  if (law.kind === 'resistance' || law.kind === 'one-way') {
     const areaM2 = (Math.PI * bedBoreM ** 2) / 4;
     const perMetre = (32 * REFERENCE_VISCOSITY) / (REFERENCE_GRAVITY * bedBoreM ** 2 * areaM2);
     return {
@@ -119,6 +130,13 @@ const addPump = (project: Project, link: Link, law: Extract<LinkLaw, { kind: 'pu
   project.setHeadCurveIndex(index, curve);
 };
 
+/** Ahead of the seat of a check valve that cracks, a valve that breaks as much pressure as it asks for. */
+const addBreaker = (project: Project, link: Link, crackingHeadM: number): void => {
+  const valve = project.addLink(`${link.id}-breaker`, LinkType.PBV, link.from, `${link.id}-seat`);
+  project.setLinkValue(valve, LinkProperty.Diameter, 1000);
+  project.setLinkValue(valve, LinkProperty.InitSetting, crackingHeadM);
+};
+
 const addNodes = (project: Project, spec: NetworkSpec): void => {
   for (const node of new Set(spec.links.flatMap(({ from, to }) => [from, to]))) {
     const fixed = spec.fixedHeadsM[node];
@@ -128,7 +146,8 @@ const addNodes = (project: Project, spec: NetworkSpec): void => {
 };
 
 /**
- * Loads a network of round conduits, linear–quadratic beds and power-law pumps.
+ * Loads a network of round conduits, linear–quadratic beds, check valves and power-law pumps. Check valves that crack
+ * are two links there, so they have to come last.
  * @param bedBoreM bore of the pipes that stand for beds, m; water must creep in them
  */
 export const loadNetwork = (workspace: Workspace, spec: NetworkSpec, bedBoreM = WIDE_BORE): LoadedNetwork => {
@@ -140,7 +159,13 @@ export const loadNetwork = (workspace: Workspace, spec: NetworkSpec, bedBoreM = 
       addPump(project, link, link.law);
       return undefined;
     }
-    const index = project.addLink(link.id, LinkType.Pipe, link.from, link.to);
+    const { law } = link;
+    const cracks = law.kind === 'one-way' && (law.crackingHeadM ?? 0) > 0;
+    const kind = law.kind === 'one-way' ? LinkType.CVPipe : LinkType.Pipe;
+    const from = cracks ? `${link.id}-seat` : link.from;
+    if (cracks) project.addNode(from, NodeType.Junction);
+    const index = project.addLink(link.id, kind, from, link.to);
+    if (cracks) addBreaker(project, link, law.crackingHeadM!);
     const pipe = pipeFor(link.law, bedBoreM);
     project.setPipeData(index, pipe.lengthM, 1000 * pipe.boreM, 1000 * pipe.roughnessM, pipe.minorK);
     return pipe;
