@@ -19,6 +19,7 @@ import { writeUpSource } from '@fettle/workflows/writeUpSource.ts';
 import type { Document } from '@fettle/writeup/content/document.ts';
 import { type DocumentName, writeUpDocument } from '@fettle/writeup/writeUp.ts';
 import { expose } from 'comlink';
+import { type ForecastAsked, type ForecastShown, forecastShown } from '../forecast/forecastShown.ts';
 import { problemInWords } from '../forms/problemInWords.ts';
 import { fieldInWords } from '../history/fieldInWords.ts';
 import type {
@@ -127,6 +128,10 @@ const engine = {
     const reading = openJob({ document });
     if (!reading.ok) return reading;
     return { ok: true, figures: fadedFlow(reading.document, reading.model) };
+  },
+
+  forecast(document: unknown, asked: ForecastAsked): Computed<ForecastShown> {
+    return forecastShown(document, asked);
   },
 
   writeUp(document: unknown, name: DocumentName, workshop: string | undefined): Computed<Document> {

@@ -14,7 +14,7 @@ export const shownDays = (last: number): readonly number[] => {
 };
 
 /** A bed as a column names it: its chamber and its medium. */
-const bedName = ({ compiled, model }: ForecastJob, id: string): string => {
+export const bedName = ({ compiled, model }: ForecastJob, id: string): string => {
   const bed = compiled.beds.find((one) => one.id === id);
   if (bed !== undefined) {
     const label = compiled.layout.chambers.find((chamber) => chamber.id === bed.chamber)?.label;

@@ -47,7 +47,8 @@ export const bypassSentence = ({ assessment }: AssessedJob): string => {
   return `Water that misses a stage: ${parts.join(', ')}.`;
 };
 
-const PARTS: Readonly<Record<HeadShare['part'], string>> = {
+/** Kinds of part that take head, in words. */
+export const partNames: Readonly<Record<HeadShare['part'], string>> = {
   'intake-hose': 'intake hose',
   'outlet-hose': 'outlet hose',
   fittings: 'fittings, entrance and exit',
@@ -67,7 +68,7 @@ export interface HeadOfPart {
 
 /** Where the pump's head goes, by kind of part. */
 export const headByPart = ({ headBudget }: Pick<Assessment, 'headBudget'>): readonly HeadOfPart[] =>
-  Object.entries(PARTS).flatMap(([part, label]) => {
+  Object.entries(partNames).flatMap(([part, label]) => {
     const entries = headBudget.filter((entry) => entry.part === part);
     if (entries.length === 0) return [];
     const headM = entries.reduce((sum, entry) => sum + entry.headM, 0);

@@ -5,6 +5,7 @@ import { AsFound } from './parts/AsFound.tsx';
 import { AsLeft } from './parts/AsLeft.tsx';
 import { ComparePart } from './parts/ComparePart.tsx';
 import { Findings } from './parts/Findings.tsx';
+import { Forecast } from './parts/Forecast.tsx';
 import { History } from './parts/History.tsx';
 import { MapPart } from './parts/MapPart.tsx';
 import { Quote } from './parts/Quote.tsx';
@@ -27,6 +28,7 @@ export const jobParts: readonly JobPart[] = [
   { id: 'as-found', name: 'As found', room: AsFound },
   { id: 'map', name: 'Map', room: MapPart },
   { id: 'findings', name: 'Findings', packed: 'asked', room: Findings },
+  { id: 'forecast', name: 'Forecast', packed: 'asked', room: Forecast },
   { id: 're-pack', name: 'Re-pack', packed: 'planned', room: Repack },
   { id: 'quote', name: 'Quote', room: Quote },
   { id: 'as-left', name: 'As left', packed: 'as-left', room: AsLeft },
