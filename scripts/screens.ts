@@ -47,6 +47,13 @@ const rooms: readonly Screen[] = [
     when: '.finding',
   },
   {
+    name: 'workbench-forecast',
+    path: '/jobs/1/forecast?clean=mechanical/30,%20all/90',
+    widthPx: 1300,
+    theme: 'light',
+    when: '.plots svg',
+  },
+  {
     name: 'workbench-plots',
     path: '/jobs/1/findings',
     widthPx: 1300,

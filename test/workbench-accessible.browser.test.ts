@@ -70,6 +70,19 @@ const states: readonly RoomState[] = [
     first: (page) => typeInto(page.getByLabel('Net water volume'), '180 L'),
   },
   { state: 'bench tests', path: '/jobs/1/as-found' },
+  {
+    state: 'a flow that has faded',
+    path: '/jobs/1/as-found',
+    first: async (page) => {
+      await page.getByRole('heading', { name: 'The flow has faded: why?' }).click();
+      await page.locator('.questions li').first().waitFor({ timeout: 60_000 });
+    },
+  },
+  {
+    state: 'the days to come',
+    path: '/jobs/1/forecast',
+    first: (page) => page.getByRole('img', { name: /Flow at the tank/ }).waitFor({ timeout: 60_000 }),
+  },
   { state: 'the bench mode', path: '/jobs/1/as-found?bench' },
   { state: 'the map', path: '/jobs/1/map', first: drawn },
   { state: 'the map of a hang-on-back box', path: '/jobs/2/map', first: drawn },

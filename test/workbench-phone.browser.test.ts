@@ -155,9 +155,17 @@ describe('at 390 pixels by touch', () => {
 const rooms = [
   '/',
   '/take-in',
-  ...['take-in', 'as-found', 'as-found?bench', 'map', 'findings', 're-pack', 'as-left', 'history'].map(
-    (part) => `/jobs/1/${part}`,
-  ),
+  ...[
+    'take-in',
+    'as-found',
+    'as-found?bench',
+    'map',
+    'findings',
+    'forecast',
+    're-pack',
+    'as-left',
+    'history',
+  ].map((part) => `/jobs/1/${part}`),
   '/shelf',
   '/reckoner',
   '/reckoner/bed-loss',

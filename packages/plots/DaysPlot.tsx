@@ -46,6 +46,8 @@ const unitOf = ({ dimension, system }: DaysPlotProps, most: number) =>
     ? { unit: '%', of: (value: number) => 100 * value }
     : axisUnit(dimension, system, most);
 
+const roomOf = ({ title }: DaysPlotProps): Room => plotRoom(title, { left: 14, height: 52 });
+
 const scalesOf = (props: DaysPlotProps, room: Room): Scales => {
   const most = Math.max(1e-12, ...props.series.flatMap(({ values }) => values));
   const { unit, of } = unitOf(props, most);
@@ -81,26 +83,41 @@ const CleaningMarks = ({
   />
 );
 
-/** Where each line's name is written: at even places along the plot, so that few of them meet. */
-const namesOf = ({ series }: DaysPlotProps, { spotsOf }: Scales): readonly LabelToPlace[] =>
-  series.map((one, place) => {
-    const spots = spotsOf(one);
-    const share = (place + 1) / (series.length + 1);
-    return { says: one.name, at: spots[Math.round(share * (spots.length - 1))]! };
+/** The day on which a line stands farthest from all others, among days at which a name has room. */
+const loneliestDay = (lines: readonly (readonly Spot[])[], place: number): number => {
+  const own = lines[place]!;
+  const nearest = (day: number): number =>
+    Math.min(
+      ...lines.map((other, index) => (index === place ? Infinity : Math.abs(other[day]!.y - own[day]!.y))),
+    );
+  const days = own.map((_, day) => day).filter((day) => day > 0.05 * own.length && day < 0.95 * own.length);
+  return days.reduce((best, day) => (nearest(day) > nearest(best) ? day : best), days[0] ?? 0);
+};
+
+/** Where each line's name is written: where it is farthest from the others. */
+const namesOf = ({ series }: DaysPlotProps, { spotsOf }: Scales): readonly LabelToPlace[] => {
+  const lines = series.map(spotsOf);
+  return series.map(({ name }, place) => ({ says: name, at: lines[place]![loneliestDay(lines, place)]! }));
+};
+
+/** The names of the lines where they are written. */
+export const dayLabels = (props: DaysPlotProps) => {
+  const room = roomOf(props);
+  const scales = scalesOf(props, room);
+  return placeLabels(namesOf(props, scales), {
+    within: room,
+    lines: props.series.flatMap((one) => pointsAlong(scales.spotsOf(one))),
+    marks: [],
   });
+};
 
 /** Figures of a filter over the coming days, with strokes on the days on which something is cleaned. */
 export function DaysPlot(props: DaysPlotProps) {
   const { title, series, cleaned, says } = props;
   const palette = palettes[props.theme];
-  const room = plotRoom(title, { left: 14, height: 52 });
+  const room = roomOf(props);
   const scales = scalesOf(props, room);
   const axis = { room, palette, ticks: 5 };
-  const labels = placeLabels(namesOf(props, scales), {
-    within: room,
-    lines: series.flatMap((one) => pointsAlong(scales.spotsOf(one))),
-    marks: [],
-  });
   return (
     <PlotSheet look={props} title={title} says={says} height={room.bottom + axisRoom}>
       <LeftAxis {...axis} scale={scales.y} name={scales.yName} />
@@ -116,7 +133,7 @@ export function DaysPlot(props: DaysPlotProps) {
           strokeDasharray={dashes[place % dashes.length]}
         />
       ))}
-      {labels.map((label) => (
+      {dayLabels(props).map((label) => (
         <Label key={`${label.says} ${label.box.top}`} label={label} palette={palette} />
       ))}
     </PlotSheet>

@@ -21,7 +21,7 @@ export interface HeadByDayPlotProps extends Look {
 
 const title = 'Where the head goes, day by day';
 /** A band thinner than this has no room for its name, mm. */
-const LEAST_NAMED = 2.5;
+const LEAST_NAMED = 4;
 
 /** The lower and upper edges of each part's band by day, m. */
 const bandsOf = (parts: readonly HeadByDay[]): readonly (readonly [number, number])[][] => {

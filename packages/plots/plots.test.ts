@@ -20,6 +20,7 @@ import {
   residenceScales,
   risesOf,
 } from './ResidenceTimePlot.tsx';
+import { expectLegible } from './testing/legible.ts';
 
 const modelOf = (demo: string): Model => {
   const reading = readJob(readFileSync(new URL(`../../demo/${demo}.yaml`, import.meta.url)));
@@ -83,22 +84,6 @@ const pump = ({ found, planned, measured }: (typeof demos)[number]) => ({
 });
 const wordsOf = (element: ReactElement): string =>
   /<desc[^>]*>([^<]*)/.exec(renderToStaticMarkup(element))?.[1]?.replaceAll('&lt;', '<') ?? '';
-
-const expectLegible = (labels: readonly PlacedLabel[], count: number): void => {
-  expect(labels).toHaveLength(count);
-  for (const [place, { box }] of labels.entries()) {
-    expect(box.left).toBeGreaterThanOrEqual(0);
-    expect(box.right).toBeLessThanOrEqual(sizes.sheetWidth);
-    for (const other of labels.slice(place + 1)) {
-      const apart =
-        box.right <= other.box.left ||
-        other.box.right <= box.left ||
-        box.bottom <= other.box.top ||
-        other.box.bottom <= box.top;
-      expect(apart, `${labels[place]?.says} and ${other.says}`).toBe(true);
-    }
-  }
-};
 
 const everyPlot = themes.flatMap((theme) =>
   (['metric', 'us'] as const).flatMap((system): [string, ReactElement][] => {

@@ -10,8 +10,12 @@ const course = (what: string, values: readonly number[], print: (value: number) 
 
 type Plotted = Pick<DaysPlotProps, 'id' | 'title' | 'what' | 'dimension' | 'series' | 'says'>;
 
-const plotsOf = ({ days, bedNames }: ForecastShown, print: Print): readonly Plotted[] => {
-  const beds = days.beds.map((bed) => ({ ...bed, name: bedNames[bed.id] ?? bed.id }));
+const plotsOf = ({ days, bedNames, bedTags }: ForecastShown, print: Print): readonly Plotted[] => {
+  const beds = days.beds.map((bed) => ({
+    ...bed,
+    name: bedNames[bed.id] ?? bed.id,
+    tag: bedTags[bed.id] ?? bed.id,
+  }));
   return [
     {
       id: 'flow-days',
@@ -26,7 +30,7 @@ const plotsOf = ({ days, bedNames }: ForecastShown, print: Print): readonly Plot
       title: 'Water through each bed, against clean',
       what: 'of clean',
       dimension: 'share',
-      series: beds.map(({ name, flowRatio }) => ({ name, values: flowRatio })),
+      series: beds.map(({ tag, flowRatio }) => ({ name: tag, values: flowRatio })),
       says: beds.map(({ name, flowRatio }) => course(name, flowRatio, share)).join(' '),
     },
     {
@@ -34,7 +38,7 @@ const plotsOf = ({ days, bedNames }: ForecastShown, print: Print): readonly Plot
       title: 'Dirt in each bed',
       what: 'dry solids',
       dimension: 'mass',
-      series: beds.map(({ name, dirtKg }) => ({ name, values: dirtKg })),
+      series: beds.map(({ tag, dirtKg }) => ({ name: tag, values: dirtKg })),
       says: beds.map(({ name, dirtKg }) => course(name, dirtKg, (kg) => print(kg, 'mass'))).join(' '),
     },
   ];

@@ -1,11 +1,11 @@
 /** Patterns of cleaning that are offered, each with the words for it. */
 export const offeredPatterns: readonly (readonly [pattern: string, says: string])[] = [
-  ['never', 'nothing is cleaned'],
-  ['usual', 'whenever a bed is down by a third, what has clogged'],
-  ['flow 25 %', 'when the jug shows a quarter less, what has clogged'],
-  ['mechanical/30, all/90', 'mechanical media monthly, all every quarter'],
+  ['never', 'nothing'],
+  ['usual', 'what has clogged, by each interval'],
+  ['flow 25 %', 'what has clogged, at ¾ of the flow'],
+  ['mechanical/30, all/90', 'mechanical monthly, all quarterly'],
   ['all/30', 'everything monthly'],
-  ['all/90', 'everything every quarter'],
+  ['all/90', 'everything quarterly'],
 ];
 
 /** How far ahead may be looked, days. */

@@ -1,4 +1,5 @@
 import { describeDirt, dirtRowDrawing } from '@fettle/drawing/dirtRowDrawing.ts';
+import { placedBeds } from '@fettle/drawing/placedBeds.ts';
 import type { DirtyTime } from '@fettle/engine/assessment/dirt/dirtTimes.ts';
 import type { ForecastDays } from '@fettle/engine/assessment/forecast/record.ts';
 import type { System } from '@fettle/engine/quantities/displayUnits.ts';
@@ -34,7 +35,8 @@ export interface ForecastShown {
   readonly days: ForecastDays;
   /** Days on which something is cleaned. */
   readonly cleaned: readonly number[];
-  /** Beds in words, by id. */
+  /** Beds as drawings tag them, by id, and in words. */
+  readonly bedTags: Readonly<Record<string, string>>;
   readonly bedNames: Readonly<Record<string, string>>;
   readonly tables: {
     readonly byDay: ReportTable;
@@ -91,6 +93,7 @@ export const forecastShown = (document: unknown, asked: ForecastAsked): Computed
     sentences: forecastSentences(job),
     days: job.forecast.days,
     cleaned: job.forecast.cleanings.map(({ day }) => day),
+    bedTags: Object.fromEntries(placedBeds(row).map(({ bed, tag }) => [bed.id, tag])),
     bedNames: Object.fromEntries(job.compiled.beds.map(({ id }) => [id, bedName(job, id)])),
     tables: {
       byDay: forecastTable(job, print),
