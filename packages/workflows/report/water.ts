@@ -77,7 +77,7 @@ export const headByPart = ({ headBudget }: Pick<Assessment, 'headBudget'>): read
 
 /** Whether heights cancel, so that only loss takes head, or water is really lifted, in a sentence. */
 export const loopSentence = ({ assessment, model }: AssessedJob, print: Print): string => {
-  const lift = headByPart(assessment).find(({ label }) => label === PARTS.lift);
+  const lift = headByPart(assessment).find(({ label }) => label === partNames.lift);
   if (lift)
     return `Water is really lifted by ${print(lift.headM, 'length')}: the outlet, or the edge that it falls over, stands above the tank.`;
   const others = model.filter.outletBranches?.some(({ liftM }) => liftM > 0) ?? false;
