@@ -147,6 +147,10 @@ export const readingDoubts = {
   /** Plug meters: at least this many watts and this share of the reading. */
   powerW: 0.5,
   powerRatio: 0.02,
+  /** Colour by eye, share of the strongest (from memory). */
+  dyeRatio: 0.05,
+  /** Start of a pulse and the moment of a reading, s. */
+  dyeTimeS: 0.5,
   /** Height by tape, m. */
   headM: 0.02,
   /** Weighed water, share of the volume. */

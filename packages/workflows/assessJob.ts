@@ -4,6 +4,7 @@ import { powerW } from '@fettle/engine/assessment/cost.ts';
 import { findingsOf } from '@fettle/engine/assessment/findings/find.ts';
 import { type Comparison, compareTests } from '@fettle/engine/assessment/findings/measured.ts';
 import { saysAndCure } from '@fettle/engine/assessment/findings/rule.ts';
+import { compareDye, type DyeComparison } from '@fettle/engine/assessment/residence/dye.ts';
 import { type ResidenceFigures, residenceFigures } from '@fettle/engine/assessment/residence/residence.ts';
 import { holdClaims } from '@fettle/engine/claims/holdClaims.ts';
 import type { Computed, Holding } from '@fettle/engine/claims/holding.ts';
@@ -22,6 +23,8 @@ export interface AssessedJob {
   readonly findings: readonly Finding[];
   readonly claims: readonly Holding[];
   readonly comparisons: readonly Comparison[];
+  /** Dye tests beside what the map says; absent without any. */
+  readonly dye?: readonly DyeComparison[];
   /** How long water stays in it with clean media; absent where none flows. */
   readonly residence?: ResidenceFigures;
 }
@@ -92,5 +95,6 @@ export const assessJob = (model: Model, options: AssessJobOptions = {}): Assesse
     claims,
     comparisons: compareTests(model, assessment),
     ...(residence === undefined ? {} : { residence }),
+    ...(model.dyeTests === undefined ? {} : { dye: compareDye(model) }),
   };
 };

@@ -3,6 +3,7 @@ import { rangesMissing } from '@fettle/workflows/amounts.ts';
 import type { AssessedJob } from '@fettle/workflows/assessJob.ts';
 import { type Print, printer } from '@fettle/workflows/printing.ts';
 import { assumedLines } from '@fettle/workflows/report/assumed.ts';
+import { dyeLines } from '@fettle/workflows/report/dye.ts';
 import {
   chemicalLines,
   claimLines,
@@ -54,7 +55,7 @@ export const printAssessment = (job: AssessedJob, output: Output): string => {
       printBeds(job, print),
     ),
     ...section(output, 'Chemical media', lines(chemicalLines(job, print))),
-    ...section(output, 'Bench tests', lines(testLines(job, print))),
+    ...section(output, 'Bench tests', lines([...testLines(job, print), ...dyeLines(job)])),
     ...section(output, 'Claims', lines(claimLines(job))),
     ...section(output, 'Leaks, water on the floor, current', printSite(job, print)),
     ...section(output, 'Money', wrap(costSentence(job))),

@@ -239,6 +239,22 @@ export type BenchTest =
       readonly doubtM3: number;
     };
 
+/** A pulse of dye or salt put in at the intake and read at the outlet, SI; doubts are 95 % half-widths. */
+export interface DyeTest {
+  readonly id: string;
+  readonly state: TestState;
+  /** Flow during the test, m³/s; absent where it was not measured. */
+  readonly flowM3PerS?: number;
+  /** Strength above background, any unit, by the time since the pulse less the time in hoses of the test. */
+  readonly samples: readonly { readonly timeS: number; readonly concentration: number }[];
+  /** Of one reading, in the unit of the strength. */
+  readonly readingDoubt: number;
+  /** Of the start of the clock and of the time in the test's hoses, alike for all readings, s. */
+  readonly timeDoubtS: number;
+  /** Water that it comes back into, m³; absent where it ran to waste. */
+  readonly returnsToM3?: number;
+}
+
 /** A permitted alteration: which one, and where it applies. */
 export interface PermittedAlteration {
   /** Alteration id as declared by the family or in `planning/alterations`. */
@@ -284,6 +300,8 @@ export interface Model {
   readonly media: Readonly<Record<string, Medium>>;
   readonly otherFilters: readonly OtherFilter[];
   readonly tests: readonly BenchTest[];
+  /** Dye and salt pulses; none where left out. */
+  readonly dyeTests?: readonly DyeTest[];
   readonly alterations: readonly PermittedAlteration[];
   readonly shelf: readonly ShelfItem[];
   readonly money: Money;

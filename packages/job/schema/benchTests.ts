@@ -91,6 +91,37 @@ export const dyeSchema = z.strictObject({
     above: '0 L/h',
     most: '200 m3/h',
   }).optional(),
+  deadTime: quantity({
+    dimension: 'time',
+    says: 'time that the pulse takes in hoses that only the test needs; taken off',
+    example: '0 s',
+    least: '0 s',
+    most: '1 h',
+  }).optional(),
+  background: quantity({
+    dimension: 'count',
+    says: 'strength before the pulse, in the unit of the readings; taken off',
+    example: '0',
+    least: '0',
+    most: '1000000',
+  }).optional(),
+  readingDoubt: quantity({
+    dimension: 'fraction',
+    says: 'doubt of one reading as a share of the strongest',
+    example: '5 %',
+    least: '0.1 %',
+    most: '50 %',
+  }).optional(),
+  loop: oneOf(['single-pass', 'returning'], {
+    says: 'whether the water runs to waste or back into the vessel that it is drawn from',
+  }).optional(),
+  water: quantity({
+    dimension: 'volume',
+    says: 'water in the vessel that it returns to',
+    example: '60 L',
+    above: '0 L',
+    most: '10 m3',
+  }).optional(),
   readings: list(
     z.strictObject({
       at: quantity({

@@ -1,4 +1,5 @@
 import { fullMedia } from './fullMedia.ts';
+import { fullTests } from './fullTests.ts';
 
 /** A document in which every field of the schema stands at least once; invented. */
 export const fullJob = {
@@ -210,43 +211,7 @@ export const fullJob = {
     { change: 'hose-bore', bore: '19 mm' },
     { change: 'shorten-hose', length: '0.9 m' },
   ],
-  tests: [
-    {
-      kind: 'timed-volume',
-      id: 'fill-as-found',
-      state: 'as-found',
-      notes: 'hose end at the surface',
-      volume: '5 L ± 1 %',
-      times: ['31.2 s', '30.8 s', '31.5 s'],
-    },
-    { kind: 'power', id: 'power-as-found', state: 'as-found', notes: 'warm', power: '13.2 ± 0.5 W' },
-    { kind: 'shutoff-head', id: 'lift', state: 'cleaned-original', notes: 'short', head: '1.25 m' },
-    {
-      kind: 'displacement',
-      id: 'first',
-      state: 'clean-empty',
-      notes: 'weighed',
-      chamber: 'basket-1',
-      volume: '1.4 L',
-    },
-    {
-      kind: 'dye',
-      id: 'colour',
-      state: 'as-found',
-      notes: 'on the bench',
-      flow: '500 L/h',
-      readings: [{ at: '6 s', strength: 2 }],
-    },
-    {
-      kind: 'ammonia-challenge',
-      id: 'ammonia',
-      state: 'as-left',
-      notes: 'no fish',
-      water: '60 L',
-      temperature: '25 °C',
-      readings: [{ at: '4 h', ammonia: '1.2 mg/L N' }],
-    },
-  ],
+  tests: fullTests,
   faded: {
     flowNow: '380 L/h ± 4 %',
     flowBefore: '620 L/h',

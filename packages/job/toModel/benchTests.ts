@@ -1,6 +1,6 @@
 import { oddRun } from '@fettle/engine/learning/oddRun.ts';
 import { timedFlow } from '@fettle/engine/learning/timedFlow.ts';
-import type { BenchTest, TimedFilling } from '@fettle/engine/model/model.ts';
+import type { BenchTest, DyeTest, TimedFilling } from '@fettle/engine/model/model.ts';
 import type { Quantity } from '@fettle/engine/quantities/readQuantity.ts';
 import { readingDoubts } from '../defaults.ts';
 import type { FieldPath } from '../fieldPath.ts';
@@ -13,6 +13,7 @@ import {
 } from '../schema/benchTests.ts';
 import { acceptedQuantity } from '../schema/fields.ts';
 import type { JobDocument } from '../schema/job.ts';
+import { dyeTestOf } from './dyeTests.ts';
 import { halfWidth } from './halfWidth.ts';
 
 type DocumentTest = NonNullable<JobDocument['tests']>[number];
@@ -20,18 +21,25 @@ type DocumentTest = NonNullable<JobDocument['tests']>[number];
 /** The bench tests in SI units, and what there is to know about them. */
 export function benchTestsOf(tests: readonly DocumentTest[]): {
   readonly tests: readonly BenchTest[];
+  readonly dyeTests: readonly DyeTest[];
   readonly notes: readonly Note[];
 } {
   const used: BenchTest[] = [];
+  const dyeTests: DyeTest[] = [];
   const notes: Note[] = [];
   tests.forEach((test, index) => {
     const path = ['tests', index];
-    const reduced = reduce(test, test.id ?? `test-${index + 1}`);
+    const id = test.id ?? `test-${index + 1}`;
+    if (test.kind === 'dye') {
+      dyeTests.push(dyeTestOf(test, id));
+      return;
+    }
+    const reduced = reduce(test, id);
     if (reduced === undefined) notes.push(note('kept-not-used', path, { what: test.kind }));
     else used.push(reduced);
     notes.push(...notesOn(test, path));
   });
-  return { tests: used, notes };
+  return { tests: used, dyeTests, notes };
 }
 
 function notesOn(test: DocumentTest, path: FieldPath): readonly Note[] {

@@ -49,6 +49,7 @@ function build(
     media,
     otherFilters: otherFiltersOf(document.otherFilters, media),
     tests: tests.tests,
+    ...(tests.dyeTests.length === 0 ? {} : { dyeTests: tests.dyeTests }),
     alterations: alterations.alterations,
     shelf: shelf.shelf,
     money: money.money,

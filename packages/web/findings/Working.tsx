@@ -6,6 +6,7 @@ import type { AssessedJob } from '@fettle/workflows/assessJob.ts';
 import { type Print, printer } from '@fettle/workflows/printing.ts';
 import { assumedLines } from '@fettle/workflows/report/assumed.ts';
 import { bedsKey, bedsTable, noBeds, orderSentence } from '@fettle/workflows/report/beds.ts';
+import { dyeLines } from '@fettle/workflows/report/dye.ts';
 import {
   chemicalLines,
   claimLines,
@@ -97,7 +98,7 @@ export function Working({ job, system }: { readonly job: AssessedJob; readonly s
         <Beds job={job} print={print} />
       </Part>
       <Lines id="chemical" name={workingNames.chemical} lines={chemicalLines(job, print)} />
-      <Lines id="tests" name={workingNames.tests} lines={testLines(job, print)} />
+      <Lines id="tests" name={workingNames.tests} lines={[...testLines(job, print), ...dyeLines(job)]} />
       <Lines id="claims" name={workingNames.claims} lines={claimLines(job)} />
       <Site assessment={assessment} print={print} />
       <Part id="money" name={workingNames.money}>

@@ -36,6 +36,8 @@ const workingById: Readonly<Record<string, WorkingId>> = {
   'jet-sweeps-tank': 'site',
   'alkalinity-runs-down': 'beds',
   'measured-differs': 'tests',
+  'dye-early': 'tests',
+  'dye-dead-room': 'tests',
   'measured-below-dirty': 'tests',
   'order-follows-the-water': 'beds',
   'little-bypass': 'routes',

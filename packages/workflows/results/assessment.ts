@@ -7,7 +7,7 @@ import { claimSchema, toClaims } from './claims.ts';
 import { costSchema, toCost } from './cost.ts';
 import { effectSchema, toEffect } from './effect.ts';
 import { figure, figureSchema } from './figures.ts';
-import { residenceFiguresSchema, toResidenceFigures } from './residence.ts';
+import { dyeSchema, residenceFiguresSchema, toDye, toResidenceFigures } from './residence.ts';
 import { siteSchema, toSite } from './site.ts';
 
 const carriesSchema = z.strictObject({
@@ -122,6 +122,10 @@ export const assessmentSchema = z.strictObject({
       used: z.boolean().meta({ description: 'True where the models go by what was measured.' }),
     }),
   ),
+  dye: z
+    .array(dyeSchema)
+    .optional()
+    .meta({ description: 'Dye tests beside what the map says at their flow; absent without any.' }),
   claims: z.array(claimSchema),
   findings: z.array(
     z.strictObject({
@@ -272,6 +276,7 @@ export const toAssessmentResult = (
     chemical: toChemical(assessment),
     cost: toCost(assessment),
     tests: toTests(job),
+    ...(job.dye === undefined ? {} : { dye: job.dye.map(toDye) }),
     claims: toClaims(job.claims),
     findings: job.findings.map(({ effect, said: _, cureSaid: __, ...finding }) => ({
       ...finding,

@@ -1,3 +1,4 @@
+import type { DyeComparison } from '@fettle/engine/assessment/residence/dye.ts';
 import type {
   Residence,
   ResidenceCurve,
@@ -23,6 +24,18 @@ export const residenceFiguresSchema = timesSchema.extend({
   hoses: figureSchema.meta({ description: 'Water in the hoses.' }),
   hosesTime: figureSchema,
   dead: figureSchema.meta({ description: 'Share of that water which none passes through, by the map.' }),
+});
+
+export const dyeSchema = z.strictObject({
+  id: z.string(),
+  state: z.string(),
+  measured: timesSchema,
+  doubt: timesSchema.meta({ description: 'Half-widths at 95 %.' }),
+  computed: timesSchema.optional(),
+  dead: figureSchema
+    .optional()
+    .meta({ description: 'Share of the water that stands still, by mean against volume over flow.' }),
+  cutOff: z.boolean().meta({ description: 'True where the readings end before the colour is gone.' }),
 });
 
 const pointSchema = z.strictObject({
@@ -52,6 +65,17 @@ const toTimes = (summary: ResidenceSummary): z.infer<typeof timesSchema> => ({
   t50: figure(summary.t50S, 's'),
   t90: figure(summary.t90S, 's'),
   morrill: figure(summary.morrillIndex, '1'),
+});
+
+/** A dye test as it leaves. */
+export const toDye = (one: DyeComparison): z.infer<typeof dyeSchema> => ({
+  id: one.test.id,
+  state: one.test.state,
+  measured: toTimes(one.measured),
+  doubt: toTimes(one.doubt),
+  ...(one.computed === undefined ? {} : { computed: toTimes(one.computed) }),
+  ...(one.deadShare === undefined ? {} : { dead: figure(one.deadShare, '1') }),
+  cutOff: one.isCutOff,
 });
 
 /** The figures of the times as they leave with an assessment. */

@@ -1,10 +1,11 @@
 import { describe, expect, it } from 'vitest';
-import type { BenchTest, Laying, Model } from '../../model/model.ts';
+import type { BenchTest, Model } from '../../model/model.ts';
 import { engineEnglish } from '../../wording/english/english.ts';
 import { word } from '../../wording/word.ts';
 import { assess } from '../assess.ts';
 import type { Finding } from '../assessment.ts';
 import { effectBetween, netGain } from '../effect.ts';
+import { laid } from '../testing/laid.ts';
 import {
   gramsPerDay,
   hangOnBack,
@@ -55,13 +56,6 @@ const stopped = withMeasurements(
     railGap: 0,
   },
 );
-
-const laid = (model: Model, laying: Laying): Model => ({
-  ...model,
-  packing: Object.fromEntries(
-    Object.entries(model.packing).map(([id, beds]) => [id, beds.map((bed) => ({ ...bed, laying }))]),
-  ),
-});
 
 /** For each kind of finding a job that shows it, and one that must not. */
 const cases: readonly (readonly [id: string, shown: Model, hidden: Model])[] = [

@@ -8,6 +8,7 @@ import { assess } from '../assess.ts';
 import type { Assessment, Finding } from '../assessment.ts';
 import { effectBetween } from '../effect.ts';
 import { bypassPastBed, littleBypass, openingPastMedia, partitionLeaks } from './bypass.ts';
+import { dyeDeadRoom, dyeEarly } from './dye.ts';
 import {
   barbsTooNarrow,
   flowForTank,
@@ -82,6 +83,8 @@ export const findingRules: readonly FindingRule[] = [
   alkalinityRunsDown,
   measuredDiffers,
   measuredBelowDirty,
+  dyeEarly,
+  dyeDeadRoom,
   orderFollowsTheWater,
   littleBypass,
 ];

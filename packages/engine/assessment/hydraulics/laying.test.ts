@@ -4,16 +4,11 @@ import { media } from '../../catalogue/media.ts';
 import type { Bed, Laying, Model } from '../../model/model.ts';
 import { mediumInBed } from '../../packing/mediumInBed.ts';
 import { assess } from '../assess.ts';
+import { laid } from '../testing/laid.ts';
 import { stackCanister } from '../testing/models.ts';
 import { bedResistance, voidageOf } from './bed.ts';
 import { waterState } from './water.ts';
 
-const laid = (model: Model, laying: Laying): Model => ({
-  ...model,
-  packing: Object.fromEntries(
-    Object.entries(model.packing).map(([id, beds]) => [id, beds.map((bed) => ({ ...bed, laying }))]),
-  ),
-});
 const foam = stackCanister({ 'basket-1': [['foam-45ppi', 50]] });
 const water = waterState(foam.tank);
 const place = { water, vesselM: 0.168 };

@@ -17,6 +17,10 @@ export const faultSentences: Readonly<Record<string, string>> = {
     'The {bed} is pressed into its room from {times} times as much: water goes through it less easily, and it clogs sooner.',
   'fault.past-bag': '{share} of the water runs past the bag of the {bed} in the corners of its chamber.',
   'fault.slot-past-media': '{share} of the water takes the {gap} slot {way} and misses the media.',
+  'fault.dye-early':
+    'A tenth of the dye was through after {measured}, and by the map it takes {computed}: more apart than their doubts. Water takes a way past the media that is not on the map.',
+  'fault.dye-dead-room':
+    'The dye stayed {measured} on average, and the water on the map takes {computed}: {share} of it stands still, or is not there.',
   'fault.partition-leaks': '{share} of the water takes the {way} and meets no media at all.',
   'fault.opening-past-media': '{share} of the water enters through the {way} and meets no media.',
   'fault.opening-narrower-than-hose':
@@ -132,6 +136,10 @@ export const cureSentences: Readonly<Record<string, string>> = {
   'cure.past-bag':
     'Fill the bag less tightly and spread it into the corners, or lay the media in without a bag.',
   'cure.slot-past-media': 'Close the slot with a removable strip or a new seal.',
+  'cure.dye-early':
+    'Look for the gap with a gauge at every seat, lip and edge, put what is found on the map, and repeat the test.',
+  'cure.dye-dead-room':
+    'Check the volumes on the map and the flow of the test first, then look for corners that the water does not reach.',
   'cure.partition-leaks': 'Seal the edge of the partition with a removable strip.',
   'cure.opening-past-media':
     'Cover these slots, as long as three times the area of the pump’s own inlet stays open (common practice, no source).',

@@ -18,6 +18,10 @@ export const faultSentences: Readonly<Record<string, string>> = {
     '„{bed}“ ist aus dem {times}-fachen Raum zusammengepresst: Das Wasser kommt schwerer hindurch, und es verstopft früher.',
   'fault.past-bag': '{share} des Wassers laufen in den Ecken der Kammer am Beutel von „{bed}“ vorbei.',
   'fault.slot-past-media': '{share} des Wassers nehmen den Spalt von {gap} {way} und verfehlen die Medien.',
+  'fault.dye-early':
+    'Ein Zehntel des Farbstoffs war nach {measured} hindurch, nach der Karte braucht es {computed}: weiter auseinander, als ihre Unsicherheiten erlauben. Wasser nimmt einen Weg an den Medien vorbei, der nicht auf der Karte steht.',
+  'fault.dye-dead-room':
+    'Der Farbstoff blieb im Mittel {measured}, das Wasser auf der Karte braucht {computed}: {share} davon stehen still oder sind nicht da.',
   'fault.partition-leaks': '{share} des Wassers nehmen den Weg „{way}“ und treffen auf gar kein Medium.',
   'fault.opening-past-media': '{share} des Wassers treten durch „{way}“ ein und treffen auf kein Medium.',
   'fault.opening-narrower-than-hose':
@@ -137,6 +141,10 @@ export const cureSentences: Readonly<Record<string, string>> = {
   'cure.past-bag':
     'Den Beutel weniger prall füllen und in die Ecken drücken, oder die Medien ohne Beutel einlegen.',
   'cure.slot-past-media': 'Den Spalt mit einem herausnehmbaren Streifen oder einer neuen Dichtung schließen.',
+  'cure.dye-early':
+    'Den Spalt mit einer Lehre an jedem Sitz, Rand und jeder Kante suchen, in die Karte eintragen und den Versuch wiederholen.',
+  'cure.dye-dead-room':
+    'Zuerst die Volumen auf der Karte und den Durchfluss des Versuchs prüfen, dann Ecken suchen, die das Wasser nicht erreicht.',
   'cure.partition-leaks': 'Die Kante der Trennwand mit einem herausnehmbaren Streifen abdichten.',
   'cure.opening-past-media':
     'Diese Schlitze abdecken, solange das Dreifache der Ansaugfläche der Pumpe offen bleibt (gängige Praxis, ohne Quelle).',
