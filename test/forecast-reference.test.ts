@@ -3,8 +3,8 @@ import { beforeAll, describe, expect, test } from 'vitest';
 import { forecastCompiled } from '../packages/engine/assessment/forecast/forecast.ts';
 import { compiledJob } from '../packages/engine/assessment/testing/compiled.ts';
 import { internalBox, splitCanister, stackCanister } from '../packages/engine/assessment/testing/models.ts';
-import type { CompiledNetwork } from '../packages/engine/network/compile.ts';
-import { evaluateLinks } from '../packages/engine/network/evaluate.ts';
+import type { CompiledNetwork } from '../packages/engine/network/compiled.ts';
+import { dropAt } from '../packages/engine/network/evaluate.ts';
 import { solveNetwork } from '../packages/engine/network/solve.ts';
 
 /*
@@ -47,14 +47,7 @@ const CUBIC_METRES_PER_HOUR = 3600;
 /** Head that each link takes at each of the flows, m, m³/s; the points lie close together where little flows. */
 const curvesOf = (net: CompiledNetwork, mostM3PerS: number) => {
   const flows = Array.from({ length: POINTS }, (_, point) => mostM3PerS * (point / (POINTS - 1)) ** 3);
-  const heads = net.spec.links.map(() => [] as number[]);
-  const kept = Float64Array.from(net.flow);
-  for (const flow of flows) {
-    net.flow.fill(flow);
-    evaluateLinks(net);
-    for (const [place, list] of heads.entries()) list.push(net.drop[place]!);
-  }
-  net.flow.set(kept);
+  const heads = net.spec.links.map(({ id }) => flows.map((flow) => dropAt(net, id, flow)));
   return { flows, heads };
 };
 

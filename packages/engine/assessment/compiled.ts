@@ -2,7 +2,7 @@ import type { BedShape } from '../families/bedShape.ts';
 import type { Layout } from '../families/layout.ts';
 import type { Medium } from '../model/medium.ts';
 import type { Laying, Model } from '../model/model.ts';
-import type { CompiledNetwork } from '../network/compile.ts';
+import type { CompiledNetwork } from '../network/compiled.ts';
 import type { LinkRole } from './hydraulics/networkDraft.ts';
 import type { WaterState } from './hydraulics/water.ts';
 

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { frictionFactorChurchillShape, frictionFactorSwameeJainCubic } from '../laws/hydraulics/friction.ts';
 import { churchill, type FrictionCell, swameeJainCubic } from './conduit.ts';
+import { BENDING } from './solve.ts';
 
 const roughnesses = [0, 1e-6, 1e-4, 2e-3, 0.05];
 /** Even in the logarithm from creeping to absurd, with the joints of both laws and their neighbours. */
@@ -66,6 +67,22 @@ describe.each(kernels)('friction in the network: $name', ({ kernel, law }) => {
       kernel(Re, cell);
       // Head goes as f·Re²: it rises where f′·Re + 2f is above nothing.
       expect(cell.slope * Re + 2 * cell.factor, `Re ${Re}`).toBeGreaterThan(0);
+    }
+  });
+
+  it('is off a straight line in the flow by less than BENDING·ε² where the flow is off by ε', () => {
+    const cell = { factor: 0, slope: 0 };
+    for (let power = 1; power < 8; power += 0.001) {
+      const Re = 10 ** power;
+      kernel(Re, cell);
+      const touch = { ...cell };
+      for (const part of [-1e-3, -1e-4, 1e-4, 1e-3]) {
+        kernel(Re * (1 + part), cell);
+        // Factor times flow, as the solver has it, over factor and flow at the touching point.
+        const line = 1 + part * (1 + (touch.slope * Re) / touch.factor);
+        const miss = Math.abs((cell.factor / touch.factor) * (1 + part) - line);
+        expect(miss, `Re ${Re}`).toBeLessThan(BENDING * part * part + 1e-13);
+      }
     }
   });
 });

@@ -69,7 +69,7 @@ describe('a check valve', () => {
 
   it('opens and shuts again as the pump behind it gains and loses head', () => {
     const { net } = behindPump(0.4);
-    const place = net.linkIndex.get('l0')! * (net.parameters.length / net.kind.length);
+    const place = net.linkIndex.get('l0')! * (net.parameters.length / net.links.kind.length);
     for (const [shutoff, runs] of [
       [0.3, false],
       [0.5, true],

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { evaluateLinks } from './evaluate.ts';
+import { evaluateLink } from './evaluate.ts';
 import type { LinkLaw } from './links.ts';
 import { compiled, linksOf, loss, networkOf, smallPump } from './testing/solved.ts';
 
@@ -8,9 +8,9 @@ import { compiled, linksOf, loss, networkOf, smallPump } from './testing/solved.
 const at = (law: LinkLaw) => {
   const net = compiled(networkOf(linksOf(['tank', 'a', law])));
   return (flowM3PerS: number): { drop: number; slope: number } => {
-    net.flow[0] = flowM3PerS;
-    evaluateLinks(net);
-    return { drop: net.drop[0]!, slope: net.slope[0]! };
+    net.links.flow[0] = flowM3PerS;
+    evaluateLink(net.links, 0);
+    return { drop: net.links.drop[0]!, slope: net.links.slope[0]! };
   };
 };
 

@@ -1,34 +1,38 @@
-import type { CompiledNetwork } from './compile.ts';
+import type { CompiledFall, CompiledNetwork } from './compiled.ts';
 import type { NetworkSpec } from './links.ts';
 import type { Topology } from './topology.ts';
+import type { Ways } from './ways.ts';
 
-/** A free fall as flat arrays: the links that feed it, and the way of its water through the tree to the ground. */
-export interface CompiledFall {
-  readonly fedBy: Int32Array;
-  readonly pathLink: Int32Array;
-  readonly pathSign: Int8Array;
-}
-
-/** The tree's links from a node to the ground, with the sense in which water that comes in there runs through them. */
-const pathToGround = (topology: Topology, node: number) => {
+/** The tree's ways from a node to the ground, with the sense in which water that comes in there runs through them. */
+const pathToGround = (topology: Topology, ways: Ways, node: number) => {
   const { walkLink, walkNode, walkParent, walkSign } = topology;
-  const links: number[] = [];
-  const signs: number[] = [];
+  const path = new Map<number, number>();
   for (let at = node; at > 0; ) {
     const step = walkNode.indexOf(at);
-    links.push(walkLink[step]!);
-    signs.push(-walkSign[step]!);
+    const link = walkLink[step]!;
+    path.set(ways.wayOf[link]!, -walkSign[step]! * ways.senseOf[link]!);
     at = walkParent[step]!;
   }
-  return { pathLink: Int32Array.from(links), pathSign: Int8Array.from(signs) };
+  return path;
 };
 
-/** The falls of a network; every name in them must be one of its links and nodes. */
-export const compileFalls = (spec: NetworkSpec, topology: Topology): CompiledFall[] =>
-  (spec.falls ?? []).map(({ links, into }) => ({
-    fedBy: Int32Array.from(links, (id) => spec.links.findIndex((link) => link.id === id)),
-    ...pathToGround(topology, topology.nodes.indexOf(into)),
-  }));
+/**
+ * The falls of a network; every name in them must be one of its links and nodes.
+ * @param wayAt the way (as found) at each place
+ */
+export const compileFalls = (
+  spec: NetworkSpec,
+  topology: Topology,
+  { ways, wayAt }: { readonly ways: Ways; readonly wayAt: Int32Array },
+): CompiledFall[] =>
+  (spec.falls ?? []).map(({ links, into }) => {
+    const path = pathToGround(topology, ways, topology.nodes.indexOf(into));
+    return {
+      fedBy: Int32Array.from(links, (id) => spec.links.findIndex((link) => link.id === id)),
+      pathWay: Int32Array.from(path.keys(), (way) => wayAt.indexOf(way)),
+      pathSense: Int8Array.from(path.values()),
+    };
+  });
 
 /**
  * Lets the water of every fall come in at its foot as the last solve left it.
@@ -39,14 +43,14 @@ export const takeFalls = (net: CompiledNetwork): number => {
   let change = 0;
   fallen.fill(0);
   for (let place = 0; place < falls.length; place += 1) {
-    const { fedBy, pathLink, pathSign } = falls[place]!;
+    const { fedBy, pathWay, pathSense } = falls[place]!;
     let sum = 0;
     for (let at = 0; at < fedBy.length; at += 1) sum += Math.max(0, flow[fedBy[at]!]!);
     change = Math.max(change, Math.abs(sum - fallFlow[place]!));
     fallFlow[place] = sum;
-    for (let at = 0; at < pathLink.length; at += 1) {
-      const link = pathLink[at]!;
-      fallen[link] = fallen[link]! + pathSign[at]! * sum;
+    for (let at = 0; at < pathWay.length; at += 1) {
+      const way = pathWay[at]!;
+      fallen[way] = fallen[way]! + pathSense[at]! * sum;
     }
   }
   return change;

@@ -14,6 +14,9 @@ export const LINK_KIND = {
 /** Numbers that a link's law needs, in `parameters` from `link * PARAMETER_STRIDE` on. */
 export const PARAMETER_STRIDE = 10;
 
+/** Place of a conduit's curvature among its numbers. */
+export const CURVATURE = 7;
+
 /** Head slope of a law at a usual flow, s/m². */
 export const usualSlopeOf = (law: LinkLaw, flow: number, gravity: number): number => {
   switch (law.kind) {
@@ -48,17 +51,20 @@ export const givenHead = (spec: NetworkSpec): number => {
 /** Whether a law lets water one way only. */
 export const isOneWay = (law: LinkLaw): boolean => law.kind === 'weir' || law.kind === 'one-way';
 
-const conduitParameters = (law: Extract<LinkLaw, { kind: 'conduit' }>, spec: NetworkSpec): number[] => [
-  1 / (2 * spec.gravityMPerS2 * law.areaM2 ** 2),
-  law.hydraulicDiameterM / (law.areaM2 * spec.kinematicViscosityM2PerS),
-  law.lengthM / law.hydraulicDiameterM,
-  law.minorK,
-  law.relativeRoughness,
-  law.laminarConstant,
-  law.linear,
-  law.friction === 'churchill' ? 0 : 1,
-  law.curvature ?? 0,
-];
+/** Losses first, as a resistance has them: per flow, per flow squared, and the latter for a friction factor of 1. */
+const conduitParameters = (law: Extract<LinkLaw, { kind: 'conduit' }>, spec: NetworkSpec): number[] => {
+  const velocityHead = 1 / (2 * spec.gravityMPerS2 * law.areaM2 ** 2);
+  return [
+    law.linear,
+    velocityHead * law.minorK,
+    (velocityHead * law.lengthM) / law.hydraulicDiameterM,
+    law.hydraulicDiameterM / (law.areaM2 * spec.kinematicViscosityM2PerS),
+    law.relativeRoughness,
+    law.laminarConstant,
+    law.friction === 'churchill' ? 0 : 1,
+    law.curvature ?? 0,
+  ];
+};
 
 const linkParameters = (law: LinkLaw, spec: NetworkSpec): number[] => {
   switch (law.kind) {
@@ -94,10 +100,7 @@ export const fillParameters = (spec: NetworkSpec, linkCount: number) => {
   fixed.forEach((node, place) => {
     parameters[(spec.links.length + place) * PARAMETER_STRIDE] = spec.fixedHeadsM[node]!;
   });
-  const linksByKind = Object.values(LINK_KIND).map((wanted) =>
-    Int32Array.from(kind.keys()).filter((link) => kind[link] === wanted),
-  );
-  return { kind, linksByKind, parameters, tables: Float64Array.from(tables) };
+  return { kind, parameters, tables: Float64Array.from(tables) };
 };
 
 /** Least fall of a measured pump curve, as a part of its mean fall: where points are level, flow must still be told. */

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import type { CompiledNetwork } from './compile.ts';
+import type { CompiledNetwork } from './compiled.ts';
+import { evaluateLink } from './evaluate.ts';
 import type { Link, NetworkSpec } from './links.ts';
 import { flowOf, solveNetwork, startFrom } from './solve.ts';
 import { type LawMix, type NetworkShape, randomNetwork, seededRandom } from './testing/randomNetworks.ts';
@@ -174,6 +175,53 @@ describe('any network of pump, hoses, beds, gaps and weirs', () => {
         cold.flow.forEach((flow, link) => {
           expect(Math.abs(flow - warm.flow[link]!)).toBeLessThanOrEqual(flowTolerance(shape.mix) * size);
         });
+      }),
+      RUNS,
+    );
+  });
+
+  it.each([
+    ['1 %', 0.00432],
+    ['tenfold', 1],
+    ['ten-thousandfold', 4],
+  ])('follows its resistances from change to change of up to %s to ten times the tolerance', (_, decades) => {
+    fc.assert(
+      fc.property(shapes([0, 2]), (shape) => {
+        const spec = randomNetwork(shape);
+        const [warm, cold] = [solved(spec).net, compiled(spec)];
+        const random = seededRandom(shape.seed + 2);
+        for (let change = 0; change < 6; change += 1) {
+          for (let link = 0; link < spec.links.length; link += 1) {
+            const ratio = 10 ** (decades * (random() - 0.5));
+            warm.resistanceRatio[link] = ratio;
+            cold.resistanceRatio[link] = ratio;
+          }
+          solveNetwork(warm, 1e-9);
+          startFrom(cold);
+          solveNetwork(cold);
+          const size = largestFlow(cold);
+          // Purely quadratic ways have their flow to the root of the tolerance, as they have it to that of rounding.
+          const tolerance = shape.mix === 'quadratic' ? 1e-4 : 1e-8;
+          cold.flow.forEach((flow, link) => {
+            expect(Math.abs(flow - warm.flow[link]!)).toBeLessThanOrEqual(tolerance * size);
+          });
+        }
+      }),
+      RUNS,
+    );
+  });
+
+  it('tells of every link what its own law takes at its flow: 1e-11 of the largest head', () => {
+    fc.assert(
+      fc.property(shapes(), (shape) => {
+        const { net, report } = solved(randomNetwork(shape));
+        const [told, slopes] = [net.drop.slice(), net.slope.slice()];
+        for (let link = 0; link < told.length; link += 1) {
+          evaluateLink(net.links, link);
+          const { drop, slope } = net.links;
+          expect(Math.abs(told[link]! - drop[link]!)).toBeLessThanOrEqual(1e-11 * report.headScaleM);
+          expect(Math.abs(slopes[link]! - slope[link]!)).toBeLessThanOrEqual(1e-4 * slope[link]!);
+        }
       }),
       RUNS,
     );

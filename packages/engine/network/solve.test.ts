@@ -237,7 +237,7 @@ describe('weirs and one-way links', () => {
     );
     const shut = solved(networkOf(rows, { high: 1, low: 2 })).net;
     expect(flowOf(shut, 'l1')).toBe(0);
-    shut.parameters[rows.length * (shut.parameters.length / shut.kind.length)] = 3;
+    shut.parameters[rows.length * (shut.parameters.length / shut.links.kind.length)] = 3;
     expect(solveNetwork(shut).converged).toBe(true);
     expect(flowOf(shut, 'l1')).toBeCloseTo(flowThrough({ linear: 20, quadratic: 2e6 }, 1), 14);
   });

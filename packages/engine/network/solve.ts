@@ -1,16 +1,21 @@
-import { factorise, solveFactorised } from '../numerics/ldl.ts';
-import type { CompiledNetwork } from './compile.ts';
-import { evaluateLinks, spreadChordFlows } from './evaluate.ts';
+import type { CompiledNetwork } from './compiled.ts';
 import { takeFalls } from './falls.ts';
+import { closeLoops, holdShutWays, newtonStep, spreadChordFlows } from './newton.ts';
+import { evaluateWays, gatherLaws, takeUsualSlopes } from './wayLaws.ts';
 
-/** How a solve went. `energyErrorM` is the largest head left over around a loop. */
+/**
+ * How a solve went. `energyErrorM` is the largest head left over around a loop, or where the last step was so small
+ * that it need not be looked at, more than that.
+ */
 export interface SolveReport {
   converged: boolean;
   iterations: number;
   energyErrorM: number;
-  /** Largest head across any link or given by a pump at no flow, the scale of `energyErrorM`. */
+  /** Largest head over any way or given by a pump at no flow, the scale of `energyErrorM`. */
   headScaleM: number;
 }
+
+const report: SolveReport = { converged: false, iterations: 0, energyErrorM: 0, headScaleM: 0 };
 
 const MOST_ITERATIONS = 200;
 const MOST_TRIALS = 60;
@@ -18,160 +23,96 @@ const MOST_STALLED = 80;
 /** What is left of a one-way flow when a step takes it to nothing. */
 const ROUNDING = 1e-13;
 
-const residuals = (net: CompiledNetwork): void => {
-  const { drop, residual } = net;
-  const { loopStart, loopLink, loopSign } = net.topology;
-  for (let chord = 0; chord < residual.length; chord += 1) {
-    let sum = 0;
-    for (let at = loopStart[chord]!; at < loopStart[chord + 1]!; at += 1) {
-      sum += loopSign[at]! * drop[loopLink[at]!]!;
-    }
-    residual[chord] = sum;
-  }
+/**
+ * A straight line in place of a law, over a part ε of the flow, is off by less than BENDING·ε² of what the law takes.
+ * The laws that bend most are those of rough bores where flow turns turbulent (16; a test says so).
+ */
+export const BENDING = 20;
+
+/** Part of the tolerance that straight lines in place of friction may use up. */
+const LINES_SHARE = 0.1;
+
+/** Lays the flows of the ways into the laws and round the loops. */
+const evaluate = (net: CompiledNetwork): void => {
+  report.headScaleM = evaluateWays(net);
+  closeLoops(net);
 };
 
-const evaluate = (net: CompiledNetwork, chordFlow: Float64Array): void => {
-  spreadChordFlows(net, chordFlow);
-  evaluateLinks(net);
-  residuals(net);
-};
-
-/** Holds every one-way chord that stands still and would run back; lets the others go. */
-const holdShutWays = (net: CompiledNetwork): void => {
-  const { oneWayChord, chordFlow, residual, held } = net;
-  for (let chord = 0; chord < held.length; chord += 1) {
-    held[chord] = oneWayChord[chord] === 1 && chordFlow[chord]! <= 0 && residual[chord]! >= 0 ? 1 : 0;
-  }
-};
-
-const worstResidual = (net: CompiledNetwork): number => {
+const worstResidual = ({ residual, held }: CompiledNetwork): number => {
   let worst = 0;
-  for (let chord = 0; chord < net.residual.length; chord += 1) {
-    if (net.held[chord] === 0) worst = Math.max(worst, Math.abs(net.residual[chord]!));
+  for (let chord = 0; chord < residual.length; chord += 1) {
+    if (held[chord] === 0) worst = Math.max(worst, Math.abs(residual[chord]!));
   }
   return worst;
 };
 
-const largestHead = (net: CompiledNetwork): number => {
-  let largest = net.givenHeadM;
-  for (let link = 0; link < net.drop.length; link += 1)
-    largest = Math.max(largest, Math.abs(net.drop[link]!));
-  return largest;
-};
-
-const largestFlow = (net: CompiledNetwork): number => {
+const largestFlow = ({ ways }: CompiledNetwork): number => {
   let largest = 0;
-  for (let link = 0; link < net.flow.length; link += 1)
-    largest = Math.max(largest, Math.abs(net.flow[link]!));
+  for (let way = 0; way < ways.count; way += 1) largest = Math.max(largest, Math.abs(ways.flow[way]!));
   return largest;
 };
 
-const isAtRest = (net: CompiledNetwork): boolean => {
-  for (let chord = 0; chord < net.chordFlow.length; chord += 1) if (net.chordFlow[chord] !== 0) return false;
-  return true;
-};
-
-/** Slopes for a first step from rest, where a quadratic law would be flat: those of the usual flow. */
-const takeUsualSlopes = (net: CompiledNetwork): void => {
-  const { slope, usualSlope, resistanceRatio } = net;
-  for (let link = 0; link < slope.length; link += 1) slope[link] = usualSlope[link]! * resistanceRatio[link]!;
-};
-
-const assemble = (net: CompiledNetwork, stiffening: number): void => {
-  const { matrix, slope, leastSlope, entryStart, entrySlot, entrySign, held, diagonalSlot } = net;
-  const { values } = matrix;
-  values.fill(0);
-  for (let link = 0; link < slope.length; link += 1) {
-    const value = Math.max(slope[link]!, leastSlope[link]!);
-    for (let at = entryStart[link]!; at < entryStart[link + 1]!; at += 1) {
-      const slot = entrySlot[at]!;
-      values[slot] = values[slot]! + entrySign[at]! * value;
-    }
-  }
-  for (let chord = 0; chord < held.length; chord += 1) {
-    const slot = diagonalSlot[chord]!;
-    // A held chord does not move: a pivot this stiff makes its step vanish beside the others'.
-    values[slot] = held[chord] === 1 ? 1e200 : values[slot]! * (1 + stiffening);
-  }
-};
-
-/** Holds every one-way chord that stands still and that the step would run back; tells whether there was one. */
-const holdBackwardWays = (net: CompiledNetwork): boolean => {
-  const { oneWayChord, chordFlow, step, held } = net;
-  let found = false;
-  for (let chord = 0; chord < held.length; chord += 1) {
-    if (oneWayChord[chord] === 1 && held[chord] === 0 && chordFlow[chord] === 0 && step[chord]! < 0) {
-      held[chord] = 1;
-      found = true;
-    }
-  }
-  return found;
-};
-
-/** Newton's step of all chords that may move. Each turn of the loop holds a chord more, so that it ends. */
-const newtonStep = (net: CompiledNetwork): boolean => {
-  const { residual, negativeResidual, held, step, matrix } = net;
-  do {
-    let stiffening = 0;
-    assemble(net, stiffening);
-    while (!factorise(matrix)) {
-      // Rounding alone takes a pivot below nothing, where slopes differ by more than numbers have digits.
-      stiffening = Math.max(1e-14, 100 * stiffening);
-      if (!(stiffening < 1e6)) return false;
-      assemble(net, stiffening);
-    }
-    for (let chord = 0; chord < residual.length; chord += 1) {
-      negativeResidual[chord] = held[chord] === 1 ? 0 : -residual[chord]!;
-    }
-    solveFactorised(matrix, negativeResidual, step);
-    for (let chord = 0; chord < held.length; chord += 1) if (held[chord] === 1) step[chord] = 0;
-  } while (holdBackwardWays(net));
+const isAtRest = ({ chordFlow }: CompiledNetwork): boolean => {
+  for (let chord = 0; chord < chordFlow.length; chord += 1) if (chordFlow[chord] !== 0) return false;
   return true;
 };
 
 /** Longest step that takes no one-way chord below nothing. */
-const longestStep = (net: CompiledNetwork): number => {
+const longestStep = ({ loops, chordFlow }: CompiledNetwork): number => {
+  const { oneWay, step } = loops;
   let longest = 1;
-  for (let chord = 0; chord < net.step.length; chord += 1) {
-    const move = net.step[chord]!;
-    if (net.oneWayChord[chord] === 1 && move < 0) longest = Math.min(longest, -net.chordFlow[chord]! / move);
+  for (let place = 0; place < oneWay.length; place += 1) {
+    const move = step[oneWay[place]!]!;
+    if (move < 0) longest = Math.min(longest, -chordFlow[oneWay[place]!]! / move);
   }
   return longest;
 };
 
-const tryStep = (net: CompiledNetwork, length: number): number => {
-  const { chordFlow, trialFlow, step, oneWayChord, residual } = net;
+/** Puts the chords' flows a part of the step on; tells the largest part of its flow by which a way has moved. */
+const moveAlong = (net: CompiledNetwork, length: number): number => {
+  const { chordFlow, trialFlow } = net;
+  const { oneWay, step } = net.loops;
   for (let chord = 0; chord < step.length; chord += 1) {
-    const before = chordFlow[chord]!;
-    const value = before + length * step[chord]!;
-    trialFlow[chord] = oneWayChord[chord] === 1 && value < ROUNDING * before ? 0 : value;
+    trialFlow[chord] = chordFlow[chord]! + length * step[chord]!;
   }
-  evaluate(net, trialFlow);
-  let descent = 0;
-  for (let chord = 0; chord < step.length; chord += 1) descent += residual[chord]! * step[chord]!;
-  return descent;
+  for (let place = 0; place < oneWay.length; place += 1) {
+    const chord = oneWay[place]!;
+    if (trialFlow[chord]! < ROUNDING * chordFlow[chord]!) trialFlow[chord] = 0;
+  }
+  return spreadChordFlows(net, trialFlow);
+};
+
+/** Slope of the content along the step: its gradient is what is left over round the loops. */
+const slopeAlong = ({ residual, loops }: CompiledNetwork): number => {
+  const { step } = loops;
+  let sum = 0;
+  for (let chord = 0; chord < step.length; chord += 1) sum += residual[chord]! * step[chord]!;
+  return sum;
 };
 
 /**
- * Goes along the Newton step to where the slope of the content (whose gradient the residuals are, and which
- * is convex because every law rises) has fallen well below its start: from any start this ends at the one
- * minimum.
- * @returns the error in a chord's flow to be expected after it, m³/s
+ * Goes along the Newton step to where the slope of the content, which is convex because every law rises, has fallen
+ * well below its start: from any start this ends at the one minimum.
+ * @param first the slope before the step, and the length of the step that was tried first
  */
-const searchAlong = (net: CompiledNetwork): number => {
-  let start = 0;
-  for (let chord = 0; chord < net.step.length; chord += 1) start += net.residual[chord]! * net.step[chord]!;
-  let high = longestStep(net);
-  let atHigh = tryStep(net, high);
+const searchAlong = (
+  net: CompiledNetwork,
+  first: { readonly slope: number; readonly length: number },
+): void => {
+  const start = Math.abs(first.slope);
   let low = 0;
-  let atLow = start;
-  for (let trial = 0; trial < MOST_TRIALS && atHigh > 0.5 * Math.abs(start); trial += 1) {
+  let atLow = first.slope;
+  let high = first.length;
+  let atHigh = slopeAlong(net);
+  for (let trial = 0; trial < MOST_TRIALS && atHigh > 0.5 * start; trial += 1) {
     const secant = low + ((high - low) * -atLow) / (atHigh - atLow);
     const middle = Number.isFinite(secant)
       ? Math.min(Math.max(secant, low + 0.1 * (high - low)), high - 0.1 * (high - low))
       : (low + high) / 2;
-    const atMiddle = tryStep(net, middle);
-    if (atMiddle < -0.5 * Math.abs(start)) {
+    moveAlong(net, middle);
+    evaluate(net);
+    const atMiddle = slopeAlong(net);
+    if (atMiddle < -0.5 * start) {
       low = middle;
       atLow = atMiddle;
     } else {
@@ -179,36 +120,38 @@ const searchAlong = (net: CompiledNetwork): number => {
       atHigh = atMiddle;
     }
   }
-  const unsettled = unsettledFlow(net);
-  net.chordFlow.set(net.trialFlow);
-  return unsettled;
 };
 
-/** Error that Newton's quadratic convergence leaves after a move, m³/s: the move's square over the flow. */
-const unsettledFlow = (net: CompiledNetwork): number => {
+/**
+ * Takes the trial flows over.
+ * @returns the error that Newton's quadratic convergence leaves in a chord's flow, m³/s: with the move's square over it
+ */
+const takeTrialFlows = ({ chordFlow, trialFlow }: CompiledNetwork): number => {
   let unsettled = 0;
-  for (let chord = 0; chord < net.step.length; chord += 1) {
-    const move = Math.abs(net.trialFlow[chord]! - net.chordFlow[chord]!);
-    const flow = Math.max(Math.abs(net.trialFlow[chord]!), move);
-    if (flow > 0) unsettled = Math.max(unsettled, move * (move / flow));
+  for (let chord = 0; chord < chordFlow.length; chord += 1) {
+    const move = Math.abs(trialFlow[chord]! - chordFlow[chord]!);
+    const flow = Math.max(Math.abs(trialFlow[chord]!), move);
+    if (move * move > unsettled * flow) unsettled = move * (move / flow);
+    chordFlow[chord] = trialFlow[chord]!;
   }
-  return unsettled;
+  return BENDING * unsettled;
 };
-
-const report: SolveReport = { converged: false, iterations: 0, energyErrorM: 0, headScaleM: 0 };
 
 /** One solve with the falls as they stand. */
-const solveLoops = (net: CompiledNetwork, energyTolerance: number): SolveReport => {
+const solveLoops = (net: CompiledNetwork, energyTolerance: number): void => {
   let best = Number.POSITIVE_INFINITY;
   let stalled = 0;
   let unsettled = Number.POSITIVE_INFINITY;
   let leastUnsettled = unsettled;
-  evaluate(net, net.chordFlow);
-  if (isAtRest(net)) takeUsualSlopes(net);
+  net.telling.reachSquared = (LINES_SHARE * energyTolerance) / BENDING;
+  gatherLaws(net);
+  spreadChordFlows(net, net.chordFlow);
+  evaluate(net);
+  let tangent = !isAtRest(net);
+  if (!tangent) takeUsualSlopes(net);
   for (report.iterations = 0; report.iterations < MOST_ITERATIONS; report.iterations += 1) {
     holdShutWays(net);
     report.energyErrorM = worstResidual(net);
-    report.headScaleM = largestHead(net);
     const closed = report.energyErrorM <= energyTolerance * report.headScaleM;
     if (closed && unsettled <= energyTolerance * largestFlow(net)) break;
     stalled = report.energyErrorM < 0.5 * best || unsettled < 0.75 * leastUnsettled ? 0 : stalled + 1;
@@ -218,20 +161,28 @@ const solveLoops = (net: CompiledNetwork, energyTolerance: number): SolveReport 
     if (stalled > 3 && report.energyErrorM <= 1e-10 * report.headScaleM) break;
     if (stalled > MOST_STALLED) break;
     if (!newtonStep(net)) break;
-    unsettled = searchAlong(net);
+    const length = longestStep(net);
+    const part = moveAlong(net, length);
+    const left = BENDING * part * report.energyErrorM;
+    if (tangent && length === 1 && left <= energyTolerance * report.headScaleM) {
+      // So short a step leaves nothing to see: what it cannot close goes with its square.
+      unsettled = takeTrialFlows(net);
+      if (unsettled <= energyTolerance * largestFlow(net)) {
+        report.energyErrorM = left;
+        break;
+      }
+      evaluate(net);
+    } else {
+      const slope = slopeAlong(net);
+      evaluate(net);
+      searchAlong(net, { slope, length });
+      unsettled = takeTrialFlows(net);
+    }
+    tangent = true;
   }
   report.converged = report.energyErrorM <= Math.max(energyTolerance, 1e-9) * report.headScaleM;
-  nodeHeads(net);
-  return report;
-};
-
-const nodeHeads = (net: CompiledNetwork): void => {
-  const { nodeHead, drop } = net;
-  const { walkLink, walkNode, walkParent, walkSign } = net.topology;
-  nodeHead[0] = 0;
-  for (let place = 0; place < walkLink.length; place += 1) {
-    nodeHead[walkNode[place]!] = nodeHead[walkParent[place]!]! - walkSign[place]! * drop[walkLink[place]!]!;
-  }
+  net.telling.flows = false;
+  net.telling.heads = false;
 };
 
 /** A fall changes what feeds it by a small part of itself at most: each solve more settles a digit or two. */

@@ -1,4 +1,5 @@
-import type { Link, NetworkSpec } from './links.ts';
+import type { NetworkSpec } from './links.ts';
+import { findWays, type Graph, layGraph, type Ways } from './ways.ts';
 
 /** The graph of a network cut into a tree and the chords that close its loops. */
 export interface Topology {
@@ -6,16 +7,24 @@ export interface Topology {
   /** Ends of each link; the last links tie every fixed head to the ground, node 0. */
   readonly from: Int32Array;
   readonly to: Int32Array;
+  /** The link of each closing way that the tree leaves out: its one-way link, if there is one. */
   readonly chords: Int32Array;
-  /** By chord, the links of its loop and the sense, 1 or −1, in which it runs through them; the chord first. */
-  readonly loopStart: Int32Array;
-  readonly loopLink: Int32Array;
-  readonly loopSign: Int8Array;
   /** Tree links from the ground outward: the link, the node it reaches, the node it comes from and the sense. */
   readonly walkLink: Int32Array;
   readonly walkNode: Int32Array;
   readonly walkParent: Int32Array;
-  readonly walkSign: Int8Array;
+  readonly walkSign: Float64Array;
+}
+
+/** Ways of a network and the loops that they close, each in the sense of its closing way. */
+export interface Loops {
+  readonly ways: Ways;
+  /** By loop, the way that closes it. */
+  readonly closingWay: readonly number[];
+  /** By loop, the other ways in it, and the sense, 1 or −1, in which it runs through them. */
+  readonly start: readonly number[];
+  readonly way: readonly number[];
+  readonly sense: readonly number[];
 }
 
 /** What makes a network unfit to solve. */
@@ -23,33 +32,33 @@ export type TopologyProblem =
   | { readonly code: 'no-fixed-head' }
   | { readonly code: 'disconnected'; readonly nodes: readonly string[] };
 
-interface Ends {
-  readonly from: Int32Array;
-  readonly to: Int32Array;
+/** Numbers of the links that decide how a network is cut. */
+export interface LinkWeights {
+  /** Head slope of each link at a usual flow, s/m², 0 or more. */
+  readonly usualSlope: Float64Array;
+  readonly isOneWay: Uint8Array;
 }
 
-const numberNodes = (spec: NetworkSpec, fixed: readonly string[]): { nodes: string[]; ends: Ends } => {
-  const nodes = ['ground'];
-  const index = new Map<string, number>();
-  const numberOf = (node: string): number => {
-    const known = index.get(node);
-    if (known !== undefined) return known;
-    index.set(node, nodes.length);
-    return nodes.push(node) - 1;
-  };
-  const linkCount = spec.links.length;
-  const from = new Int32Array(linkCount + fixed.length);
-  const to = new Int32Array(linkCount + fixed.length);
-  for (const [place, node] of fixed.entries()) to[linkCount + place] = numberOf(node);
-  for (const [place, link] of spec.links.entries()) {
-    from[place] = numberOf(link.from);
-    to[place] = numberOf(link.to);
+/** What the ways take at a usual flow; less than nothing where they only hold levels, endless where one-way. */
+const weighWays = (ways: Ways, usualSlope: Float64Array, firstTie: number): Float64Array => {
+  const weight = new Float64Array(ways.count);
+  for (let way = 0; way < ways.count; way += 1) {
+    let sum = 0;
+    let holdsOnly = true;
+    for (let at = ways.start[way]!; at < ways.start[way + 1]!; at += 1) {
+      if (ways.member[at]! >= firstTie) continue;
+      holdsOnly = false;
+      sum += usualSlope[ways.member[at]!]!;
+    }
+    weight[way] = holdsOnly ? -1 : ways.oneWayLink[way]! >= 0 ? Number.POSITIVE_INFINITY : sum;
   }
-  return { nodes, ends: { from, to } };
+  return weight;
 };
 
-/** Joins nodes by links in the given order and marks those that joined two parts: the tree. */
-const growTree = (nodeCount: number, order: Int32Array, { from, to }: Ends): Uint8Array => {
+/** Joins junctions by the ways that resist least; lists those that close a loop. */
+const closingWays = (nodeCount: number, ways: Ways, weight: Float64Array): number[] => {
+  const order = Array.from({ length: ways.count }, (_, way) => way);
+  order.sort((a, b) => (weight[a] === weight[b] ? a - b : weight[a]! - weight[b]!));
   const parent = new Int32Array(nodeCount);
   for (let node = 0; node < nodeCount; node += 1) parent[node] = node;
   const root = (start: number): number => {
@@ -60,70 +69,53 @@ const growTree = (nodeCount: number, order: Int32Array, { from, to }: Ends): Uin
     }
     return node;
   };
-  const inTree = new Uint8Array(from.length);
-  for (const link of order) {
-    const a = root(from[link]!);
-    const b = root(to[link]!);
-    if (a === b) continue;
-    parent[a] = b;
-    inTree[link] = 1;
+  const closing: number[] = [];
+  for (const way of order) {
+    const a = root(ways.from[way]!);
+    const b = root(ways.to[way]!);
+    if (a === b) closing.push(way);
+    else parent[a] = b;
   }
-  return inTree;
+  return closing;
 };
 
-/** Links of the tree at each node, as flat arrays. */
-const treeLinksByNode = (nodeCount: number, inTree: Uint8Array, { from, to }: Ends) => {
-  const start = new Int32Array(nodeCount + 2);
-  const count = (node: number): void => {
-    start[node + 2] = start[node + 2]! + 1;
-  };
-  for (let link = 0; link < inTree.length; link += 1) {
-    if (inTree[link] === 0) continue;
-    count(from[link]!);
-    count(to[link]!);
-  }
-  for (let node = 2; node < start.length; node += 1) start[node] = start[node]! + start[node - 1]!;
-  const links = new Int32Array(start[nodeCount + 1]!);
-  const put = (node: number, link: number): void => {
-    links[start[node + 1]!] = link;
-    start[node + 1] = start[node + 1]! + 1;
-  };
-  for (let link = 0; link < inTree.length; link += 1) {
-    if (inTree[link] === 0) continue;
-    put(from[link]!, link);
-    put(to[link]!, link);
-  }
-  return { start, links };
+/** The link of a closing way that the tree leaves out: never one that holds a level. */
+const chordOf = (ways: Ways, way: number, firstTie: number): number => {
+  if (ways.oneWayLink[way]! >= 0) return ways.oneWayLink[way]!;
+  let at = ways.start[way]!;
+  while (ways.member[at]! >= firstTie) at += 1;
+  return ways.member[at]!;
 };
 
 interface Walk {
   readonly walkLink: Int32Array;
   readonly walkNode: Int32Array;
   readonly walkParent: Int32Array;
-  readonly walkSign: Int8Array;
+  readonly walkSign: Float64Array;
   /** By node: its place in the walk plus one, 0 for the ground and for nodes that were not reached. */
   readonly stepOf: Int32Array;
   readonly depth: Int32Array;
   readonly reached: number;
 }
 
-/** Goes through the tree from the ground outward, nearest nodes first. */
-const walkTree = (nodeCount: number, inTree: Uint8Array, ends: Ends): Walk => {
-  const { start, links } = treeLinksByNode(nodeCount, inTree, ends);
-  const room = (): Int32Array => new Int32Array(Math.max(0, nodeCount - 1));
+/** Goes through the tree, which is all links but the chords, from the ground outward, nearest nodes first. */
+const walkTree = (graph: Graph, isChord: Uint8Array): Walk => {
+  const { from, to, linksStart, linksAt } = graph;
+  const nodeCount = graph.nodes.length;
+  const room = (): Int32Array => new Int32Array(nodeCount - 1);
   const [walkLink, walkNode, walkParent] = [room(), room(), room()];
-  const walkSign = new Int8Array(walkLink.length);
+  const walkSign = new Float64Array(nodeCount - 1);
   const stepOf = new Int32Array(nodeCount);
   const depth = new Int32Array(nodeCount);
   let reached = 0;
   for (let place = 0; place <= reached; place += 1) {
     const parent = place === 0 ? 0 : walkNode[place - 1]!;
     const cameBy = place === 0 ? -1 : walkLink[place - 1]!;
-    for (let at = start[parent]!; at < start[parent + 1]!; at += 1) {
-      const link = links[at]!;
-      if (link === cameBy) continue;
-      const forward = ends.from[link] === parent;
-      const node = forward ? ends.to[link]! : ends.from[link]!;
+    for (let at = linksStart[parent]!; at < linksStart[parent + 1]!; at += 1) {
+      const link = linksAt[at]!;
+      if (link === cameBy || isChord[link] === 1) continue;
+      const forward = from[link] === parent;
+      const node = forward ? to[link]! : from[link]!;
       walkLink[reached] = link;
       walkNode[reached] = node;
       walkParent[reached] = parent;
@@ -136,67 +128,66 @@ const walkTree = (nodeCount: number, inTree: Uint8Array, ends: Ends): Walk => {
   return { walkLink, walkNode, walkParent, walkSign, stepOf, depth, reached };
 };
 
-/** The loop of each chord: along the chord, then back through the tree from its end to its start. */
-const closeLoops = (chords: Int32Array, ends: Ends, walk: Walk) => {
+/** The loop of each closing way: along it, then back through the tree from its chord's end to its start. */
+const closeLoops = (cut: { graph: Graph; ways: Ways; walk: Walk }, closing: number[], chords: Int32Array) => {
+  const { graph, ways, walk } = cut;
   const { walkLink, walkParent, walkSign, stepOf, depth } = walk;
-  const loopStart = new Int32Array(chords.length + 1);
-  const links: number[] = [];
-  const signs: number[] = [];
-  for (const [place, chord] of chords.entries()) {
-    links.push(chord);
-    signs.push(1);
-    let head = ends.to[chord]!;
-    let tail = ends.from[chord]!;
+  const start = [0];
+  const loopWay: number[] = [];
+  const sense: number[] = [];
+  const seen = new Int32Array(ways.count).fill(-1);
+  for (let loop = 0; loop < closing.length; loop += 1) {
+    const chord = chords[loop]!;
+    seen[closing[loop]!] = loop;
+    const forward = ways.senseOf[chord] === 1;
+    let head = forward ? graph.to[chord]! : graph.from[chord]!;
+    let tail = forward ? graph.from[chord]! : graph.to[chord]!;
     while (head !== tail) {
       const climbHead = depth[head]! >= depth[tail]!;
       const step = stepOf[climbHead ? head : tail]! - 1;
-      links.push(walkLink[step]!);
-      signs.push(climbHead ? -walkSign[step]! : walkSign[step]!);
       if (climbHead) head = walkParent[step]!;
       else tail = walkParent[step]!;
+      const link = walkLink[step]!;
+      const way = ways.wayOf[link]!;
+      if (seen[way] === loop) continue;
+      seen[way] = loop;
+      loopWay.push(way);
+      sense.push((climbHead ? -1 : 1) * walkSign[step]! * ways.senseOf[link]!);
     }
-    loopStart[place + 1] = links.length;
+    start.push(loopWay.length);
   }
-  return { loopStart, loopLink: Int32Array.from(links), loopSign: Int8Array.from(signs) };
-};
-
-/** Ties of the fixed heads first, then links from the least to the most resistance. */
-const treeOrder = (
-  spec: NetworkSpec,
-  linkCount: number,
-  resistance: (link: Link, place: number) => number,
-) => {
-  const weight = new Float64Array(linkCount).fill(-1);
-  for (const [place, link] of spec.links.entries()) weight[place] = resistance(link, place);
-  return Int32Array.from(weight.keys()).sort((a, b) =>
-    weight[a] === weight[b] ? a - b : weight[a]! - weight[b]!,
-  );
+  return { start, way: loopWay, sense };
 };
 
 /**
- * Cuts a network into tree and chords. The chords are the links that resist most (one-way links first of
- * all), so that loops run mostly through links that take little head and the loop equations stay well
+ * Gathers links in ways and cuts those into tree and closing ways. The closing ones resist most (one-way links
+ * first of all), so that loops run mostly through ways that take little head and the loop equations stay well
  * conditioned.
- * @param resistance head slope of each link at a usual flow, s/m², 0 or more; Infinity for one-way links
  */
 export const layTopology = (
   spec: NetworkSpec,
-  resistance: (link: Link, place: number) => number,
-): { ok: true; topology: Topology } | { ok: false; problem: TopologyProblem } => {
+  { usualSlope, isOneWay }: LinkWeights,
+): { ok: true; topology: Topology; loops: Loops } | { ok: false; problem: TopologyProblem } => {
   const fixed = Object.keys(spec.fixedHeadsM).sort();
   if (fixed.length === 0) return { ok: false, problem: { code: 'no-fixed-head' } };
-  const { nodes, ends } = numberNodes(spec, fixed);
-  const inTree = growTree(nodes.length, treeOrder(spec, ends.from.length, resistance), ends);
-  const walk = walkTree(nodes.length, inTree, ends);
-  if (walk.reached + 1 < nodes.length) {
-    const apart = nodes.filter((_, node) => node > 0 && walk.stepOf[node] === 0);
+  const firstTie = spec.links.length;
+  const graph = layGraph(spec, fixed);
+  const ways = findWays(graph, isOneWay);
+  const closing = closingWays(graph.nodes.length, ways, weighWays(ways, usualSlope, firstTie));
+  const chords = Int32Array.from(closing, (way) => chordOf(ways, way, firstTie));
+  const isChord = new Uint8Array(graph.from.length);
+  for (const chord of chords) isChord[chord] = 1;
+  const walk = walkTree(graph, isChord);
+  if (walk.reached + 1 < graph.nodes.length) {
+    const apart = graph.nodes.filter((_, node) => node > 0 && walk.stepOf[node] === 0);
     return { ok: false, problem: { code: 'disconnected', nodes: apart } };
   }
-  const chords = Int32Array.from(inTree.keys()).filter((link) => inTree[link] === 0);
+  const { nodes, from, to } = graph;
   const { walkLink, walkNode, walkParent, walkSign } = walk;
-  const loops = closeLoops(chords, ends, walk);
+  const loops = closeLoops({ graph, ways, walk }, closing, chords);
   return {
     ok: true,
-    topology: { nodes, ...ends, chords, ...loops, walkLink, walkNode, walkParent, walkSign },
+    topology: { nodes, from, to, chords, walkLink, walkNode, walkParent, walkSign },
+    loops: { ways, closingWay: closing, ...loops },
   };
 };

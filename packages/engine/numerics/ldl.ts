@@ -1,205 +1,175 @@
 /**
- * Sparse L·D·Lᵀ of a symmetric positive definite matrix whose pattern is known beforehand
- * (up-looking, after Davis, *Direct Methods for Sparse Linear Systems*, 2006, ch. 4), with a minimum-degree
- * order, so that chains cost time in proportion to their length. Numeric work allocates nothing.
+ * Sparse L·D·Lᵀ of a symmetric positive definite matrix whose pattern is known beforehand (right-looking, after
+ * Davis, *Direct Methods for Sparse Linear Systems*, 2006), in an order of least degree, so that chains cost time
+ * in proportion to their length. Every product that elimination takes is listed once, in the plan: solving runs
+ * down two flat lists, without a branch, and allocates nothing. At the few loops of a filter branches that cannot
+ * be foretold would cost more than all arithmetic.
  */
 export interface LdlPlan {
   readonly size: number;
-  /** Upper triangle (row ≤ column, in the plan's order) by columns: where each column starts. */
+  /** Original row at each place of the plan's order; everything else is numbered by places. */
+  readonly order: Int32Array;
+  /** Below the diagonal, by columns: where each column starts, and the rows of its entries, rising. */
   readonly columnStart: Int32Array;
   readonly rowOf: Int32Array;
-  /** Place in the plan's order of each original row. */
-  readonly placeOf: Int32Array;
-  /** Values of the upper triangle, to be filled in by the caller through `slot`. */
+  /**
+   * The diagonal by places, the entries below it by columns, then the right side by places. The caller fills it
+   * before each solve, which leaves the solution in place of the right side.
+   */
   readonly values: Float64Array;
-  readonly parent: Int32Array;
-  readonly lowerStart: Int32Array;
-  readonly lowerRow: Int32Array;
-  readonly lowerValue: Float64Array;
-  readonly diagonal: Float64Array;
-  readonly work: Float64Array;
-  readonly pattern: Int32Array;
-  readonly flag: Int32Array;
-  readonly filled: Int32Array;
-  readonly permuted: Float64Array;
+  /** Where the entries below the diagonal start in `values`, and where the right side does. */
+  readonly lowerAt: number;
+  readonly rightAt: number;
+  /** Places in `values`, four by four: from the first, the product of two over the fourth is taken. */
+  readonly forward: Int32Array;
+  readonly backward: Int32Array;
 }
 
-/** Neighbours of each row of a symmetric matrix; the diagonal is always there. */
-export type Pattern = readonly ReadonlySet<number>[];
+/** Neighbours of each row of a symmetric matrix, each once and without the row itself. */
+export type Pattern = readonly (readonly number[])[];
 
-/** Order by least degree, by plain elimination on the graph. Quotient graphs are not worth it at our sizes. */
-const minimumDegreeOrder = (pattern: Pattern): number[] => {
-  const graph = pattern.map((row) => new Set(row));
-  for (const [row, neighbours] of graph.entries()) neighbours.delete(row);
-  const buckets: Set<number>[] = [];
-  const bucket = (degree: number): Set<number> => {
-    while (buckets.length <= degree) buckets.push(new Set());
-    return buckets[degree]!;
-  };
-  graph.forEach((neighbours, row) => {
-    bucket(neighbours.size).add(row);
-  });
-  const order: number[] = [];
-  while (order.length < graph.length) {
-    const least = buckets.find((rows) => rows.size > 0)!;
-    const row = least.values().next().value!;
-    least.delete(row);
-    order.push(row);
-    eliminate(graph, row, bucket);
+/** Takes a row out of the graph: its neighbours become neighbours of each other. */
+const eliminate = (graph: number[][], row: number): void => {
+  const neighbours = graph[row]!;
+  for (const neighbour of neighbours) {
+    const others = graph[neighbour]!;
+    others[others.indexOf(row)] = others.at(-1)!;
+    others.pop();
+    for (const other of neighbours) {
+      if (other !== neighbour && !others.includes(other)) others.push(other);
+    }
+  }
+};
+
+/** Eliminates rows of least degree first; leaves in `graph` the neighbours that each row had when its turn came. */
+const leastDegreeOrder = (graph: number[][]): Int32Array => {
+  const order = new Int32Array(graph.length);
+  const taken = new Uint8Array(graph.length);
+  for (let place = 0; place < order.length; place += 1) {
+    let least = -1;
+    for (let row = 0; row < taken.length; row += 1) {
+      if (taken[row] === 0 && (least < 0 || graph[row]!.length < graph[least]!.length)) least = row;
+    }
+    taken[least] = 1;
+    order[place] = least;
+    eliminate(graph, least);
   }
   return order;
 };
 
-const eliminate = (graph: Set<number>[], row: number, bucket: (degree: number) => Set<number>): void => {
-  const neighbours = [...graph[row]!];
-  for (const neighbour of neighbours) {
-    const set = graph[neighbour]!;
-    bucket(set.size).delete(neighbour);
-    set.delete(row);
-    for (const other of neighbours) if (other !== neighbour) set.add(other);
-    bucket(set.size).add(neighbour);
+interface Columns {
+  readonly size: number;
+  readonly columnStart: Int32Array;
+  readonly rowOf: Int32Array;
+}
+
+/** What each column takes from the entries, the diagonal and the right side of the rows below it. */
+const listForward = ({ size, columnStart, rowOf }: Columns): Int32Array => {
+  const rightAt = size + rowOf.length;
+  let products = 0;
+  for (let column = 0; column < size; column += 1) {
+    const count = columnStart[column + 1]! - columnStart[column]!;
+    products += (count * (count - 1)) / 2 + 2 * count;
   }
+  const list = new Int32Array(4 * products);
+  const entryAt = new Int32Array(size);
+  let next = 0;
+  const take = (...places: [from: number, one: number, other: number, over: number]): void => {
+    for (let place = 0; place < 4; place += 1) list[next + place] = places[place]!;
+    next += 4;
+  };
+  for (let column = 0; column < size; column += 1) {
+    const end = columnStart[column + 1]!;
+    for (let upper = columnStart[column]!; upper < end; upper += 1) {
+      const into = rowOf[upper]!;
+      take(into, size + upper, size + upper, column);
+      take(rightAt + into, size + upper, rightAt + column, column);
+      for (let at = columnStart[into]!; at < columnStart[into + 1]!; at += 1) entryAt[rowOf[at]!] = at;
+      for (let below = upper + 1; below < end; below += 1) {
+        take(size + entryAt[rowOf[below]!]!, size + upper, size + below, column);
+      }
+    }
+  }
+  return list;
 };
 
-/** Plans the factorisation of a matrix with this pattern. */
+/** What the right side of each column takes from the solution below it, last columns first. */
+const listBackward = ({ size, columnStart, rowOf }: Columns): Int32Array => {
+  const rightAt = size + rowOf.length;
+  const list = new Int32Array(4 * rowOf.length);
+  let next = 0;
+  for (let column = size - 1; column >= 0; column -= 1) {
+    for (let entry = columnStart[column]!; entry < columnStart[column + 1]!; entry += 1) {
+      list[next] = rightAt + column;
+      list[next + 1] = size + entry;
+      list[next + 2] = rightAt + rowOf[entry]!;
+      list[next + 3] = rowOf[entry]!;
+      next += 4;
+    }
+  }
+  return list;
+};
+
+/** Plans the elimination of a matrix with this pattern. */
 export const planLdl = (pattern: Pattern): LdlPlan => {
   const size = pattern.length;
-  const order = minimumDegreeOrder(pattern);
+  const graph = pattern.map((row) => row.slice());
+  const order = leastDegreeOrder(graph);
   const placeOf = new Int32Array(size);
-  order.forEach((row, place) => {
-    placeOf[row] = place;
-  });
+  for (let place = 0; place < size; place += 1) placeOf[order[place]!] = place;
   const columnStart = new Int32Array(size + 1);
-  const rows: number[] = [];
-  order.forEach((original, column) => {
-    const above = [...pattern[original]!].map((other) => placeOf[other]!).filter((place) => place < column);
-    rows.push(...above.sort((a, b) => a - b), column);
-    columnStart[column + 1] = rows.length;
-  });
-  const rowOf = Int32Array.from(rows);
-  const { parent, lowerStart } = eliminationTree({ size, columnStart, rowOf });
-  const entries = lowerStart[size]!;
+  for (let place = 0; place < size; place += 1) {
+    columnStart[place + 1] = columnStart[place]! + graph[order[place]!]!.length;
+  }
+  const rowOf = new Int32Array(columnStart[size]!);
+  for (let place = 0; place < size; place += 1) {
+    let entry = columnStart[place]!;
+    for (const row of graph[order[place]!]!) {
+      rowOf[entry] = placeOf[row]!;
+      entry += 1;
+    }
+    rowOf.subarray(columnStart[place]!, entry).sort();
+  }
+  const columns = { size, columnStart, rowOf };
   return {
-    size,
-    columnStart,
-    rowOf,
-    placeOf,
-    values: new Float64Array(rowOf.length),
-    parent,
-    lowerStart,
-    lowerRow: new Int32Array(entries),
-    lowerValue: new Float64Array(entries),
-    diagonal: new Float64Array(size),
-    work: new Float64Array(size),
-    pattern: new Int32Array(size),
-    flag: new Int32Array(size),
-    filled: new Int32Array(size),
-    permuted: new Float64Array(size),
+    ...columns,
+    order,
+    values: new Float64Array(2 * size + rowOf.length),
+    lowerAt: size,
+    rightAt: size + rowOf.length,
+    forward: listForward(columns),
+    backward: listBackward(columns),
   };
 };
 
-const eliminationTree = (matrix: {
-  size: number;
-  columnStart: Int32Array;
-  rowOf: Int32Array;
-}): { parent: Int32Array; lowerStart: Int32Array } => {
-  const { size, columnStart, rowOf } = matrix;
-  const parent = new Int32Array(size).fill(-1);
-  const flag = new Int32Array(size).fill(-1);
-  const count = new Int32Array(size);
-  for (let column = 0; column < size; column += 1) {
-    flag[column] = column;
-    for (let entry = columnStart[column]!; entry < columnStart[column + 1]!; entry += 1) {
-      for (let row = rowOf[entry]!; row < column && flag[row] !== column; row = parent[row]!) {
-        if (parent[row] === -1) parent[row] = column;
-        count[row] = count[row]! + 1;
-        flag[row] = column;
-      }
-    }
-  }
-  const lowerStart = new Int32Array(size + 1);
-  for (let row = 0; row < size; row += 1) lowerStart[row + 1] = lowerStart[row]! + count[row]!;
-  return { parent, lowerStart };
-};
-
-/** Place in `values` of the entry between two original rows. */
-export const slotOf = (plan: LdlPlan, row: number, other: number): number => {
-  const a = plan.placeOf[row]!;
-  const b = plan.placeOf[other]!;
-  const column = Math.max(a, b);
-  const wanted = Math.min(a, b);
+/** Place in `values` of the entry between two places of the order. */
+export const entryOf = (plan: LdlPlan, place: number, other: number): number => {
+  if (place === other) return place;
+  const column = Math.min(place, other);
+  const row = Math.max(place, other);
   for (let entry = plan.columnStart[column]!; entry < plan.columnStart[column + 1]!; entry += 1) {
-    if (plan.rowOf[entry] === wanted) return entry;
+    if (plan.rowOf[entry] === row) return plan.lowerAt + entry;
   }
-  throw new Error(`no entry between rows ${row} and ${other} in the plan`);
+  throw new Error(`no entry between places ${place} and ${other} in the plan`);
 };
 
 /**
- * Factorises `values` in place of the last factors.
- * @returns false where a pivot is not positive: the matrix is not positive definite.
+ * Eliminates the matrix that stands in `values`, and puts the solution in place of the right side.
+ * @returns false where a pivot is not positive, the solution then being none: the matrix is not positive definite
  */
-export const factorise = (plan: LdlPlan): boolean => {
-  const { size, columnStart, rowOf, values, parent, lowerStart, lowerRow, lowerValue } = plan;
-  const { diagonal, work, pattern, flag, filled } = plan;
-  for (let k = 0; k < size; k += 1) {
-    work[k] = 0;
-    flag[k] = k;
-    filled[k] = 0;
-    let top = size;
-    for (let entry = columnStart[k]!; entry < columnStart[k + 1]!; entry += 1) {
-      let row = rowOf[entry]!;
-      work[row] = work[row]! + values[entry]!;
-      let length = 0;
-      for (; flag[row] !== k; row = parent[row]!) {
-        pattern[length] = row;
-        length += 1;
-        flag[row] = k;
-      }
-      while (length > 0) {
-        top -= 1;
-        length -= 1;
-        pattern[top] = pattern[length]!;
-      }
-    }
-    let pivot = work[k]!;
-    work[k] = 0;
-    for (; top < size; top += 1) {
-      const row = pattern[top]!;
-      const value = work[row]!;
-      work[row] = 0;
-      const start = lowerStart[row]!;
-      const end = start + filled[row]!;
-      for (let entry = start; entry < end; entry += 1) {
-        work[lowerRow[entry]!] = work[lowerRow[entry]!]! - lowerValue[entry]! * value;
-      }
-      const ratio = value / diagonal[row]!;
-      pivot -= ratio * value;
-      lowerRow[end] = k;
-      lowerValue[end] = ratio;
-      filled[row] = filled[row]! + 1;
-    }
-    if (!(pivot > 0)) return false;
-    diagonal[k] = pivot;
+export const solveLdl = ({ size, values, rightAt, forward, backward }: LdlPlan): boolean => {
+  takeProducts(values, forward);
+  for (let place = 0; place < size; place += 1) if (!(values[place]! > 0)) return false;
+  takeProducts(values, backward);
+  for (let place = 0; place < size; place += 1) {
+    values[rightAt + place] = values[rightAt + place]! / values[place]!;
   }
   return true;
 };
 
-/** Solves for `right`, in the original order, and writes the answer to `out`. */
-export const solveFactorised = (plan: LdlPlan, right: Float64Array, out: Float64Array): void => {
-  const { size, placeOf, permuted, lowerStart, lowerRow, lowerValue, diagonal } = plan;
-  for (let row = 0; row < size; row += 1) permuted[placeOf[row]!] = right[row]!;
-  for (let j = 0; j < size; j += 1) {
-    const value = permuted[j]!;
-    for (let entry = lowerStart[j]!; entry < lowerStart[j + 1]!; entry += 1) {
-      permuted[lowerRow[entry]!] = permuted[lowerRow[entry]!]! - lowerValue[entry]! * value;
-    }
+const takeProducts = (values: Float64Array, list: Int32Array): void => {
+  for (let at = 0; at < list.length; at += 4) {
+    const from = list[at]!;
+    values[from] = values[from]! - (values[list[at + 1]!]! * values[list[at + 2]!]!) / values[list[at + 3]!]!;
   }
-  for (let j = size - 1; j >= 0; j -= 1) {
-    let value = permuted[j]! / diagonal[j]!;
-    for (let entry = lowerStart[j]!; entry < lowerStart[j + 1]!; entry += 1) {
-      value -= lowerValue[entry]! * permuted[lowerRow[entry]!]!;
-    }
-    permuted[j] = value;
-  }
-  for (let row = 0; row < size; row += 1) out[row] = permuted[placeOf[row]!]!;
 };

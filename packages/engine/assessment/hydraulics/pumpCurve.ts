@@ -1,6 +1,7 @@
 import type { Model } from '../../model/model.ts';
-import { type CompiledNetwork, compileNetwork } from '../../network/compile.ts';
-import { evaluateLinks } from '../../network/evaluate.ts';
+import { compileNetwork } from '../../network/compile.ts';
+import type { CompiledNetwork } from '../../network/compiled.ts';
+import { dropAt } from '../../network/evaluate.ts';
 import type { LinkLaw } from '../../network/links.ts';
 import { bracketedRoot } from '../../numerics/roots.ts';
 import { largestPumpFlow, pumpLaw, secondPumpLaw } from './pumpLaws.ts';
@@ -29,11 +30,7 @@ const alone = (law: LinkLaw): CompiledNetwork => {
 
 const headOf = (law: LinkLaw): HeadAt => {
   const net = alone(law);
-  return (flowM3PerS) => {
-    net.flow[0] = flowM3PerS;
-    evaluateLinks(net);
-    return -net.drop[0]!;
-  };
+  return (flowM3PerS) => -dropAt(net, 'pump', flowM3PerS);
 };
 
 const pumpsOf = (model: Model): { readonly first: OnePump; readonly second?: OnePump } => {

@@ -1,4 +1,5 @@
-import { type CompiledNetwork, compileNetwork } from '../compile.ts';
+import { compileNetwork } from '../compile.ts';
+import type { CompiledNetwork } from '../compiled.ts';
 import type { Link, LinkLaw, NetworkSpec } from '../links.ts';
 import { type SolveReport, solveNetwork } from '../solve.ts';
 
