@@ -37,7 +37,7 @@ export function filterOf(filter: DocumentFilter, setting: Setting): Filter {
     pump,
     ...secondPumpOf(filter, setting),
     ...hosesOf(filter.hoses, { pump, family, taker }),
-    ...placingOf(filter.placing, taker),
+    ...placingOf(filter.placing, { family, taker }),
     chamberGapM: gapsOf(filter, taker),
     ...slotsOf(filter, setting.context),
     ...(price === undefined

@@ -5,7 +5,7 @@ import type { Placing } from '../../model/placing.ts';
 import { assess } from '../assess.ts';
 import { findingsOf } from '../findings/find.ts';
 import { solvedClean } from '../testing/compiled.ts';
-import { hangOnBack, hose, internalBox, pump, stackCanister, withFilter } from '../testing/models.ts';
+import { hangOnBack, hose, internalBox, pump, stackCanister, sump, withFilter } from '../testing/models.ts';
 import { jetsOf } from './jets.ts';
 import { pressuresOf } from './pressures.ts';
 import type { PartPressure, Spill } from './site.ts';
@@ -93,6 +93,27 @@ describe('water on the floor', () => {
     expect(at(0.02)).toMatchObject({ volumeM3: 0.7 * 0.03, endedBy: 'edge', spareM3: 0.04 });
     expect(at(0.3)).toMatchObject({ volumeM3: 0.7 * 0.3, endedBy: 'mouth' });
     expect(at(0.3, 0.04)).toMatchObject({ volumeM3: 0.7 * 0.04, endedBy: 'hole' });
+  });
+
+  it('of a sump is held against the room above its running levels, and is a finding where it is more', () => {
+    const over = (returnDepthM: number): Model => placed({ returnDepthM }, sump());
+    const deep = spills(over(0.3))['power-fails']!;
+    const { gravityFed } = assess(over(0.3)).layout;
+    const { wallHeightM, sections } = gravityFed!;
+    const whole = sections.reduce((sum, { areaM2 }) => sum + areaM2 * wallHeightM, 0);
+    const atRest = sections.reduce((sum, section) => sum + section.areaM2 * section.restLevelM, 0);
+    expect(deep.spareM3!).toBeGreaterThan(0);
+    expect(deep.spareM3!).toBeLessThanOrEqual(whole - atRest);
+    const found = (model: Model): boolean =>
+      findingsOf(model, assess(model)).some(({ id }) => id === 'spills-over');
+    expect(deep.volumeM3).toBeGreaterThan(deep.spareM3!);
+    expect(found(over(0.3))).toBe(true);
+    // With a return that ends at the surface only what stands over the edge of the overflow comes down.
+    const shallow = spills(over(0))['power-fails']!;
+    expect(shallow.endedBy).toBe('edge');
+    expect(shallow.fallM).toBeGreaterThan(0.002);
+    expect(shallow.fallM).toBeLessThan(0.05);
+    expect(found(over(0))).toBe(false);
   });
 
   it('runs faster the deeper the floor, by less than a free fall would', () => {

@@ -3,7 +3,7 @@ import type { HoseRun } from '../../model/model.ts';
 import type { Placing } from '../../model/placing.ts';
 import { compileNetwork } from '../../network/compile.ts';
 import type { Link } from '../../network/links.ts';
-import { flowOf, solveNetwork } from '../../network/solve.ts';
+import { dropOf, flowOf, solveNetwork } from '../../network/solve.ts';
 import type { Compiled } from '../compiled.ts';
 import { filterFlow } from '../dirt/transport.ts';
 import { barbsLaw, coilLaw, fittingsLaw, hoseLaw } from '../hydraulics/linkLaws.ts';
@@ -42,12 +42,29 @@ const siphonFlow = (run: HoseRun, fallM: number, water: WaterState): number => {
   return flowOf(result.network, 'piece-0');
 };
 
+/** Water that an open box under the tank can take up on top of what stands in it while the pump runs, m³. */
+const roomInBox = ({ layout, network }: Compiled): number | undefined => {
+  if (!layout.gravityFed) return undefined;
+  const { sections, wallHeightM, floorHeightM } = layout.gravityFed;
+  return sections.reduce((room, { space, areaM2, restLevelM }) => {
+    const head = network.nodeHead[network.topology.nodes.indexOf(space)] ?? Number.NEGATIVE_INFINITY;
+    return room + areaM2 * Math.max(0, wallHeightM - Math.max(restLevelM, head - floorHeightM));
+  }, 0);
+};
+
+/** Rise of the tank's surface over the edge that it runs over into a box under it, m; absent without one. */
+const riseOverEdge = ({ layout, network }: Compiled): number | undefined => {
+  if (!layout.gravityFed) return undefined;
+  const edge = layout.weirs.find(({ from }) => from === layout.inletSpace);
+  return edge && Math.max(0, dropOf(network, edge.id));
+};
+
 const spill = (
   compiled: Compiled,
   cause: Spill['cause'],
   how: Pick<Spill, 'fallM' | 'endedBy'> & { readonly flowM3PerS?: number },
 ): Spill[] => {
-  const { spareM3 } = compiled.model.filter.placing!;
+  const spareM3 = compiled.model.filter.placing!.spareM3 ?? roomInBox(compiled);
   const volumeM3 = compiled.model.tank.surfaceM2! * how.fallM;
   if (volumeM3 <= 0) return [];
   const flow = how.flowM3PerS ?? 0;
@@ -86,7 +103,7 @@ const hosesOff = (compiled: Compiled, placing: Placing): Spill[] => {
 
 /** The pump stops over a sump: what stands above the edge runs down, and what the return siphons back. */
 const powerFails = (compiled: Compiled, placing: Placing): Spill[] => {
-  const { surfaceRiseM } = placing;
+  const surfaceRiseM = placing.surfaceRiseM ?? riseOverEdge(compiled);
   if (surfaceRiseM === undefined) return [];
   const back = drawsTo(placing.returnDepthM, placing.returnHoleM);
   const edge = { fallM: surfaceRiseM, endedBy: 'edge' } as const;
