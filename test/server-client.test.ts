@@ -162,6 +162,26 @@ describe('a client that knows nothing but the description', () => {
     expect((await client.call('describe')).status).toBe(200);
   });
 
+  test('forecasts a job, byte for byte as the command prints it, and says what of a pattern is wrong', async () => {
+    const number = await takeIn('corner-box');
+    const clean = 'mechanical/30, all/90';
+    const parameters = { number, days: 45, clean };
+    expect((await client.call('forecastJob', { parameters })).data.day).toHaveLength(46);
+    const query = new URLSearchParams({ days: '45', clean });
+    const answer = await fetch(`${server.address}/api/jobs/${number}/forecast?${query}`);
+    const printed = await fettle('forecast', demo('corner-box'), '--json', '--days', '45', '--clean', clean);
+    expect([answer.status, await answer.text()]).toEqual([200, printed.out]);
+    const etag = answer.headers.get('etag')!;
+    const same = await fetch(answer.url, { headers: { 'If-None-Match': etag } });
+    expect(same.status).toBe(304);
+    const asked = (words: string) => fetch(`${server.address}/api/jobs/${number}/forecast?${words}`);
+    const wrong = await asked('clean=peat/30');
+    expect(wrong.status).toBe(422);
+    expect((await wrong.json()).problems).toMatchObject([{ code: 'pattern-place', path: 'clean' }]);
+    expect((await asked('days=731')).status).toBe(400);
+    expect((await asked('clean=now')).status).toBe(422);
+  });
+
   test('fetches one document of a write-up, and all of it in one archive', async () => {
     const number = await takeIn('corner-box');
     const asked = { number, name: 'sheet.md' };

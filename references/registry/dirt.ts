@@ -78,6 +78,12 @@ const collectorLaws = {
     result: 'm/s',
     compute: settlingVelocityStokes1851,
   }),
+  'settlingVelocityStokes1851.basin': adapter({
+    inputs: { ...particle, flowM3PerS: 'm3/s', areaM2: 'm2' },
+    result: '1',
+    compute: ({ flowM3PerS, areaM2, ...sphere }) =>
+      (settlingVelocityStokes1851(sphere) * areaM2) / flowM3PerS,
+  }),
   interceptionYao1971: adapter({
     inputs: { sizeM: 'm', collectorM: 'm' },
     result: '1',

@@ -27,7 +27,7 @@ export const printForecast = (job: ForecastJob, output: Output): string => {
     heading(output, `Beds on day ${last}, in water order`),
     reportTable(forecastBedsTable(job, print), [34, 7, 7, 6, 7, 9]),
     heading(output, 'Patterns of cleaning, this one first'),
-    reportTable(patternsTable(job, print), [18, 10, 6, 6, 7, 7, 7, 9]),
+    reportTable(patternsTable(job, print), [15, 10, 6, 6, 6, 6, 6, 7]),
     wrap(patternsKey),
     '',
     wrap(rangesMissing),

@@ -88,7 +88,7 @@ describe('an assessment', () => {
   });
 
   it('says from when the tank is fed more than the filter carries, and leaves the rhythm of cleaning alone', () => {
-    const feedKgPerS = gramsPerDay(1);
+    const feedKgPerS = gramsPerDay(1.2);
     const fed = assess(withTank(stackCanister(), { feedKgPerS }));
     expect(fed.carries.clean.feedKgPerS).toBeGreaterThan(feedKgPerS);
     expect(fed.carries.day.feedKgPerS).toBeLessThan(feedKgPerS);

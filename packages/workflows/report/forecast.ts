@@ -184,7 +184,7 @@ export const patternsTable = ({ outcomes, model }: ForecastJob, print: Print): R
       { head: 'days/a', align: 'right' },
       { head: `${model.money.currency}/a`, align: 'right' },
       { head: 'dirt g', align: 'right' },
-      { head: 'rots g/a', align: 'right' },
+      { head: 'rots g', align: 'right' },
     ],
     rows,
   };

@@ -37,9 +37,11 @@ describe('cleaning interval', () => {
     expect(all.at(-1)).toBeLessThan(all[0]!);
   });
 
-  it('is about five times shorter where five times as much is fed', () => {
+  it('is five times shorter where five times as much is fed, or more: up to half rots where there is time', () => {
     const model = oneBasket([['foam-30ppi', 100]]);
-    expect(interval(model, usual) / interval(model, 5 * usual)).toBeCloseTo(5, 0);
+    const ratio = interval(model, usual) / interval(model, 5 * usual);
+    expect(ratio).toBeGreaterThan(5);
+    expect(ratio).toBeLessThan(10);
   });
 
   it('ends where the water through the bed is down by a third', () => {

@@ -63,7 +63,7 @@ describe('solids of a forecast', () => {
 
   it('torn off by shear are caught again or stay in the water: less is held, and nothing is lost', () => {
     const quiet = forecast(stackCanister(), { days: 60 });
-    const torn = forecast(stackCanister(), { days: 60, detachment: { thresholdPa: 1e-3, perS: 1e-5 } });
+    const torn = forecast(stackCanister(), { days: 60, detachment: { thresholdPa: 1e-3, perS: 1e-6 } });
     expect(allHeld(torn, 60)).toBeLessThan(allHeld(quiet, 60));
     expect(torn.days.suspendedKgPerM3.at(-1)).toBeGreaterThan(quiet.days.suspendedKgPerM3.at(-1)!);
   });
@@ -75,9 +75,10 @@ describe('the full march', () => {
     (_f, model) => {
       const reduced = march(compiledJob(model), solidsMade(model.tank), days(60)).ending;
       const full = forecast(model, { days: 365 }).firstEnd;
-      expect(full?.place).toBe(reduced.place);
-      expect(full?.endedBy).toBe(reduced.endedBy);
-      expect(Math.abs(reduced.timeS / full!.timeS - 1)).toBeLessThan(0.1);
+      expect(full === undefined).toBe(reduced.beyond);
+      if (full === undefined) return;
+      expect([full.place, full.endedBy]).toEqual([reduced.place, reduced.endedBy]);
+      expect(Math.abs(reduced.timeS / full.timeS - 1)).toBeLessThan(0.1);
     },
   );
 

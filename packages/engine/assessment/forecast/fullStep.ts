@@ -9,13 +9,13 @@ import { type FullState, suspendedKg } from './fullState.ts';
 import { type Passage, passSolids } from './passage.ts';
 
 /**
- * Deposit that is torn off again where water shears it: at `perS` for each time that the shear at the bed's surfaces
- * exceeds `thresholdPa`. The shear is the mean that balances the bed's loss of pressure, Δp ε/(L a).
+ * Deposit that is torn off again where water shears it: at a rate that rises from nothing at `thresholdPa` to `perS` at
+ * twice that and beyond. The shear is the mean that balances the bed's loss of pressure, Δp ε/(L a).
  */
 export interface Detachment {
   /** Shear from which deposit comes off, Pa; above 0. */
   readonly thresholdPa: number;
-  /** First-order rate at twice the threshold, 1/s; 0 or more. */
+  /** First-order rate from twice the threshold on, 1/s; 0 to 1e-5. */
   readonly perS: number;
 }
 
@@ -132,7 +132,7 @@ const shearPa = ({ network, beds, water }: Compiled, bed: number): number => {
 const tearOff = (marching: FullMarching, into: FullState, at: { bed: number; stepS: number }): void => {
   const { compiled, detachment } = marching;
   if (detachment === undefined) return;
-  const over = shearPa(compiled, at.bed) / detachment.thresholdPa - 1;
+  const over = Math.min(1, shearPa(compiled, at.bed) / detachment.thresholdPa - 1);
   if (over <= 0) return;
   const { grid, model } = compiled;
   const left = Math.exp(-detachment.perS * over * at.stepS);
