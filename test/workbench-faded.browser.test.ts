@@ -42,9 +42,7 @@ describe('why a flow has faded', () => {
     const brushing = part().locator('.questions li', { hasText: 'brush the hoses' });
     await brushing.getByRole('button', { name: 'It is done: type the flow' }).click();
     const after = part().getByLabel('Flow after it');
-    await soon(() => page.locator(':focus').evaluate((input) => input.id)).toBe(
-      await after.getAttribute('id'),
-    );
+    await soon(() => page.locator(':focus').getAttribute('id')).toBe(await after.getAttribute('id'));
     await typeInto(after, '615 L/h');
     await part()
       .getByText(/^The flow has come back: 98 % of what it was\. It was most likely this: a film has grown/)
