@@ -3,6 +3,7 @@ import { textWidth } from '@fettle/drawing/textWidth.ts';
 import { sizes, themes } from '@fettle/drawing/tokens.ts';
 import { assess } from '@fettle/engine/assessment/assess.ts';
 import { pumpAndSystem } from '@fettle/engine/assessment/hydraulics/curves.ts';
+import { residenceCurve } from '@fettle/engine/assessment/residence/residence.ts';
 import type { Model } from '@fettle/engine/model/model.ts';
 import { printQuantity } from '@fettle/engine/quantities/printQuantity.ts';
 import { readJob } from '@fettle/job/read.ts';
@@ -13,6 +14,7 @@ import { HeadBudgetPlot } from './HeadBudgetPlot.tsx';
 import { PlansPlot, plansLabels, plansScales } from './PlansPlot.tsx';
 import { PumpCurvePlot, pumpLabels, pumpScales } from './PumpCurvePlot.tsx';
 import type { PlacedLabel } from './placeLabels.ts';
+import { ResidenceCurvePlot } from './ResidenceCurvePlot.tsx';
 import {
   middleTime,
   ResidenceTimePlot,
@@ -37,6 +39,7 @@ const demos = ['tall-drum', 'two-halves', 'back-hanger', 'corner-box', 'everythi
   return {
     demo,
     assessment,
+    times: residenceCurve(model)!,
     found: { name: 'as found', ...curves },
     planned: { name: 'planned', duty, ...pumpAndSystem(narrow, duty) },
     measured: {
@@ -96,6 +99,7 @@ const everyPlot = themes.flatMap((theme) =>
         `residence, ${theme}, ${system}`,
         createElement(ResidenceTimePlot, { id: 'c', routes: of.assessment.routes, ...seen }),
       ],
+      [`curve, ${theme}, ${system}`, createElement(ResidenceCurvePlot, { id: 'e', ...of.times, ...seen })],
       [`plans, ${theme}`, createElement(PlansPlot, { ...plans, theme })],
     ];
   }),

@@ -1,6 +1,7 @@
 import type { SectionPlaces } from '@fettle/drawing/sectionPlaces.ts';
 import type { Assessment } from '@fettle/engine/assessment/assessment.ts';
 import type { PumpAndSystem } from '@fettle/engine/assessment/hydraulics/curves.ts';
+import type { residenceCurve } from '@fettle/engine/assessment/residence/residence.ts';
 import type { Model } from '@fettle/engine/model/model.ts';
 import type { System } from '@fettle/engine/quantities/displayUnits.ts';
 import type { Note } from '@fettle/job/notes.ts';
@@ -33,6 +34,8 @@ export interface Curves extends PumpAndSystem {
 /** What takes longer: faults and their cures, claims, bench tests, and the curves to plot. */
 export interface WholeFigures extends AssessedJob {
   readonly curves: Curves;
+  /** How long water stays in it; absent where none flows. */
+  readonly times?: NonNullable<ReturnType<typeof residenceCurve>>;
   /** Of the packing that is planned, beside another one; absent where the job describes none. */
   readonly plannedCurves?: Curves;
 }

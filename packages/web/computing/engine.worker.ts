@@ -6,6 +6,7 @@ import type { Theme } from '@fettle/drawing/tokens.ts';
 import { assess } from '@fettle/engine/assessment/assess.ts';
 import { dirtTimes } from '@fettle/engine/assessment/dirt/dirtTimes.ts';
 import { pumpAndSystem } from '@fettle/engine/assessment/hydraulics/curves.ts';
+import { residenceCurve } from '@fettle/engine/assessment/residence/residence.ts';
 import type { Layout } from '@fettle/engine/families/layout.ts';
 import type { Model } from '@fettle/engine/model/model.ts';
 import { type PackedState, packedStates } from '@fettle/job/packedStates.ts';
@@ -113,7 +114,9 @@ const engine = {
     if (!reading.ok) return reading;
     const job = assessJob(reading.model, { system });
     const curves = curvesOf(reading.model, job.assessment.dutyPoint);
-    return { ok: true, figures: { ...job, curves, ...plannedCurves(reading, state) } };
+    const times = residenceCurve(reading.model);
+    const figures = { ...job, curves, ...(times && { times }), ...plannedCurves(reading, state) };
+    return { ok: true, figures };
   },
 
   dirt(document: unknown, state: PackedState): Computed<DirtDrawn> {

@@ -2,6 +2,7 @@ import type { Model } from '@fettle/engine/model/model.ts';
 import type { System } from '@fettle/engine/quantities/displayUnits.ts';
 import { HeadBudgetPlot } from '@fettle/plots/HeadBudgetPlot.tsx';
 import { type MeasuredFlow, PumpCurvePlot } from '@fettle/plots/PumpCurvePlot.tsx';
+import { ResidenceCurvePlot } from '@fettle/plots/ResidenceCurvePlot.tsx';
 import { ResidenceTimePlot } from '@fettle/plots/ResidenceTimePlot.tsx';
 import { headByPart } from '@fettle/workflows/report/water.ts';
 import { inWords } from '../app/words.ts';
@@ -18,7 +19,8 @@ const measuredIn = ({ tests, packedState = 'as-found' }: Model): MeasuredFlow | 
 /** The plots of a filter through which water flows. */
 export default function WaterDrawn({ figures, system }: { figures: WholeFigures; system: System }) {
   const look = { system, theme: 'page' } as const;
-  const { model, assessment, curves, plannedCurves } = figures;
+  const { model, assessment, curves, plannedCurves, times } = figures;
+  const dye = figures.dye?.find(({ computed }) => computed !== undefined);
   const measured = measuredIn(model);
   const name = inWords(model.packedState ?? 'as-found');
   const planned =
@@ -42,6 +44,17 @@ export default function WaterDrawn({ figures, system }: { figures: WholeFigures;
         {assessment.beds.length === 0 ? null : (
           <figure className="plot">
             <ResidenceTimePlot {...look} id="residence-plot" routes={assessment.routes} />
+          </figure>
+        )}
+        {times === undefined ? null : (
+          <figure className="plot">
+            <ResidenceCurvePlot
+              {...look}
+              id="curve-plot"
+              whole={times.whole}
+              flowM3PerS={times.flowM3PerS}
+              {...(dye === undefined ? {} : { dye })}
+            />
           </figure>
         )}
       </div>

@@ -20,6 +20,7 @@ import {
   withMeasurements,
   withTank,
 } from '../testing/models.ts';
+import { withPulse } from '../testing/pulse.ts';
 import { findingRules, findingsOf } from './find.ts';
 
 const findings = (model: Model): Finding[] => findingsOf(model, assess(model));
@@ -158,6 +159,8 @@ const cases: readonly (readonly [id: string, shown: Model, hidden: Model])[] = [
     { ...good, tests: [timed(1200, 'as-found')] },
     { ...good, tests: [timed(100, 'as-found')] },
   ],
+  ['dye-early', withPulse(good, [1, 3, 60]), withPulse(good, [20, 33, 60])],
+  ['dye-dead-room', withPulse(good, [8, 15, 22]), withPulse(good, [20, 33, 60])],
   [
     'measured-below-dirty',
     { ...good, tests: [timed(100, 'as-found')] },

@@ -196,6 +196,12 @@ export const residenceOf = (model: Model): Residence | undefined => {
   return { ...volumesOf(moving), whole: curveOf(timed), routes: routesOf(compiled, passage) };
 };
 
+/** The same with the curve of all the water, and without those of its routes. */
+export const residenceCurve = (model: Model): (ResidenceFigures & Pick<Residence, 'whole'>) | undefined => {
+  const moving = movingIn(model);
+  return moving === undefined ? undefined : { ...volumesOf(moving), whole: curveOf(moving.timed) };
+};
+
 /** The figures of `residenceOf` without its curves and routes, which take most of the time. */
 export const residenceFigures = (model: Model): ResidenceFigures | undefined => {
   const moving = movingIn(model);
