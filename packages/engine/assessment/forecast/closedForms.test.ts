@@ -1,4 +1,6 @@
 import { describe, expect, it } from 'vitest';
+import { media } from '../../catalogue/media.ts';
+import { captureCoefficient } from '../../laws/dirt/capture.ts';
 import { caughtFractionIwasaki1937, fillingBedBohartAdams1920 } from '../../laws/dirt/cleanBed.ts';
 import type { Compiled, DirtGrid } from '../compiled.ts';
 import { layGrid } from '../dirt/grid.ts';
@@ -136,5 +138,36 @@ describe('a well-mixed tank over a step', () => {
   it('out of which nothing goes fills evenly', () => {
     const over = tankOver({ startKgPerM3: 3, madeKgPerS: 2, sinkM3PerS: 0, volumeM3: 8, stepS: 4 });
     expect(over).toEqual({ endKgPerM3: 4, meanKgPerM3: 3.5 });
+  });
+});
+
+describe('what others measured', () => {
+  it('in a run of sand: 15.2 cm of head grew to about 50 cm when 3.82 % of the pores had filled', () => {
+    // The run that γ of sand was fitted to (references/sand-run): the form holds it, through slices and network.
+    const compiled = compiledJob(oneBasket([['sand-coarse', 100]]));
+    const deposit = cleanState(compiled).deposit.fill(0.0382 * 0.4);
+    solveAt(compiled, { deposit, matKgPerM2: cleanState(compiled).matKgPerM2 });
+    const ratio = compiled.network.resistanceRatio[compiled.beds[0]!.link]!;
+    expect(0.152 * ratio).toBeGreaterThan(0.495);
+    expect(0.152 * ratio).toBeLessThan(0.505);
+  });
+
+  it.each([
+    [0.5, 5],
+    [0.5, 10],
+    [1, 5],
+    [1, 10],
+    [1, 20],
+  ])('in rapid filters: sand of %s mm catches solids of %s µm at 0.2 to 20 a metre', (sandMm, solidsUm) => {
+    // Hendricks, Fundamentals of Water Treatment Unit Processes, p. 345: 0.2 to 20 ln-cycles per metre.
+    const grain = media['sand-coarse']!.resistance;
+    if (grain.law !== 'grains') throw new Error('sand is of grains');
+    const sizeM = { ...grain.sizeM, value: sandMm / 1000 };
+    const resistance = { ...grain, sizeM, voidage: { ...grain.voidage, value: 0.4 } };
+    const solids = { sizeM: solidsUm * 1e-6, viscosityPaS: 1e-3 };
+    const { steadyPerM, settlingPerS } = captureCoefficient({ resistance, ...solids });
+    const coefficient = steadyPerM + settlingPerS / (10 / 3600);
+    expect(coefficient).toBeGreaterThan(0.2);
+    expect(coefficient).toBeLessThan(20);
   });
 });
