@@ -7,6 +7,7 @@ import { lifeLaws } from './registry/life.ts';
 import { machineLaws } from './registry/machines.ts';
 import { packingLaws } from './registry/packing.ts';
 import { residenceLaws } from './registry/residence.ts';
+import { radialLaws, trickleLaws } from './registry/towers.ts';
 import { waterLaws } from './registry/water.ts';
 
 /** Every law that references can call, by the name that the cases use. */
@@ -15,6 +16,8 @@ export const laws: Registry = {
   ...lifeLaws,
   ...chemistryLaws,
   ...hydraulicsLaws,
+  ...radialLaws,
+  ...trickleLaws,
   ...machineLaws,
   ...elementLaws,
   ...dirtLaws,

@@ -30,7 +30,6 @@ import {
   orificePressure,
   perforatedPlateK,
 } from '@fettle/engine/laws/hydraulics/orifice.ts';
-import { radialInertiaEngelund1953, radialPathThiem1906 } from '@fettle/engine/laws/hydraulics/radialFlow.ts';
 import { frictionFactorSlotChurchill, slotFlow, slotPressure } from '@fettle/engine/laws/hydraulics/slot.ts';
 import { bracketedRoot } from '@fettle/engine/numerics/roots.ts';
 import { adapter, type Registry } from './adapter.ts';
@@ -103,17 +102,6 @@ const frictionLaws = {
       const headM = headLossDarcyWeisbach({ ...run, frictionFactor, velocityMPerS: velocityInBore(run) });
       return headM * run.densityKgPerM3 * GRAVITY;
     },
-  }),
-} as const satisfies Registry;
-
-const hollowCylinder = { outerRadiusM: 'm', innerRadiusM: 'm', lengthM: 'm' } as const;
-
-const radialLaws = {
-  radialPathThiem1906: adapter({ inputs: hollowCylinder, result: '1/m', compute: radialPathThiem1906 }),
-  radialInertiaEngelund1953: adapter({
-    inputs: hollowCylinder,
-    result: '1/m3',
-    compute: radialInertiaEngelund1953,
   }),
 } as const satisfies Registry;
 
@@ -280,5 +268,4 @@ export const hydraulicsLaws = {
   ...frictionLaws,
   ...openingLaws,
   ...bedLaws,
-  ...radialLaws,
 } as const satisfies Registry;

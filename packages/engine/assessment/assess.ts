@@ -14,6 +14,7 @@ import { solveAt } from './dirt/step.ts';
 import { filterFlow, layDown, makeTransport } from './dirt/transport.ts';
 import { headBudgetOf, pumpHead } from './hydraulics/headBudget.ts';
 import { bypassOf, routesOf } from './hydraulics/routes.ts';
+import { waterInBed } from './hydraulics/trickling.ts';
 import { type BacteriaShares, bacteriaShares } from './life/bacteria.ts';
 import { type CarriesDetail, carriesIn } from './life/carries.ts';
 import { orderSharesOf } from './life/orderShares.ts';
@@ -92,7 +93,7 @@ const bedStates = (
       volumeM3: bed.volumeM3,
       flowM3PerS,
       velocityMPerS: flowM3PerS / bed.areaM2,
-      contactTimeS: flowM3PerS > 0 ? (bed.volumeM3 * bed.voidage) / flowM3PerS : 0,
+      contactTimeS: flowM3PerS > 0 ? waterInBed(compiled, bed) / flowM3PerS : 0,
       headM: network.drop[bed.link]!,
       dirtFraction: pores,
       dirtKg: held[place]!,

@@ -1,6 +1,7 @@
 import { familyById } from '../families/families.ts';
 import type { Chamber, Layout } from '../families/layout.ts';
 import { chambersInWaterOrder } from '../families/waterOrder.ts';
+import type { Medium } from '../model/medium.ts';
 import type { Bed, Model } from '../model/model.ts';
 import { compileNetwork } from '../network/compile.ts';
 import type { CompiledNetwork } from '../network/compiled.ts';
@@ -80,12 +81,16 @@ const orderSpaces = (edges: readonly Edge[], inlet: string): string[] => {
   return order;
 };
 
+/** A medium as it lies in a chamber: dirt in media that water trickles over takes none of the pump's head. */
+const asItLies = (chamber: Chamber, medium: Medium): Medium =>
+  chamber.trickles ? { ...medium, depositFactor: { ...medium.depositFactor, value: 0 } } : medium;
+
 const compileBeds = (model: Model, layout: Layout, network: CompiledNetwork): CompiledBed[] =>
   layout.chambers.flatMap((chamber) => {
     const beds = bedsInWaterOrder(chamber, model);
     const shapes = shapesOfBeds(chamber, beds);
     return beds.map((bed, place) => {
-      const medium = mediumInBed(bed, model.media);
+      const medium = asItLies(chamber, mediumInBed(bed, model.media));
       const { volumeM3, faceAreaM2, ring } = shapes[place]!;
       return {
         id: bed.id,
@@ -97,6 +102,7 @@ const compileBeds = (model: Model, layout: Layout, network: CompiledNetwork): Co
         faceAreaM2,
         volumeM3,
         ...(ring === undefined ? {} : { ring }),
+        ...(chamber.trickles ? { trickles: true as const } : {}),
         voidage: voidageOf(medium),
         pieceM: pieceOf(medium),
         mixingLengthM: mixingLengthOf(medium),

@@ -23,6 +23,8 @@ export interface CompiledBed {
   readonly ring?: NonNullable<BedShape['ring']>;
   readonly voidage: number;
   readonly pieceM: number;
+  /** Present where water trickles down over it with air between. */
+  readonly trickles?: true;
   /** Length over which its water mixes: a piece, a cell, the spacing of fibres; m. */
   readonly mixingLengthM: number;
   /** Place of its link in the network. */

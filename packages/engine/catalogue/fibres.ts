@@ -113,7 +113,7 @@ export const fibres = {
     bulkDensityKgPerM3: fromMemory(...between(70, 130)),
     depositFactor,
     care: 'rinse',
-    bacteriaKept: keptWhenReplaced,
+    bacteriaKept: keptWhenRinsed,
     pricePerM3: poundsPerLitre(10, 40),
     cautions: [
       'Change it every two to four days and wash it without soap or softener; a full sock spills over its rim and catches nothing.',

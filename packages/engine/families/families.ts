@@ -6,6 +6,7 @@ import { internalBox } from './internalBox.ts';
 import type { Family } from './layout.ts';
 import { splitHousingCanister } from './splitHousingCanister.ts';
 import { sump } from './sump.ts';
+import { trickleTower } from './trickleTower.ts';
 
 /** Every family that the engine knows, in the order in which they are offered. */
 export const families: readonly Family[] = [
@@ -16,6 +17,7 @@ export const families: readonly Family[] = [
   hangOnBack,
   internalBox,
   sump,
+  trickleTower,
 ];
 
 /** Everything that must never be done to a family, alterations that are only weighed among it. */

@@ -7,6 +7,7 @@ import { hangOnBack } from './hangOnBack.ts';
 import { internalBox } from './internalBox.ts';
 import { splitHousingCanister } from './splitHousingCanister.ts';
 import { sump } from './sump.ts';
+import { trickleTower } from './trickleTower.ts';
 import { chambersInWaterOrder, inWaterOrder } from './waterOrder.ts';
 
 const stack = { baskets: 3, basketWidth: 0.16, basketDepth: 0.16, basketHeight: 0.06 };
@@ -248,5 +249,46 @@ describe('sump', () => {
     const rest = Object.fromEntries(layout.gravityFed!.sections.map((one) => [one.space, one.restLevelM]));
     expect(rest).toEqual({ 'sock-section': 0.29, 'media-top': 0.22, trap: 0.22, return: 0.19 });
     expect(layout.gravityFed!.sections.at(-1)?.areaM2).toBeCloseTo(0.22 * 0.3, 12);
+  });
+});
+
+describe('trickle tower', () => {
+  const given = {
+    boxDepth: 0.3,
+    boxHeight: 0.35,
+    boxLength: 0.52,
+    returnLevel: 0.15,
+    lift: 1.1,
+    towerLength: 0.24,
+    towerDepth: 0.24,
+    towerHeight: 0.42,
+    layers: 2,
+    plateRim: 0.06,
+    holes: 160,
+  };
+  const layout = trickleTower.layOut(given);
+
+  it('leads over pad, plate and layers into the box, where only the layers trickle', () => {
+    expect(chambersInWaterOrder(layout).map(({ id }) => id)).toEqual(['pad', 'layer-1', 'layer-2']);
+    expect(layout.chambers.map(({ trickles }) => trickles)).toEqual([undefined, true, true]);
+  });
+
+  it('drips from holes that fall free under the plate', () => {
+    const [holes] = layout.openings;
+    // 160 holes of 4 mm
+    expect(holes?.areaM2).toBeCloseTo(160 * Math.PI * 0.002 ** 2, 12);
+    // box 150 + 30 over the water + 420 of media + 30 fall + 2 plate, below the tank by 1.1 m and 150 mm
+    expect(holes?.fallsAtM).toBeCloseTo(0.632 - 1.25, 12);
+  });
+
+  it('spills over the rim of the plate, past the media', () => {
+    const rim = layout.weirs.find(({ id }) => id === 'plate-rim')!;
+    expect(rim).toMatchObject({ from: 'on-plate', to: 'return', purpose: 'overflow' });
+    expect(rim.crestHeightM - layout.openings[0]!.fallsAtM!).toBeCloseTo(0.06, 12);
+  });
+
+  it('loses the area of the holes that are blocked', () => {
+    const blocked = trickleTower.layOut({ ...given, holesBlocked: 0.75 });
+    expect(blocked.openings[0]!.areaM2 / layout.openings[0]!.areaM2).toBeCloseTo(0.25, 12);
   });
 });

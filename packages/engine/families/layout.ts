@@ -60,6 +60,8 @@ export interface Chamber {
    * shrinks on its way. `depthM` reaches from the inner radius outward, and layers lie on the tube.
    */
   readonly ring?: { readonly innerRadiusM: number; readonly lengthM: number };
+  /** Present where water trickles down over the media with air between them. */
+  readonly trickles?: true;
   readonly box: Box;
   /** The other cut of a chamber that lies about a tube, where the section meets it twice. */
   readonly twin?: Box;
@@ -74,6 +76,8 @@ export interface Opening {
   readonly areaM2: number;
   /** True where water that takes it misses media that it should meet. */
   readonly bypass: boolean;
+  /** Height over the tank's surface at which its water falls free, m; absent where water stands behind it too. */
+  readonly fallsAtM?: number;
   /** Key of the measurement that closes it at 0; absent where it must stay open. */
   readonly closedBy?: string;
   readonly at: Point;

@@ -14,7 +14,7 @@ import {
   withSealedLeaks,
 } from './alterationKind.ts';
 import { renewEndSeals, trimSleeve, turnCartridge } from './endSeals.ts';
-import { moreSocks } from './sumpChanges.ts';
+import { clearHoles, moreSocks } from './sumpChanges.ts';
 
 /** Parts that alterations need, with placeholder prices in the job's currency (from memory). */
 export const partPrices: Readonly<Record<string, number>> = {
@@ -149,6 +149,7 @@ export const alterationKinds: Readonly<Record<string, AlterationKind>> = Object.
     trimSleeve,
     turnCartridge,
     moreSocks,
+    clearHoles,
     closeUpperSlots,
     hoseBore,
     shortenHose,

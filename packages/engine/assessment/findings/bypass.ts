@@ -19,7 +19,7 @@ export const bypassPastBed: FindingRule = {
     return assessment.layout.chambers.flatMap((chamber) => {
       const share = shareOf(context, `gap:${chamber.id}`);
       const filled = assessment.beds.some((bed) => bed.chamber === chamber.id);
-      if (!filled || share < WORTH_TELLING) return [];
+      if (!filled || chamber.trickles || share < WORTH_TELLING) return [];
       const evidence = {
         share: { share },
         gap: quantity(chamberGap(model, chamber), 'length'),

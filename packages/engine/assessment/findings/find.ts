@@ -29,6 +29,7 @@ import {
   replacedOften,
   stageMissing,
 } from './media.ts';
+import { dripPlateTight, runsDownWalls } from './openBoxes.ts';
 import {
   biologicalBeforeMechanical,
   chemicalBeforeBiological,
@@ -60,6 +61,8 @@ export const findingRules: readonly FindingRule[] = [
   slotPastMedia,
   partitionLeaks,
   openingPastMedia,
+  runsDownWalls,
+  dripPlateTight,
   openingNarrow,
   bedTooShallow,
   deadChamber,

@@ -120,7 +120,7 @@ export const openingNarrow: FindingRule = {
     if (bore === undefined) return [];
     const hoseArea = (Math.PI * bore ** 2) / 4;
     return context.assessment.layout.openings.flatMap((opening) => {
-      if (opening.bypass || opening.areaM2 >= hoseArea) return [];
+      if (opening.bypass || opening.fallsAtM !== undefined || opening.areaM2 >= hoseArea) return [];
       const share = headShare(context, 'openings', opening.id);
       const evidence = {
         way: { name: opening.label },

@@ -4,7 +4,7 @@ import { inWaterOrder } from '../../families/waterOrder.ts';
 import { GRAVITY } from '../../laws/constants.ts';
 import { weirCoefficient } from '../../laws/hydraulics/weir.ts';
 import type { Bed, Model } from '../../model/model.ts';
-import type { NetworkSpec } from '../../network/links.ts';
+import type { LinkLaw, NetworkSpec } from '../../network/links.ts';
 import { mediumInBed } from '../../packing/mediumInBed.ts';
 import { chamberGap } from '../../packing/seal.ts';
 import type { HeadShare } from '../assessment.ts';
@@ -12,6 +12,7 @@ import { besideBed, laidShape, meshLaw, slotsPast } from './laying.ts';
 import { bedLaw, floorLaw, openingLaw, slotLaw } from './linkLaws.ts';
 import { add, type Draft, type LinkRole, TANK } from './networkDraft.ts';
 import { addInlet, addOutlet } from './runs.ts';
+import { wallShare } from './trickling.ts';
 import type { WaterState } from './water.ts';
 
 /** The beds of a chamber in the order in which the water meets them. */
@@ -46,7 +47,32 @@ const addBed = (
   add(draft, { id: `bed:${bed.id}`, from, to, law }, roleOf(draft, 'beds', bed.id));
 };
 
+/** Water that trickles asks for no head: it parts between media and walls in a fixed share. */
+const TRICKLING: LinkLaw = { kind: 'resistance', linear: 1, quadratic: 0 };
+
+const addTrickling = (draft: Draft, chamber: Chamber): void => {
+  const { model } = draft;
+  const beds = bedsInWaterOrder(chamber, model);
+  const nodes = [chamber.from, ...beds.map((bed) => `before:${bed.id}`), chamber.to];
+  const ids = [`floor:${chamber.id}`, ...beds.map((bed) => `bed:${bed.id}`)];
+  ids.forEach((id, place) => {
+    add(draft, { id, from: nodes[place]!, to: nodes[place + 1]!, law: TRICKLING });
+  });
+  const walls = wallShare(
+    chamber,
+    beds.map((bed) => mediumInBed(bed, model.media)),
+  );
+  if (walls <= 0 || walls >= 1) return;
+  const linear = (ids.length * (1 - walls)) / walls;
+  const law: LinkLaw = { kind: 'resistance', linear, quadratic: 0 };
+  add(draft, { id: `gap:${chamber.id}`, from: chamber.from, to: chamber.to, law });
+};
+
 const addChamber = (draft: Draft, chamber: Chamber): void => {
+  if (chamber.trickles) {
+    addTrickling(draft, chamber);
+    return;
+  }
   const { model } = draft;
   const beds = bedsInWaterOrder(chamber, model);
   const shapes = shapesOfBeds(chamber, beds);
@@ -104,13 +130,13 @@ export const filterNetwork = (
   for (const chamber of layout.chambers) addChamber(draft, chamber);
   for (const opening of layout.openings) {
     const role = roleOf(draft, 'openings', opening.id);
-    const link = {
-      id: opening.id,
-      from: opening.from,
-      to: opening.to,
-      law: openingLaw(opening.areaM2, water),
-    };
-    add(draft, link, opening.bypass ? undefined : role);
+    const { id, from, fallsAtM } = opening;
+    const to = fallsAtM === undefined ? opening.to : `foot:${id}`;
+    if (fallsAtM !== undefined) {
+      draft.fixedHeadsM[to] = fallsAtM;
+      draft.falls.push({ links: [id], into: opening.to });
+    }
+    add(draft, { id, from, to, law: openingLaw(opening.areaM2, water) }, opening.bypass ? undefined : role);
   }
   for (const leak of layout.leaks) {
     if (leak.thicknessM > 0) add(draft, { id: leak.id, from: leak.from, to: leak.to, law: slotLaw(leak) });

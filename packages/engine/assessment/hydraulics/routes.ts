@@ -1,6 +1,7 @@
 import { type Stage, stages } from '../../model/medium.ts';
 import type { Route } from '../assessment.ts';
 import type { Compiled } from '../compiled.ts';
+import { waterInBed } from './trickling.ts';
 
 /** Routes that carry less than this share of the flow are gathered into one named `rest`. */
 const SMALLEST_SHARE = 1e-3;
@@ -16,7 +17,7 @@ const waterOf = (compiled: Compiled, space: number): number =>
 const contactTimeS = (compiled: Compiled, beds: readonly number[]): number =>
   beds.reduce((sum, place) => {
     const bed = compiled.beds[place]!;
-    return sum + (bed.volumeM3 * bed.voidage) / compiled.network.flow[bed.link]!;
+    return sum + waterInBed(compiled, bed) / compiled.network.flow[bed.link]!;
   }, 0);
 
 interface Trace {

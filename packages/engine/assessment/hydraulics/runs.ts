@@ -44,7 +44,8 @@ const addRun = (draft: Draft, { name, side, run, from, to, end, counted }: Run):
 
 /** Node into which an outlet pours: the tank, or above its surface a mouth that water falls from. */
 const mouthOf = (draft: Draft, name: string, liftM: number): string => {
-  if (liftM <= 0) return TANK;
+  // A sump's outlet has its siphon broken: it pours, and a pump too weak to lift gives nothing and lets nothing back.
+  if (liftM <= 0 && !draft.layout.gravityFed) return TANK;
   draft.fixedHeadsM[`${name}:lift`] = liftM;
   add(draft, {
     id: `${name}:fall`,

@@ -11,6 +11,8 @@ export interface WaterState {
   readonly kinematicViscosityM2PerS: number;
   /** Oxygen in the tank, kg/m³. */
   readonly oxygenKgPerM3: number;
+  /** Oxygen in water that stands in air, kg/m³. */
+  readonly saturatedOxygenKgPerM3: number;
 }
 
 /** Properties of the tank's water by its temperature, salinity and air pressure. */
@@ -18,12 +20,13 @@ export const waterState = (tank: Tank): WaterState => {
   const { temperatureK, salinity, pressurePa } = tank;
   const densityKgPerM3 = waterDensity({ temperatureK, salinity });
   const viscosityPaS = waterViscosity({ temperatureK, salinity });
+  const saturatedOxygenKgPerM3 = oxygenSaturationBensonKrause1984({ temperatureK, salinity, pressurePa });
   return {
     temperatureK,
     densityKgPerM3,
     viscosityPaS,
     kinematicViscosityM2PerS: viscosityPaS / densityKgPerM3,
-    oxygenKgPerM3:
-      tank.oxygenFraction * oxygenSaturationBensonKrause1984({ temperatureK, salinity, pressurePa }),
+    oxygenKgPerM3: tank.oxygenFraction * saturatedOxygenKgPerM3,
+    saturatedOxygenKgPerM3,
   };
 };

@@ -112,14 +112,18 @@ const throughSlice = (
 
 const throughBed = (working: Working, bed: number): void => {
   const { compiled, rates, pass } = working;
-  const { volumeM3, link } = compiled.beds[bed]!;
+  const { volumeM3, link, trickles } = compiled.beds[bed]!;
   const flow = compiled.network.flow[link]!;
   const contact = {
     areaPerFlow: (rates.areaPerM[bed]! * volumeM3) / flow / STEPS_PER_BED,
     dirtOxygen: rates.dirtOxygenKgPerS[bed]! / flow / STEPS_PER_BED,
   };
   oxidised.fill(0);
-  for (let step = 0; step < STEPS_PER_BED; step += 1) throughSlice(rates, bed, contact);
+  for (let step = 0; step < STEPS_PER_BED; step += 1) {
+    // The thin film between pieces and air takes up oxygen as fast as bacteria use it.
+    if (trickles) parcel[OXYGEN] = compiled.water.saturatedOxygenKgPerM3;
+    throughSlice(rates, bed, contact);
+  }
   pass.byBedKgNPerS[bed] = flow * oxidised[AMMONIA]!;
   pass.ammoniaKgNPerS += flow * oxidised[AMMONIA]!;
   pass.nitriteKgNPerS += flow * oxidised[NITRITE]!;

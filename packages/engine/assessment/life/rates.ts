@@ -12,6 +12,7 @@ import {
   temperatureFactor,
 } from '../../laws/life/nitrification.ts';
 import type { Compiled, CompiledBed } from '../compiled.ts';
+import { wettedShare } from '../hydraulics/trickling.ts';
 import type { BacteriaShares } from './bacteria.ts';
 import type { Rates } from './oxidation.ts';
 
@@ -77,7 +78,8 @@ export const ratesOf = (
   return {
     areaPerM: Float64Array.from(
       beds,
-      (bed, place) => bed.medium.areaPerM.value * share(place) * state.areaFactor,
+      (bed, place) =>
+        bed.medium.areaPerM.value * wettedShare(compiled, bed) * share(place) * state.areaFactor,
     ),
     ammoniaSlopeMPerS: Float64Array.from(films, (film) => inSeries(slope * ammoniaHeat, film)),
     nitriteSlopeMPerS: Float64Array.from(films, (film) => inSeries(slope * nitriteHeat, film)),

@@ -3,6 +3,7 @@ import { tanksOfBed } from '../../laws/residence/dispersion.ts';
 import type { HoseRun } from '../../model/model.ts';
 import type { Compiled, Way } from '../compiled.ts';
 import { BARB_LENGTH_M } from '../hydraulics/linkLaws.ts';
+import { waterInBed } from '../hydraulics/trickling.ts';
 import type { Stretch } from './stretch.ts';
 
 const sum = (values: readonly number[]): number => values.reduce((all, one) => all + one, 0);
@@ -69,7 +70,7 @@ const wayBodies = (compiled: Compiled, way: Way): WayBodies => {
     plugM3: slotVolume(compiled, way),
     pores: way.beds.map((bed) => ({
       bed,
-      volumeM3: compiled.beds[bed]!.volumeM3 * compiled.beds[bed]!.voidage,
+      volumeM3: waterInBed(compiled, compiled.beds[bed]!),
     })),
   };
 };

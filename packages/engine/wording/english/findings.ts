@@ -22,6 +22,12 @@ export const faultSentences: Readonly<Record<string, string>> = {
   'fault.dye-dead-room':
     'The dye stayed {measured} on average, and the water on the map takes {computed}: {share} of it stands still, or is not there.',
   'fault.partition-leaks': '{share} of the water takes the {way} and meets no media at all.',
+  'fault.runs-down-walls':
+    'About {share} of the water runs down the walls of {chamber} and misses its media (a prior from the size of the pieces, within a factor of two).',
+  'fault.holes-blocked':
+    'Of the holes of the drip plate {blocked} are blocked; of those left {spare} may block before water runs over its rim.',
+  'fault.drip-plate-tight':
+    'Of the holes of the drip plate only {spare} may block before water runs over its rim.',
   'fault.opening-past-media': '{share} of the water enters through the {way} and meets no media.',
   'fault.opening-narrower-than-hose':
     "The {way} is {area}, narrower than the hose's {hose}, and takes {share} of the pump's head.",
@@ -141,6 +147,11 @@ export const cureSentences: Readonly<Record<string, string>> = {
   'cure.dye-dead-room':
     'Check the volumes on the map and the flow of the test first, then look for corners that the water does not reach.',
   'cure.partition-leaks': 'Seal the edge of the partition with a removable strip.',
+  'cure.runs-down-walls':
+    'Use smaller pieces, or lay a ring or grid half way down that leads the water back from the walls.',
+  'cure.holes-blocked': 'Clear every hole, and catch what blocks them on a pad above the plate.',
+  'cure.drip-plate-tight':
+    'Keep the holes clear and the pad above them clean; more holes only where the plate can be replaced.',
   'cure.opening-past-media':
     'Cover these slots, as long as three times the area of the pump’s own inlet stays open (common practice, no source).',
   'cure.opening-narrower-than-hose': 'Clear or widen it where no pressure wall or seal is cut.',

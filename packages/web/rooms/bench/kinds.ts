@@ -9,4 +9,5 @@ export const familyNames: Readonly<Record<string, string>> = {
   'hang-on-back': 'hang-on-back box',
   'internal-box': 'internal box',
   sump: 'sump',
+  'trickle-tower': 'trickle tower',
 };

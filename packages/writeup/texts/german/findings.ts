@@ -23,6 +23,12 @@ export const faultSentences: Readonly<Record<string, string>> = {
   'fault.dye-dead-room':
     'Der Farbstoff blieb im Mittel {measured}, das Wasser auf der Karte braucht {computed}: {share} davon stehen still oder sind nicht da.',
   'fault.partition-leaks': '{share} des Wassers nehmen den Weg „{way}“ und treffen auf gar kein Medium.',
+  'fault.runs-down-walls':
+    'Etwa {share} des Wassers laufen an den Wänden von „{chamber}“ herunter und verfehlen die Medien (Schätzung aus der Größe der Stücke, innerhalb eines Faktors zwei).',
+  'fault.holes-blocked':
+    'Von den Löchern der Tropfplatte sind {blocked} verstopft; von den übrigen dürfen {spare} verstopfen, bevor Wasser über ihren Rand läuft.',
+  'fault.drip-plate-tight':
+    'Von den Löchern der Tropfplatte dürfen nur {spare} verstopfen, bevor Wasser über ihren Rand läuft.',
   'fault.opening-past-media': '{share} des Wassers treten durch „{way}“ ein und treffen auf kein Medium.',
   'fault.opening-narrower-than-hose':
     'Die Stelle „{way}“ hat {area}, weniger als die {hose} des Schlauchs, und kostet {share} der Förderhöhe der Pumpe.',
@@ -146,6 +152,12 @@ export const cureSentences: Readonly<Record<string, string>> = {
   'cure.dye-dead-room':
     'Zuerst die Volumen auf der Karte und den Durchfluss des Versuchs prüfen, dann Ecken suchen, die das Wasser nicht erreicht.',
   'cure.partition-leaks': 'Die Kante der Trennwand mit einem herausnehmbaren Streifen abdichten.',
+  'cure.runs-down-walls':
+    'Kleinere Stücke nehmen oder auf halber Höhe einen Ring oder ein Gitter einlegen, das das Wasser von den Wänden zurückführt.',
+  'cure.holes-blocked':
+    'Jedes Loch freimachen, und auf einer Matte über der Platte abfangen, was sie verstopft.',
+  'cure.drip-plate-tight':
+    'Die Löcher frei und die Matte darüber sauber halten; mehr Löcher nur, wo sich die Platte ersetzen lässt.',
   'cure.opening-past-media':
     'Diese Schlitze abdecken, solange das Dreifache der Ansaugfläche der Pumpe offen bleibt (gängige Praxis, ohne Quelle).',
   'cure.opening-narrower-than-hose':

@@ -10,6 +10,8 @@ export const mediaNames: Readonly<Record<string, string>> = {
   'packed floss': 'gestopfte Filterwatte',
   'coarse bonded pad': 'grobe Filtermatte',
   'polishing pad': 'Feinfiltervlies',
+  'Change it every two to four days and wash it without soap or softener; a full sock spills over its rim and catches nothing.':
+    'Alle zwei bis vier Tage wechseln und ohne Seife und Weichspüler waschen; eine volle Socke läuft über ihren Rand und fängt nichts.',
   'felt of a sock': 'Filz einer Socke',
   'needled mat': 'Nadelvliesmatte',
   'small ceramic rings': 'kleine Keramikringe',

@@ -3,6 +3,9 @@ import { notLookedUp } from './sources.ts';
 /** Offene Kästen unter dem Becken, ihre Orte, Maße und Änderungen, nach ihren englischen Namen. */
 export const openBoxNames: Readonly<Record<string, string>> = {
   sump: 'Filterbecken',
+  'trickle tower': 'Rieselturm',
+  'Never let the media stand under water: what they carry hangs on the air between them.':
+    'Nie die Medien unter Wasser stehen lassen: Was sie tragen, hängt an der Luft zwischen ihnen.',
   'Never rely on a check valve alone against water that runs back: it sticks and it leaks.':
     'Nie sich gegen zurücklaufendes Wasser allein auf ein Rückschlagventil verlassen: Es klemmt, und es leckt.',
   "Never narrow the tank's overflow or its pipe, and never close the emergency drain.":
@@ -13,6 +16,16 @@ export const openBoxNames: Readonly<Record<string, string>> = {
     'Nie den Rand verschließen, über den eine volle Socke läuft.',
 
   sock: 'Socke',
+  'pad on the drip plate': 'Matte auf der Tropfplatte',
+  'layer # (top)': 'Lage # (oben)',
+  'layer #': 'Lage #',
+  'water on the drip plate': 'Wasser auf der Tropfplatte',
+  'space under the pad': 'Raum unter der Matte',
+  'space under the drip plate': 'Raum unter der Tropfplatte',
+  'between layers # and #': 'zwischen Lage # und #',
+  'box under the tower': 'Kasten unter dem Turm',
+  'rim of the drip plate': 'Rand der Tropfplatte',
+  'holes of the drip plate': 'Löcher der Tropfplatte',
   'tray # (top)': 'Einsatz # (oben)',
   'tray #': 'Einsatz #',
   "tank's overflow": 'Überlauf des Beckens',
@@ -50,9 +63,27 @@ export const openBoxNames: Readonly<Record<string, string>> = {
   'number of layers in the media section': 'Zahl der Lagen im Abteil mit den Medien',
   'height that media can fill': 'Höhe, die Medien füllen können',
   'gap between media and the walls of their section': 'Spalt zwischen Medien und den Wänden ihres Abteils',
+  'inner length of the box': 'Innenlänge des Kastens',
+  'inner length of the tower': 'Innenlänge des Turms',
+  'inner depth of the tower front to back': 'Innentiefe des Turms von vorn nach hinten',
+  'height that media can fill in the tower': 'Höhe, die Medien im Turm füllen können',
+  'number of layers in the tower': 'Zahl der Lagen im Turm',
+  'room for a pad on the drip plate': 'Raum für eine Matte auf der Tropfplatte',
+  'height of the rim of the drip plate': 'Höhe des Randes der Tropfplatte',
+  'number of holes in the drip plate': 'Zahl der Löcher in der Tropfplatte',
+  'bore of a hole in the drip plate': 'Weite eines Lochs in der Tropfplatte',
+  'share of the holes that are blocked': 'Anteil der verstopften Löcher',
+  'tower height': 'Turm\u00adhöhe',
   'box height': 'Kasten\u00adhöhe',
   'media section': 'Medien\u00adabteil',
 
+  'clear the holes of the drip plate': 'Löcher der Tropfplatte freimachen',
+  'one layer is taken where no grids were counted': 'eine Lage angenommen, wo keine Gitter gezählt wurden',
+  'pads on drip plates are 2 to 4 cm (0.8 to 1.6 in) thick; from memory': `Matten auf Tropfplatten sind 2 bis 4 cm (0,8 bis 1,6 in) dick; ${notLookedUp}`,
+  'drip holes are usually drilled 3 to 5 mm (0.12 to 0.2 in) wide; from memory': `Tropflöcher werden meist 3 bis 5 mm (0,12 bis 0,2 in) weit gebohrt; ${notLookedUp}`,
+  'all holes are taken as open unless blocked ones were counted':
+    'alle Löcher gelten als offen, solange keine verstopften gezählt wurden',
+  'usual for a trickle tower, from memory': `üblich bei einem Rieselturm; ${notLookedUp}`,
   'hang one more sock beside the others': 'eine weitere Socke neben die anderen hängen',
 
   'combs of overflow boxes are usually 15 to 30 cm (6 to 12 in) wide; from memory': `Überlaufkämme sind meist 15 bis 30 cm (6 bis 12 in) breit; ${notLookedUp}`,
