@@ -16,8 +16,8 @@ export const pressedFoamRange = {
  *
  * 1 − ε = r(1 − ε₀), d_c = d_c₀/√r: by 10.33 √(1−ε)/d_c the surface per volume is then r times as great.
  *
- * @param foam.cellM cells before, m
- * @param foam.voidage ε₀ before, 1
+ * @param foam.cellM cells before, m; above 0
+ * @param foam.voidage ε₀ before, 1; above 0, below 1
  * @param foam.pressedRatio r, 1; 1 to 4
  * @returns cells, m, and voidage, 1, as it lies
  * Accuracy: ±25 % in the resistance: real foam folds up layer by layer, so that pressed lightly it is uneven.
@@ -35,7 +35,7 @@ export const pressedFoam = (foam: Foam & Pressed): Foam => ({
  *
  * @param pad.massKg dry mass, kg; above 0
  * @param pad.roomM3 room that it lies in, m³; above 0
- * @param pad.fibreDensityKgPerM3 density of the stuff, kg/m³; 1380 for polyester
+ * @param pad.fibreDensityKgPerM3 density of the stuff, kg/m³; above 0, 1380 for polyester
  * @returns share of fibre, 1
  * Accuracy: exact; binder and finish count as fibre.
  * @source mass balance

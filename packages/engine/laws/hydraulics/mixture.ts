@@ -34,7 +34,8 @@ export const voidageOfMixtureWestman1936Range = {
  * Accuracy: ±0.02 for round pieces that do not part again; hollow ones were not measured. Constants from memory.
  * @source Westman 1936, J. Am. Ceram. Soc. 19, 127–129; G by Yu, Zou & Standish 1993, Ind. Eng. Chem. Res. 32, 3730–3741
  */
-export const voidageOfMixtureWestman1936 = ({ coarse, fine, coarseShare }: Mixture): number => {
+export const voidageOfMixtureWestman1936 = (mixture: Mixture): number => {
+  const { coarse, fine, coarseShare } = mixture;
   const Vc = 1 / (1 - coarse.voidage);
   const Vf = 1 / (1 - fine.voidage);
   const ratio = fine.sizeM / coarse.sizeM;
@@ -61,5 +62,7 @@ export const voidageOfMixtureWestman1936 = ({ coarse, fine, coarseShare }: Mixtu
  * Accuracy: exact for the surface, which is what resists slow water.
  * @source Sauter 1928; Ergun 1952, Chem. Eng. Prog. 48, 89–94 for mixed sizes
  */
-export const sizeOfMixtureSauter1928 = ({ coarse, fine, coarseShare }: Mixture): number =>
-  1 / (coarseShare / coarse.sizeM + (1 - coarseShare) / fine.sizeM);
+export const sizeOfMixtureSauter1928 = (mixture: Mixture): number => {
+  const { coarse, fine, coarseShare } = mixture;
+  return 1 / (coarseShare / coarse.sizeM + (1 - coarseShare) / fine.sizeM);
+};
