@@ -29,6 +29,8 @@ export const voidageOfMixtureWestman1936Range = {
  * A² + 2GAB + B² = 1 with A = (V − V_c x_c)/V_f, B = (V − x_c − V_f x_f)/(V_c − 1), V = 1/(1 − ε) the room of a unit of
  * solids, x shares of the solids, c coarse and f fine; 1/G = 1.355 r^1.566 with r the ratio of sizes, 1 above 0.824.
  *
+ * @param mixture.coarse the larger pieces: size, m; above 0
+ * @param mixture.fine the smaller pieces: size, m; above 0
  * @param mixture.coarseShare x_c, 1; 0 to 1
  * @returns voidage, 1; between what the ideal filling of the coarse by the fine leaves and the greater of the two
  * Accuracy: ±0.02 for round pieces that do not part again; hollow ones were not measured. Constants from memory.
@@ -57,6 +59,8 @@ export const voidageOfMixtureWestman1936 = (mixture: Mixture): number => {
  *
  * 1/d = x_c/d_c + x_f/d_f.
  *
+ * @param mixture.coarse the larger pieces: size, m; above 0
+ * @param mixture.fine the smaller pieces: size, m; above 0
  * @param mixture.coarseShare x_c, 1; 0 to 1
  * @returns size, m; between the two
  * Accuracy: exact for the surface, which is what resists slow water.
