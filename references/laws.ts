@@ -1,4 +1,5 @@
 import type { Registry } from './registry/adapter.ts';
+import { airAndGrainLaws } from './registry/airAndGrains.ts';
 import { chemistryLaws } from './registry/chemistry.ts';
 import { dirtLaws } from './registry/dirt.ts';
 import { elementLaws } from './registry/elements.ts';
@@ -23,4 +24,5 @@ export const laws: Registry = {
   ...dirtLaws,
   ...packingLaws,
   ...residenceLaws,
+  ...airAndGrainLaws,
 };

@@ -1,6 +1,6 @@
 import { assess } from '@fettle/engine/assessment/assess.ts';
 import { dirtTimes } from '@fettle/engine/assessment/dirt/dirtTimes.ts';
-import { familyModels } from '@fettle/engine/assessment/testing/models.ts';
+import { familyModels } from '@fettle/engine/assessment/testing/familyModels.ts';
 import { describe, expect, test } from 'vitest';
 import { type DirtToDraw, describeDirt, dirtRowDrawing } from './dirtRowDrawing.ts';
 import { themes } from './tokens.ts';

@@ -38,19 +38,29 @@ export function housing(layout: Layout, pen: Pen): string {
     ...inner.map((box) => rectangle(box, outline)),
     ...inner.map((box) => rectangle(box, { fill: palette.paper })),
     ...cutsOf(layout, pen).map((box) => cut(box, pen)),
-    ...(layout.gravityFed && inner[0] ? [rectangle(openTop(inner[0]), { fill: palette.paper })] : []),
+    ...(isOpen(layout) && inner[0] ? [openTop(inner[0], pen)] : []),
   ]);
 }
 
-/** Where an open box has no lid: its upper wall, from inside to inside. */
-function openTop(inside: Box): Box {
-  const height = sizes.wall + sizes.thickLine;
-  return {
-    x: inside.x + 0.1,
-    y: inside.y - height,
-    width: inside.width - 0.2,
-    height: height + sizes.thickLine,
+/** A box under the tank and a tank itself have no lid. */
+const isOpen = ({ gravityFed, drawing }: Layout): boolean =>
+  gravityFed !== undefined || drawing.openTop === true;
+
+/** Nothing over a tank: its wall taken off between the panes, which end square. */
+function openTop(inner: Box, { palette }: Pen): string {
+  const top = inner.y - sizes.wall;
+  const off = { x: inner.x - sizes.wall, y: top, width: inner.width + 2 * sizes.wall, height: sizes.wall };
+  const edge = { stroke: palette.ink, 'stroke-width': sizes.thickLine };
+  const hidden = {
+    x: off.x - sizes.thickLine,
+    y: off.y - sizes.thickLine,
+    width: off.width + 2 * sizes.thickLine,
+    height: off.height + 1.5 * sizes.thickLine,
   };
+  const panes = [off.x, inner.x + inner.width].map((x) =>
+    element('line', { x1: x, x2: x + sizes.wall, y1: inner.y, y2: inner.y, ...edge }),
+  );
+  return rectangle(hidden, { fill: palette.paper }) + panes.join('');
 }
 
 function cut(box: Box, { palette }: Pen): string {
@@ -133,8 +143,11 @@ export function stubs(layout: Layout, { sheet, palette }: Pen): string {
   return layout.drawing.stubs.map(tube).join('');
 }
 
-/** The pump by its sign: a circle with a triangle that points along the flow. */
-export function pump(layout: Layout, { sheet, palette }: Pen): string {
+/** What drives the water: the air line with its bubbles, or the pump by its sign, a triangle along the flow. */
+export function pump(layout: Layout, pen: Pen): string {
+  const { sheet, palette } = pen;
+  const { airLine } = layout.drawing;
+  if (airLine) return airLift(layout, airLine.map(sheet.at), pen);
   const box = sheet.box(layout.drawing.pump);
   const middle = { x: box.x + box.width / 2, y: box.y + box.height / 2 };
   const radius = 0.4 * Math.min(box.width, box.height);
@@ -155,6 +168,33 @@ export function pump(layout: Layout, { sheet, palette }: Pen): string {
   ]);
 }
 
+/** Bubbles along a lift tube: every so far, of so many sizes, mm. */
+const bubbles = { everyMm: 3.2, leastMm: 0.55, mostMm: 0.95 };
+
+/** The air line down into the tube, and bubbles that grow from its end up to the mouth. */
+function airLift(layout: Layout, line: readonly Point[], { sheet, palette }: Pen): string {
+  const end = line.at(-1) ?? { x: 0, y: 0 };
+  const tube = layout.drawing.stubs[0];
+  const mouth = tube?.along[1] ? sheet.at(tube.along[1]) : end;
+  const half = ((tube?.boreM ?? 0) * sheet.scale) / 4;
+  const count = Math.max(1, Math.floor((end.y - mouth.y) / bubbles.everyMm));
+  const rising = Array.from({ length: count }, (_, place) => {
+    const grown = place / count;
+    return element('circle', {
+      cx: mouth.x + half * (place % 2 === 0 ? 1 : -0.2),
+      cy: end.y - (place + 0.5) * bubbles.everyMm,
+      r: bubbles.leastMm + grown * (bubbles.mostMm - bubbles.leastMm),
+      fill: palette.paper,
+      stroke: palette.ink,
+      'stroke-width': sizes.thinLine,
+    });
+  });
+  const d = pathThrough(line);
+  const inked = (stroke: string, width: number): string =>
+    element('path', { d, fill: 'none', stroke, 'stroke-width': width });
+  return element('g', {}, [inked(palette.ink, 1.3), inked(palette.paper, 0.6), ...rising]);
+}
+
 function triangle(radius: number): readonly Point[] {
   return [
     { x: -0.8 * radius, y: 0.5 * radius },
@@ -170,8 +210,11 @@ export function waterLine(layout: Layout, { sheet, palette }: Pen, tank: string)
   if (level === undefined || !body) return '';
   const top = Math.max(...layout.drawing.housing.map((box) => box.y + box.height));
   const { y } = sheet.at({ x: 0, y: level });
-  const from = level > top ? sheet.left : body.x + body.width + sizes.wall;
-  const signX = from + (sheet.right - from) * (level > top ? 0.1 : 0.6);
+  const isTank = layout.drawing.openTop === true;
+  const beside = level > top ? sheet.left : body.x + body.width + sizes.wall;
+  const from = isTank ? body.x : beside;
+  const to = isTank ? body.x + body.width : sheet.right;
+  const signX = from + (to - from) * (isTank ? 0.22 : level > top ? 0.1 : 0.6);
   const stroke = { stroke: palette.water, 'stroke-width': sizes.line, fill: 'none' };
   const under = [1, 2].map((step) => {
     const half = 2.2 - 0.7 * step;
@@ -179,11 +222,11 @@ export function waterLine(layout: Layout, { sheet, palette }: Pen, tank: string)
   });
   const sign = `M${coordinate(signX - 1.3)} ${coordinate(y - 2.3)}h2.6l-1.3 2.3z`;
   const line = element('path', {
-    d: `M${coordinate(from)} ${coordinate(y)}H${coordinate(sheet.right)}${sign}${under.join('')}`,
+    d: `M${coordinate(from)} ${coordinate(y)}H${coordinate(to)}${sign}${under.join('')}`,
     ...stroke,
   });
   const word = { x: signX, y: y + 5.2, 'text-anchor': 'middle', 'font-size': sizes.text, fill: palette.ink };
-  return line + (sheet.right - from > roomForWord ? text(tank, word) : '');
+  return line + (to - from > roomForWord && !isTank ? text(tank, word) : '');
 }
 
 /** Water surfaces inside an open box. */

@@ -6,6 +6,7 @@ import type { Dimension } from '@fettle/engine/quantities/dimensions.ts';
 import { type QuantityReading, readQuantityValue } from '@fettle/engine/quantities/readQuantity.ts';
 import { nearestWord } from '@fettle/engine/quantities/spelling.ts';
 import type { Draft } from './draft.ts';
+import { driveIn } from './drive.ts';
 import type { FieldPath } from './fieldPath.ts';
 import { ownMedia } from './ownMedia.ts';
 import { type Problem, problem, problemOfQuantity } from './problems.ts';
@@ -38,7 +39,10 @@ export function contextOf(draft: Draft): Context {
   if (family === undefined) return { measurements: {}, media: own.media, problems };
   const read = readMeasurements(draft.filter?.measurements ?? {}, family);
   problems.push(...read.problems);
-  const layout = read.sound ? family.layOut(completeMeasurements(family, read.measurements)) : undefined;
+  const drive = driveIn(draft.filter?.pump, family);
+  const layout = read.sound
+    ? family.layOut(completeMeasurements(family, read.measurements), drive)
+    : undefined;
   const chamberIds = layout === undefined ? roughChamberIds(family, read) : chamberIdsOf(layout);
   return {
     family,

@@ -38,6 +38,12 @@ export const defaults = {
     doubt: { kind: 'factor', size: 2 },
     because: 'not stated: 25 % once a week, common practice, no source',
   },
+  airFlow: stated(
+    '60 ×/÷ 1.8 L/h',
+    'flow',
+    'one outlet of a small air pump, throttled, gives about 60 L/h against 30 cm of water, from memory',
+  ),
+  airPower: stated('3 ×/÷ 1.6 W', 'power', 'air pumps of tanks take 2 to 5 W, from memory'),
   speed: stated('100 %', 'fraction', 'taken at full speed'),
   roughness: stated(
     '0.0015 ×/÷ 3 mm',

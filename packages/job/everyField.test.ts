@@ -11,10 +11,11 @@ import type { FieldFacts } from './schema/fields.ts';
 import { jobSchema } from './schema/job.ts';
 import { knownNames, type ListedField, listFields } from './schema/walk.ts';
 import { fullJob, jobWithForbidden } from './testing/fullJob.ts';
+import { jobOnAir } from './testing/jobOnAir.ts';
 import { changed, placesOf, renamed, textWithRepeat } from './testing/places.ts';
 import { parseText } from './text/parse.ts';
 
-const documents = [fullJob, jobWithForbidden];
+const documents = [fullJob, jobWithForbidden, jobOnAir];
 
 /** The fields of the schema, each with a place of the full document where it stands. */
 const fields = [

@@ -103,7 +103,7 @@ function tankLines({ tankVolume, feed }: StartValues): readonly string[] {
 }
 
 function filterLines(family: Family, values: StartValues): readonly string[] {
-  const { ratedFlow, shutoffHead, power, price, claims } = values;
+  const { ratedFlow, shutoffHead, airFlow, power, price, claims } = values;
   return [
     'filter:',
     `  family: ${family.id} # ${family.says}`,
@@ -113,8 +113,10 @@ function filterLines(family: Family, values: StartValues): readonly string[] {
     '  pump:',
     ...fieldLines(pumpSchema, {
       indent: 4,
-      values: { ratedFlow, shutoffHead, power },
-      stated: ['ratedFlow'],
+      values: { ratedFlow, shutoffHead, power, airFlow },
+      ...(family.drives?.[0] === 'air-lift'
+        ? { stated: ['airFlow'], without: ['ratedFlow', 'shutoffHead', 'speed'] }
+        : { stated: ['ratedFlow'], without: ['airFlow'] }),
     }),
     ...hoseLines(family, values),
     `  # price: ${price}`,

@@ -7,6 +7,7 @@ export interface StartValues {
   readonly feed: string;
   readonly ratedFlow: string;
   readonly shutoffHead: string;
+  readonly airFlow: string;
   readonly power: string;
   readonly price: string;
   readonly intakeLength: string;
@@ -21,6 +22,7 @@ const canister: StartValues = {
   feed: '1.4 g/d',
   ratedFlow: '900 L/h',
   shutoffHead: '1.3 m',
+  airFlow: '90 L/h',
   power: '14 W',
   price: '85 GBP',
   intakeLength: '1.5 m',
@@ -38,6 +40,7 @@ const onTheRim: StartValues = {
   feed: '0.3 g/d',
   ratedFlow: '400 L/h',
   shutoffHead: '0.25 m',
+  airFlow: '90 L/h',
   power: '5 W',
   price: '35 GBP',
   intakeLength: '20 cm',
@@ -57,8 +60,20 @@ const insideTheTank: StartValues = {
   claims: ['Pump output 400 L/h', 'For aquariums 60 to 100 L'],
 };
 
-/** The example figures for a family, by where it stands: beside the tank, on its rim or in it. */
-export function startValuesOf({ hoses }: Family): StartValues {
+const drivenByAir: StartValues = {
+  ...insideTheTank,
+  power: '3 W',
+  price: '12 GBP',
+  claims: ['For aquariums up to 60 L'],
+  tests: [
+    '{ kind: timed-volume, state: as-found, volume: 1 L ± 2 %, times: [31 s, 32 s, 30 s] }',
+    '{ kind: power, state: as-found, power: 2.8 ± 0.5 W }',
+  ],
+};
+
+/** The example figures for a family, by where it stands: beside the tank, on its rim or in it, there by air. */
+export function startValuesOf({ drives, hoses }: Family): StartValues {
+  if (drives?.[0] === 'air-lift') return drivenByAir;
   if (hoses.outlet) return canister;
   return hoses.intake ? onTheRim : insideTheTank;
 }

@@ -41,7 +41,8 @@ const shutoffOf = (model: Model): Pick<Computed, 'shutoffHeadM' | 'shutoffHeadMe
   const assumed = model.givens.some(
     ({ path, assumedBecause }) => path === 'filter.pump.shutoffHead' && assumedBecause !== undefined,
   );
-  return assumed ? {} : { shutoffHeadM: statedShutoffHead(model.filter.pump) };
+  const stated = statedShutoffHead(model.filter.pump);
+  return assumed || stated === undefined ? {} : { shutoffHeadM: stated };
 };
 
 /** Holds the maker's claims against themselves and against what was computed or measured. */

@@ -1,7 +1,10 @@
+import { airLiftOf } from '@fettle/engine/assessment/hydraulics/airLift.ts';
 import { type FadedFlow, findCause } from '@fettle/engine/elimination/findCause.ts';
 import type { FadedReadings } from '@fettle/engine/elimination/readings.ts';
+import { airLiftHeadReinemann1990 } from '@fettle/engine/laws/hydraulics/airLift.ts';
 import { bestShutoffTest } from '@fettle/engine/model/benchTests.ts';
 import type { Model } from '@fettle/engine/model/model.ts';
+import { statedShutoffHead } from '@fettle/engine/model/pump.ts';
 import type { JobDocument } from '@fettle/job/schema/job.ts';
 import { fadedReadings } from '@fettle/job/toModel/faded.ts';
 
@@ -11,13 +14,9 @@ export interface FadedCase {
   readonly found: FadedFlow;
 }
 
-/** Head at no flow in order, m: measured when it was, else the curve's own. */
-const usualShutoffM = ({ filter }: Model): number => {
-  const { curve, speedRatio } = filter.pump;
-  return curve.kind === 'two-point'
-    ? curve.shutoffHeadM * speedRatio ** 2
-    : curve.points[0]!.headM * speedRatio ** 2;
-};
+/** Head at no flow in order, m: the curve's own, of an air-lift by its law. */
+const usualShutoffM = (model: Model): number =>
+  statedShutoffHead(model.filter.pump) ?? airLiftHeadReinemann1990(0, airLiftOf(model));
 
 /**
  * Likely causes of a job's faded flow, from what its document tells of it and from its bench tests as found.

@@ -1,4 +1,4 @@
-import { familyById } from '@fettle/engine/families/families.ts';
+import { drawnLayout } from '@fettle/engine/families/families.ts';
 import type { Layout } from '@fettle/engine/families/layout.ts';
 import type { Model } from '@fettle/engine/model/model.ts';
 import { altered } from '@fettle/engine/planning/alterations.ts';
@@ -11,7 +11,7 @@ export type FoundPlan = PlansResult['plans'][number];
 
 type FoundLaying = NonNullable<FoundPlan['packing'][number]['beds'][number]['laying']>;
 
-const layoutOf = ({ filter }: Model): Layout => familyById(filter.family)!.layOut(filter.measurements);
+const layoutOf = ({ filter }: Model): Layout => drawnLayout(filter);
 
 type Planned = NonNullable<JobDocument['planned']>;
 

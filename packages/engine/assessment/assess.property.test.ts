@@ -4,7 +4,8 @@ import type { Model } from '../model/model.ts';
 import { seededRandom } from '../network/testing/randomNetworks.ts';
 import { assess, COMPARISON_DAY, evaluate, MODEL_EDITION } from './assess.ts';
 import { compiledJob } from './testing/compiled.ts';
-import { days, familyModels, gramsPerDay, stackCanister, withFilter, withTank } from './testing/models.ts';
+import { familyModels } from './testing/familyModels.ts';
+import { days, gramsPerDay, stackCanister, withFilter, withTank } from './testing/models.ts';
 import { randomModel } from './testing/randomModels.ts';
 
 const shuffled = <Value>(record: Readonly<Record<string, Value>>, seed: number): Record<string, Value> => {

@@ -1,4 +1,4 @@
-import { familyById } from '../families/families.ts';
+import { drawnLayout } from '../families/families.ts';
 import type { Chamber, Layout } from '../families/layout.ts';
 import { chambersInWaterOrder } from '../families/waterOrder.ts';
 import type { Medium } from '../model/medium.ts';
@@ -103,6 +103,7 @@ const compileBeds = (model: Model, layout: Layout, network: CompiledNetwork): Co
         volumeM3,
         ...(ring === undefined ? {} : { ring }),
         ...(chamber.trickles ? { trickles: true as const } : {}),
+        ...(chamber.moved === undefined ? {} : { moved: chamber.moved }),
         voidage: voidageOf(medium),
         pieceM: pieceOf(medium),
         mixingLengthM: mixingLengthOf(medium),
@@ -113,7 +114,7 @@ const compileBeds = (model: Model, layout: Layout, network: CompiledNetwork): Co
 
 /** The layout of a job's filter, its chambers in the order in which the water meets them. */
 export const layoutOf = ({ filter }: Model): Layout => {
-  const drawn = familyById(filter.family)!.layOut(filter.measurements);
+  const drawn = drawnLayout(filter);
   return { ...drawn, chambers: chambersInWaterOrder(drawn) };
 };
 

@@ -25,6 +25,8 @@ export interface CompiledBed {
   readonly pieceM: number;
   /** Present where water trickles down over it with air between. */
   readonly trickles?: true;
+  /** Present where water or air moves it about: it holds no dirt, and its water film is thin. */
+  readonly moved?: 'carried-by-water' | 'stirred';
   /** Length over which its water mixes: a piece, a cell, the spacing of fibres; m. */
   readonly mixingLengthM: number;
   /** Place of its link in the network. */

@@ -1,4 +1,5 @@
 import { resistanceRatioMaysHunt2005Range } from '../laws/dirt/resistance.ts';
+import { airLiftHeadReinemann1990Range, meanAirFlow } from '../laws/hydraulics/airLift.ts';
 import {
   bedResistanceCarmanHollowRange,
   bedResistanceEisfeldSchnitzlein2001Range,
@@ -11,9 +12,12 @@ import { type Fact, said } from '../wording/said.ts';
 import { word } from '../wording/word.ts';
 import type { BedState, Warning } from './assessment.ts';
 import type { Compiled } from './compiled.ts';
+import { airLiftOf } from './hydraulics/airLift.ts';
 
 const FEWEST_PIECES_ACROSS = 10;
 const LEAST_AFFINITY_SPEED = 1 / 3;
+/** Lifts shorter than those of the measurements that the law holds within a fifth, m. */
+const SHORT_LIFT_M = 2;
 
 /** A warning with its English words. */
 export const warning = (code: string, place: string, facts: Readonly<Record<string, Fact>> = {}): Warning => {
@@ -95,9 +99,25 @@ const dimmedPump = (compiled: Compiled, cleanFlowM3PerS: number): Warning[] => {
 
 const beyondCurve = (compiled: Compiled, cleanFlowM3PerS: number): Warning[] => {
   const { curve, speedRatio } = compiled.model.filter.pump;
+  if (curve.kind === 'air-lift') return [];
   const last = curve.kind === 'points' ? curve.points.at(-1)!.flowM3PerS : curve.freeFlowM3PerS;
   if (cleanFlowM3PerS <= last * speedRatio) return [];
   return [warning('flow-beyond-pump-curve', 'pump')];
+};
+
+/** Where an air-lift's bore, air or Reynolds number lies outside what its law was measured for. */
+const airLift = (compiled: Compiled, cleanFlowM3PerS: number): Warning[] => {
+  if (compiled.model.filter.pump.curve.kind !== 'air-lift') return [];
+  const state = airLiftOf(compiled.model);
+  const { boreM, tubes } = state.tube;
+  const area = (tubes * Math.PI * boreM ** 2) / 4;
+  const gas = meanAirFlow(state) / area;
+  const reynolds = ((cleanFlowM3PerS / area + gas) * boreM) / state.kinematicViscosityM2PerS;
+  const range = airLiftHeadReinemann1990Range;
+  const isOutside =
+    outside(boreM, range.boreM) || outside(gas, range.gasMPerS) || outside(reynolds, range.reynolds);
+  const short = state.tube.riseM < SHORT_LIFT_M ? [warning('air-lift-is-short', 'pump')] : [];
+  return isOutside ? [warning('air-lift-outside-law', 'pump'), ...short] : short;
 };
 
 /**
@@ -117,4 +137,5 @@ export const warningsOf = (
   ...deepDirt(compiled, state.beds),
   ...dimmedPump(compiled, state.cleanFlowM3PerS),
   ...beyondCurve(compiled, state.cleanFlowM3PerS),
+  ...airLift(compiled, state.cleanFlowM3PerS),
 ];

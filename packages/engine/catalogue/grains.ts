@@ -17,6 +17,30 @@ const stone =
 
 /** Solid or porous pieces without a hole through them. */
 export const grains = {
+  'fluidised-sand': {
+    id: 'fluidised-sand',
+    name: 'fluidised sand',
+    stage: 'biological',
+    form: 'grains',
+    resistance: {
+      law: 'grains',
+      sizeM: fromMemory(...between(0.0003, 0.0005)),
+      voidage: fromMemory(0.42, plusMinus(0.03)),
+    },
+    areaPerM: fromMemory(
+      ...between(1000, 9000),
+      `${spheresText}, is 9000; carried grains rub, and growth glues them: how much is left is not known`,
+    ),
+    bulkDensityKgPerM3: fromMemory(1540, plusMinus(60), 'quartz of 2650 kg/m³'),
+    depositFactor: depositFactorOfSand,
+    care: 'rinse',
+    bacteriaKept: keptWhenRinsed,
+    pricePerM3: poundsPerLitre(1, 3),
+    cautions: [
+      'Only for columns in which water carries it: lying still it clogs within days.',
+      'Take sieved quartz; sand with lime raises hardness and pH.',
+    ],
+  },
   'sintered-glass-spheres-10mm': {
     id: 'sintered-glass-spheres-10mm',
     name: 'sintered-glass spheres',

@@ -52,6 +52,32 @@ export const plastics = {
       'New carrier floats for weeks until growth makes it heavier.',
     ],
   },
+  'plastic-carrier-10mm-tumbling': {
+    id: 'plastic-carrier-10mm-tumbling',
+    name: 'plastic carrier, tumbling',
+    stage: 'biological',
+    form: 'plastic',
+    resistance: {
+      law: 'hollow',
+      sizeM: fromMemory(...between(0.007, 0.012)),
+      voidage: fromMemory(0.84, plusMinus(0.03)),
+      surfacePerM: fromMemory(800, times(1.3), 'all of the surface, inside and out'),
+    },
+    areaPerM: secondary(
+      500,
+      times(1.3),
+      'sheltered surface at full filling, Rusten et al. 2006, Aquacult. Eng. 34, 322–331; what lies outside is rubbed bare',
+    ),
+    bulkDensityKgPerM3: fromMemory(...between(115, 165)),
+    depositFactor,
+    care: 'rinse',
+    bacteriaKept: keptWhenRinsed,
+    pricePerM3: poundsPerLitre(1, 3),
+    cautions: [
+      'Fill at most two thirds of the chamber, and keep it tumbling.',
+      'New carrier floats for weeks until growth makes it heavier.',
+    ],
+  },
   // Knitted ribbon: fibres of the same surface and solid share stand for it.
   'pot-scrubbers': {
     id: 'pot-scrubbers',

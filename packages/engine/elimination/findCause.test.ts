@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { days, familyModels, oneBasket, stackCanister } from '../assessment/testing/models.ts';
+import { familyModels } from '../assessment/testing/familyModels.ts';
+import { days, oneBasket, stackCanister } from '../assessment/testing/models.ts';
 import type { Model } from '../model/model.ts';
 import { type Cause, causes, signs } from './causes.ts';
 import { type Faults, type FaultyFilter, faultyFilter, flowUnder, speedUnder } from './faultyFilter.ts';

@@ -1,4 +1,6 @@
+import type { LiftTube } from '../laws/hydraulics/airLift.ts';
 import type { Measurements } from '../model/model.ts';
+import type { Drive } from '../model/pump.ts';
 
 /** A point of the section drawing, m; x to the right, y upward, origin at the housing's lower left inside. */
 export interface Point {
@@ -62,6 +64,10 @@ export interface Chamber {
   readonly ring?: { readonly innerRadiusM: number; readonly lengthM: number };
   /** Present where water trickles down over the media with air between them. */
   readonly trickles?: true;
+  /** Present where water or air moves the media about in it instead of seeping through a bed at rest. */
+  readonly moved?: 'carried-by-water' | 'stirred';
+  /** Clear width of the screens that hold its media, m, where they are moved. */
+  readonly screenSlotM?: number;
   readonly box: Box;
   /** The other cut of a chamber that lies about a tube, where the section meets it twice. */
   readonly twin?: Box;
@@ -163,9 +169,15 @@ export interface Layout {
   readonly pumpPlace: 'first' | 'last';
   /** Present where the tank's overflow feeds the filter. */
   readonly gravityFed?: GravityFed;
+  /** The tubes that air can lift the water in; absent where the family has none. */
+  readonly liftTube?: LiftTube;
   readonly drawing: {
     readonly housing: readonly Box[];
     readonly pump: Box;
+    /** Where air drives it: the air line from the air pump's side to its end in the lift tube. */
+    readonly airLine?: readonly Point[];
+    /** True where the body is open at the top: a tank, drawn as far as the filter needs. */
+    readonly openTop?: true;
     /** Walls inside: partitions, tubes. */
     readonly walls: readonly Box[];
     /** Hose ends and tubes outside the chambers. */
@@ -204,6 +216,8 @@ export interface Family {
   readonly measurements: readonly Measurement[];
   /** Shut-off head where the maker states none, m; from memory, wide. */
   readonly assumedShutoffHeadM: number;
+  /** What can drive it, the usual one first; a pump alone where left out. */
+  readonly drives?: readonly Drive[];
   /** Which hose runs the family has. */
   readonly hoses: { readonly intake: boolean; readonly outlet: boolean };
   /** Alterations that make sense for the family, by id. */
@@ -215,6 +229,7 @@ export interface Family {
   /**
    * The layout for these measurements; a measurement that is not given takes its assumed value.
    * Throws a RangeError where one is missing that has none: the document's reader reports that beforehand.
+   * @param drive what moves the water; the family's usual one where left out
    */
-  layOut(measurements: Measurements): Layout;
+  layOut(measurements: Measurements, drive?: Drive): Layout;
 }

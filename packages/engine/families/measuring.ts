@@ -65,3 +65,13 @@ export const headSpace = {
   most: 0.03,
   how: 'Lay a ruler across the rim and measure down to the top of the uppermost basket, then take off what the head reaches in.',
 } as const satisfies Measurement;
+
+/** Clear width of the screens that hold media which are moved about. */
+export const screenSlot = {
+  key: 'screenSlot',
+  label: 'clear width of the screen',
+  kind: 'length',
+  least: 0.00002,
+  most: 0.05,
+  how: 'Measure across a slot or mesh of the screen with a gauge, or find the largest drill that just passes.',
+} as const satisfies Measurement;

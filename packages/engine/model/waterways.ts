@@ -1,8 +1,10 @@
 /**
- * Pump: two points of the curve, or measured points (flow rising, head falling), drawn through as they are or, where
- * there are three and the first has no flow, as the power form A − B·Q^C through them.
+ * What drives the water. A pump: two points of the curve, or measured points (flow rising, head falling), drawn through
+ * as they are or, where there are three and the first has no flow, as the power form A − B·Q^C through them. Or air
+ * that lifts it in the family's lift tubes: `airFlowM3PerS` is that of all tubes, measured at the tank's surface.
  */
 export type PumpCurve =
+  | { readonly kind: 'air-lift'; readonly airFlowM3PerS: number }
   | { readonly kind: 'two-point'; readonly shutoffHeadM: number; readonly freeFlowM3PerS: number }
   | {
       readonly kind: 'points';

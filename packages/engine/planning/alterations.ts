@@ -23,6 +23,7 @@ export const partPrices: Readonly<Record<string, number>> = {
   'hose-per-metre': 4,
   'end-seal': 5,
   sock: 8,
+  'lift-tube': 3,
 };
 
 const withRuns = (model: Model, change: (run: HoseRun) => HoseRun): Model => {
@@ -139,6 +140,38 @@ const lowerOutlet: AlterationKind = {
   steps: () => [said('plan-step.lower-outlet')],
 };
 
+const levelGravel: AlterationKind = {
+  id: 'level-gravel',
+  says: 'level the gravel over the plate',
+  settings: [],
+  where: closeUpperSlots.where,
+  isIdle: (model, layout) => closeUpperSlots.isIdle?.(model, layout) ?? false,
+  apply: closeUpperSlots.apply,
+  parts: none,
+  steps: () => [said('plan-step.level-gravel')],
+};
+
+const isAirLift = ({ filter }: Model, { liftTube }: Layout): boolean =>
+  filter.pump.curve.kind === 'air-lift' && liftTube !== undefined;
+
+/** A tube longer than this by less is as long as it need be, m. */
+const TUBE_SLACK_M = 0.005;
+
+const lengthenLiftTube: AlterationKind = {
+  id: 'lengthen-lift-tube',
+  says: 'lengthen the lift tube to the surface',
+  settings: [],
+  where: at('outlet'),
+  isIdle: (model, layout) =>
+    !isAirLift(model, layout) || layout.liftTube!.airDepthM - layout.liftTube!.riseM < TUBE_SLACK_M,
+  apply: (model, layout) =>
+    isAirLift(model, layout)
+      ? withMeasurement(model, 'tubeRise', Math.max(layout.liftTube!.riseM, layout.liftTube!.airDepthM))
+      : model,
+  parts: (_model, { liftTube }) => [{ part: 'lift-tube', count: liftTube?.tubes ?? 1 }],
+  steps: () => [said('plan-step.lengthen-lift-tube')],
+};
+
 /** Every kind of alteration by id. */
 export const alterationKinds: Readonly<Record<string, AlterationKind>> = Object.fromEntries(
   [
@@ -151,9 +184,11 @@ export const alterationKinds: Readonly<Record<string, AlterationKind>> = Object.
     moreSocks,
     clearHoles,
     closeUpperSlots,
+    levelGravel,
     hoseBore,
     shortenHose,
     lowerOutlet,
+    lengthenLiftTube,
   ].map((kind) => [kind.id, kind]),
 );
 

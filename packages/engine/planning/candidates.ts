@@ -50,6 +50,15 @@ export type Grid = readonly (string | undefined)[];
 /** How much of each medium can be had, m³; absent where any amount can. */
 export type Supplies = ReadonlyMap<string, number>;
 
+/** Media of a chamber that moves them about, in the layers of a grid; `held` is what is in it as found. */
+export const fitsMoved = (chambers: readonly Chamber[], grid: Grid, held: Packing): boolean =>
+  chambers.every((chamber, place) => {
+    if (!chamber.moved) return true;
+    const own = (held[chamber.id] ?? []).map(({ medium }) => medium);
+    const layers = grid.slice(place * LAYERS_PER_CHAMBER, (place + 1) * LAYERS_PER_CHAMBER);
+    return layers.every((medium) => medium === undefined || own.includes(medium));
+  });
+
 /** The packing of a filled grid: neighbouring layers of one medium make one bed. */
 const bedsOfGrid = (chambers: readonly Chamber[], grid: Grid): Packing =>
   Object.fromEntries(

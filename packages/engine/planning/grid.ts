@@ -4,7 +4,7 @@ import type { Model, Packing } from '../model/model.ts';
 import { arrange, portionsInWaterOrder } from '../packing/arrange.ts';
 import { tradeOrder } from '../packing/order.ts';
 import type { Hardware, Search } from './account.ts';
-import { type Grid, LAYERS_PER_CHAMBER, packingOfGrid } from './candidates.ts';
+import { fitsMoved, type Grid, LAYERS_PER_CHAMBER, packingOfGrid } from './candidates.ts';
 import { type Favour, favours } from './plan.ts';
 
 /** Media that a layer may hold: those of the filter and the shelf, or nothing. What takes a substance out of the
@@ -39,6 +39,7 @@ interface Climb {
 const climb = ({ search, hardware, media, favour, until }: Climb, start: Grid): void => {
   const { chambers } = hardware.layout;
   const value = (grid: Grid): number => {
+    if (!fitsMoved(chambers, grid, search.model.packing)) return Number.NEGATIVE_INFINITY;
     const done = search.try(hardware, packingOfGrid(chambers, grid, search.supplies));
     return done && search.fit(done) ? search.gain(done, favour) : Number.NEGATIVE_INFINITY;
   };
@@ -123,6 +124,7 @@ export const searchGrid = (search: Search, sets: readonly Hardware[]): number =>
   for (const hardware of sets) {
     for (let index = 0; index < each; index += 1) {
       const grid = gridAt(index, length, media);
+      if (!fitsMoved(hardware.layout.chambers, grid, search.model.packing)) continue;
       search.try(hardware, packingOfGrid(hardware.layout.chambers, grid, search.supplies));
     }
   }

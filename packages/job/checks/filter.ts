@@ -1,5 +1,7 @@
+import type { Family } from '@fettle/engine/families/layout.ts';
 import type { Context } from '../context.ts';
 import type { Draft } from '../draft.ts';
+import { driveIn } from '../drive.ts';
 import { type Problem, problem } from '../problems.ts';
 import { readField, type WrittenQuantity } from '../schema/fields.ts';
 import { curvePointSchema, pumpSchema } from '../schema/filter.ts';
@@ -8,7 +10,7 @@ import { checkChamber } from './names.ts';
 /** Pump, hoses and gaps against the family. */
 export function checkFilter(draft: Draft, context: Context): readonly Problem[] {
   return [
-    ...checkPump(draft.filter?.pump, 'pump'),
+    ...checkFirstPump(draft, context),
     ...checkPump(draft.filter?.secondPump, 'secondPump'),
     ...checkHose(draft, context, 'intake'),
     ...checkHose(draft, context, 'outlet'),
@@ -23,6 +25,14 @@ export function checkFilter(draft: Draft, context: Context): readonly Problem[] 
 
 type DraftFilter = NonNullable<Draft['filter']>;
 type DraftPump = NonNullable<DraftFilter['pump']>;
+
+/** What drives the filter: air, or the pump in the water. */
+function checkFirstPump(draft: Draft, { family }: Context): readonly Problem[] {
+  const pump = draft.filter?.pump;
+  return pump !== undefined && family !== undefined && driveIn(pump, family) === 'air-lift'
+    ? checkAirLift(pump, family)
+    : checkPump(pump, 'pump');
+}
 
 /** A pump by the place where it stands in the document. */
 function checkPump(pump: DraftPump | undefined, at: 'pump' | 'secondPump'): readonly Problem[] {
@@ -39,6 +49,20 @@ function checkPump(pump: DraftPump | undefined, at: 'pump' | 'secondPump'): read
     ...checkShutoff(pump.curve, pump.shutoffHead, path),
     ...checkForm(pump, path),
   ];
+}
+
+/** Fields that say something of a pump in the water and nothing of air. */
+const pumpsOwn = ['ratedFlow', 'shutoffHead', 'curve', 'speed'] as const;
+
+function checkAirLift(pump: object, family: Family): readonly Problem[] {
+  const path = ['filter', 'pump', 'airFlow'];
+  if (family.drives?.includes('air-lift') !== true) {
+    return [problem('not-in-family', path, { facts: { what: 'an air-lift', family: family.name } })];
+  }
+  const beside = pumpsOwn.filter((field) => field in pump);
+  if (beside.length === 0) return [];
+  const facts = { fields: 'airFlow and ratedFlow', found: ['airFlow', ...beside].join(' and ') };
+  return [problem('one-of-fields', ['filter', 'pump'], { facts })];
 }
 
 type Curve = NonNullable<DraftPump['curve']>;

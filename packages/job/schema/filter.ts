@@ -94,7 +94,16 @@ const pumpFields = {
 };
 
 /** The pump. */
-export const pumpSchema = z.strictObject(pumpFields);
+export const pumpSchema = z.strictObject({
+  ...pumpFields,
+  airFlow: quantity({
+    dimension: 'flow',
+    says: 'air blown into the lift tubes, of all together, where air drives the filter: fill a jar under water and time it',
+    example: '90 L/h',
+    above: '0 L/h',
+    most: '20 m3/h',
+  }).optional(),
+});
 
 const crackingHead = quantity({
   dimension: 'length',

@@ -1,14 +1,16 @@
 import type { Family, Layout } from '@fettle/engine/families/layout.ts';
-import type { Filter, Measurements } from '@fettle/engine/model/model.ts';
+import type { Filter, Measurements, Tank } from '@fettle/engine/model/model.ts';
 import { printQuantity } from '@fettle/engine/quantities/printQuantity.ts';
 import type { Quantity } from '@fettle/engine/quantities/readQuantity.ts';
 import type { Context } from '../context.ts';
 import { type Default, defaults } from '../defaults.ts';
+import { driveIn } from '../drive.ts';
 import { otherSlotsOf } from '../laying.ts';
 import { type Note, note } from '../notes.ts';
 import { acceptedQuantity } from '../schema/fields.ts';
 import { filterSchema, gapField, intakeSchema, secondPumpSchema } from '../schema/filter.ts';
 import type { JobDocument } from '../schema/job.ts';
+import { airPumpOf } from './airPump.ts';
 import { byName, readGiven, type Taker } from './givens.ts';
 import { hosesOf } from './hoses.ts';
 import { placingOf } from './placing.ts';
@@ -20,6 +22,8 @@ type DocumentFilter = JobDocument['filter'];
 interface Setting {
   readonly family: Family;
   readonly context: Context;
+  readonly layout: Layout;
+  readonly tank: Tank;
   readonly taker: Taker;
 }
 
@@ -28,7 +32,10 @@ const secondsPerYear = 31_557_600;
 /** The filter in SI units. */
 export function filterOf(filter: DocumentFilter, setting: Setting): Filter {
   const { family, taker } = setting;
-  const pump = pumpOf(filter.pump, setting);
+  const pump =
+    driveIn(filter.pump, family) === 'air-lift'
+      ? airPumpOf(filter.pump, setting)
+      : pumpOf(filter.pump, setting);
   const price = readGiven(filterSchema.shape.price, filter.price);
   return {
     name: filter.name ?? family.name,

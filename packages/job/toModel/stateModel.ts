@@ -1,4 +1,4 @@
-import { familyById } from '@fettle/engine/families/families.ts';
+import { drawnLayout } from '@fettle/engine/families/families.ts';
 import type { BenchTest, Model } from '@fettle/engine/model/model.ts';
 import { altered } from '@fettle/engine/planning/alterations.ts';
 import { listed } from '../alterationList.ts';
@@ -38,7 +38,7 @@ export function stateModel(
   if (!result.ok) throw new TypeError('unchecked document');
   const { model, notes } = result;
   if (field === undefined || packed === undefined) return { model, notes };
-  const layout = familyById(model.filter.family)!.layOut(model.filter.measurements);
+  const layout = drawnLayout(model.filter);
   const made = listed(packed.made ?? [], [field, 'made']).map(permit);
   const given = model.givens.map(movedTo(field));
   const tests = model.tests.filter(isOf(state));

@@ -36,7 +36,7 @@ function build(
   if (family === undefined || layout === undefined) throw new TypeError('unchecked document');
   const taker = newTaker();
   const tank = tankOf(document.tank, taker, document.filter.placing !== undefined);
-  const filter = filterOf(document.filter, { family, context, taker });
+  const filter = filterOf(document.filter, { family, context, layout, tank, taker });
   const packing = packingOf(document.packing, { layout, media, taker });
   const tests = benchTestsOf(document.tests ?? []);
   const money = moneyOf(document, media, taker);

@@ -1,4 +1,4 @@
-import { familyById } from '@fettle/engine/families/families.ts';
+import { drawnLayout } from '@fettle/engine/families/families.ts';
 import type { Layout } from '@fettle/engine/families/layout.ts';
 import type { Model } from '@fettle/engine/model/model.ts';
 import { partsOf } from '@fettle/engine/planning/alterations.ts';
@@ -29,7 +29,7 @@ interface PlanPart {
   readonly reckoned: string;
 }
 
-const layoutOf = ({ filter }: Model): Layout => familyById(filter.family)!.layOut(filter.measurements);
+const layoutOf = ({ filter }: Model): Layout => drawnLayout(filter);
 
 /** Whether the job, with what the books filled in, states a price of a medium; those of the catalogue are placeholders. */
 const isStated = (document: JobDocument, medium: string): boolean =>

@@ -1,6 +1,6 @@
 import { sectionPlaces } from '@fettle/drawing/sectionPlaces.ts';
 import { assess } from '@fettle/engine/assessment/assess.ts';
-import { familyModels } from '@fettle/engine/assessment/testing/models.ts';
+import { familyModels } from '@fettle/engine/assessment/testing/familyModels.ts';
 import { familyById } from '@fettle/engine/families/families.ts';
 import { alterationKinds } from '@fettle/engine/planning/alterations.ts';
 import { describe, expect, test } from 'vitest';

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { assess } from '../assess.ts';
-import { days, familyModels, stackCanister } from '../testing/models.ts';
+import { familyModels } from '../testing/familyModels.ts';
+import { days, stackCanister } from '../testing/models.ts';
 import { dirtTimes } from './dirtTimes.ts';
 
 describe('dirt over time', () => {

@@ -50,6 +50,9 @@ const sliceShapes = (
   });
 };
 
+/** Pieces that rub against each other keep themselves clean: what they catch they give off again. */
+const NOTHING_CAUGHT = { steadyPerM: 0, settlingPerS: 0, strainedFraction: 0 };
+
 const captureOf = (medium: Medium, sizeM: number, water: WaterState) =>
   captureCoefficient({
     resistance: medium.resistance,
@@ -69,7 +72,9 @@ export const layGrid = (beds: readonly CompiledBed[], water: WaterState, refinem
     sliceStart[bed + 1] = sliceStart[bed]! + slices.length;
   });
   const shapes = beds.flatMap((bed, place) => sliceShapes(bed, thicknesses[place]!));
-  const capture = beds.flatMap((bed) => classes.map(({ sizeM }) => captureOf(bed.medium, sizeM, water)));
+  const capture = beds.flatMap((bed) =>
+    classes.map(({ sizeM }) => (bed.moved ? NOTHING_CAUGHT : captureOf(bed.medium, sizeM, water))),
+  );
   return {
     classShare: Float64Array.from(classes, ({ massFraction }) => massFraction),
     sliceStart,

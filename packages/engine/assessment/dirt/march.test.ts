@@ -5,10 +5,10 @@ import type { Model } from '../../model/model.ts';
 import { EQUALLY_FINE_RATIO } from '../../packing/order.ts';
 import type { Compiled } from '../compiled.ts';
 import { compiledJob } from '../testing/compiled.ts';
+import { familyModels } from '../testing/familyModels.ts';
 import { intervalInSteps } from '../testing/fineMarch.ts';
 import {
   days,
-  familyModels,
   gramsPerDay,
   hangOnBack,
   oneBasket,

@@ -64,6 +64,7 @@ const matSlope = (compiled: Compiled, matKgPerM2: number, areaM2: number): numbe
 
 /** Resistance of a mat on a bed's face against the clean bed's, at the flow of the last solve. */
 export const matRatio = (compiled: Compiled, bed: number, matKgPerM2: number): number => {
+  if (matKgPerM2 === 0) return 0;
   const { network } = compiled;
   const { link, faceAreaM2 } = compiled.beds[bed]!;
   const at = link * PARAMETER_STRIDE;

@@ -62,7 +62,8 @@ export const openingPastMedia: FindingRule = {
       const evidence = { share: { share }, way: { name: opening.label } };
       const { closedBy } = opening;
       const cured = closedBy === undefined ? {} : { cured: withMeasurement(context.model, closedBy, 0) };
-      return [{ place: opening.id, ...saysAndCure('opening-past-media', evidence), ...cured }];
+      const code = closedBy === 'bareArea' ? 'plate-lies-bare' : 'opening-past-media';
+      return [{ place: opening.id, ...saysAndCure(code, evidence), ...cured }];
     });
   },
 };

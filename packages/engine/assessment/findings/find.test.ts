@@ -5,6 +5,7 @@ import { word } from '../../wording/word.ts';
 import { assess } from '../assess.ts';
 import type { Finding } from '../assessment.ts';
 import { effectBetween, netGain } from '../effect.ts';
+import { airCases } from '../testing/airCases.ts';
 import { laid } from '../testing/laid.ts';
 import {
   gramsPerDay,
@@ -170,6 +171,7 @@ const cases: readonly (readonly [id: string, shown: Model, hidden: Model])[] = [
     { ...good, tests: [timed(100, 'as-found')] },
     { ...good, tests: [timed(100, 'as-found'), timed(630, 'cleaned-original')] },
   ],
+  ...airCases,
   ['water-too-acid', withTank(good, { pH: 6.4 }), good],
   ['order-follows-the-water', good, inOrder(rings, foam)],
   ['little-bypass', tight, withMeasurements(internalBox(), { upperSlotArea: 2e-4 })],

@@ -7,6 +7,7 @@ import type { AssessOptions } from '../assess.ts';
 import { assess } from '../assess.ts';
 import type { Assessment, Finding } from '../assessment.ts';
 import { effectBetween } from '../effect.ts';
+import { liftTubeShort, matFaceVelocity, spaceBehindNarrow } from './air.ts';
 import { bypassPastBed, littleBypass, openingPastMedia, partitionLeaks } from './bypass.ts';
 import { dyeDeadRoom, dyeEarly } from './dye.ts';
 import {
@@ -29,6 +30,7 @@ import {
   replacedOften,
   stageMissing,
 } from './media.ts';
+import { bedNotCarried, bedWashedUp, carriersOverfull, screenTooWide } from './movedMedia.ts';
 import { dripPlateTight, runsDownWalls } from './openBoxes.ts';
 import {
   biologicalBeforeMechanical,
@@ -89,6 +91,13 @@ export const findingRules: readonly FindingRule[] = [
   dyeEarly,
   dyeDeadRoom,
   orderFollowsTheWater,
+  liftTubeShort,
+  spaceBehindNarrow,
+  matFaceVelocity,
+  bedNotCarried,
+  bedWashedUp,
+  carriersOverfull,
+  screenTooWide,
   littleBypass,
 ];
 

@@ -1,3 +1,4 @@
+import type { Layout } from '../../families/layout.ts';
 import type { Medium } from '../../model/medium.ts';
 import type { Bed, Model } from '../../model/model.ts';
 import { quantity } from '../../wording/facts.ts';
@@ -150,10 +151,15 @@ export const fullEarly: FindingRule = {
   },
 };
 
+/** One chamber on a lift tube, or one that tumbles, holds one medium that catches dirt and carries bacteria alike. */
+const servesBothStages = ({ chambers, liftTube }: Layout): boolean =>
+  chambers.length === 1 && (liftTube !== undefined || chambers[0]!.moved !== undefined);
+
 /** A stage is missing. */
 export const stageMissing: FindingRule = {
   id: 'stage-missing',
   look({ assessment }): readonly Sighting[] {
+    if (servesBothStages(assessment.layout)) return [];
     const missing = (['mechanical', 'biological'] as const).filter(
       (stage) => !assessment.beds.some((bed) => bed.stage === stage),
     );
@@ -173,7 +179,8 @@ const LITTLE_LEFT = 0.7;
 export const dirtInBiology: FindingRule = {
   id: 'dirt-in-biological-bed',
   look(context): readonly Sighting[] {
-    const { beds } = context.assessment;
+    const { beds, layout } = context.assessment;
+    if (servesBothStages(layout)) return [];
     const all = beds.reduce((sum, bed) => sum + bed.dirtKg, 0);
     return beds.flatMap((bed): Sighting[] => {
       const share = all > 0 ? bed.dirtKg / all : 0;

@@ -3,9 +3,9 @@ import { describe, expect, it } from 'vitest';
 import { solidsMade } from '../../laws/dirt/production.ts';
 import { march } from '../dirt/march.ts';
 import { compiledJob } from '../testing/compiled.ts';
+import { familyModels } from '../testing/familyModels.ts';
 import {
   days,
-  familyModels,
   hangOnBack,
   oneBasket,
   stackCanister,

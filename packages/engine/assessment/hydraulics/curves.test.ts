@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import type { Model } from '../../model/model.ts';
 import { assess } from '../assess.ts';
-import { familyModels, litresPerHour, stackCanister, withFilter } from '../testing/models.ts';
+import { familyModels } from '../testing/familyModels.ts';
+import { litresPerHour, stackCanister, withFilter } from '../testing/models.ts';
 import { type CurvePoint, pumpAndSystem } from './curves.ts';
 
 const curvesOf = (model: Model) => {

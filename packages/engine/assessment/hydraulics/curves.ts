@@ -28,6 +28,9 @@ const STEEPNESS = 100;
 /** Flow at which the system's curve begins, as a share of the duty point's. */
 const START = 1e-4;
 
+/** The system is followed to this times the pumps' free flow. */
+const BEYOND = 1.05;
+
 /** The system is drawn no further above the pump's highest head than this. */
 const ABOVE_SHUTOFF = 1.15;
 
@@ -89,7 +92,9 @@ export const pumpAndSystem = (model: Model, duty: CurvePoint): PumpAndSystem => 
   // Where next to nothing flows, lift and weirs still ask for their head: that is where the curve begins.
   const trickle = START * duty.flowM3PerS;
   const start = systemPoint(pumped, trickle, (2 * highest) / trickle);
-  const system = [start, ...even.slice(1).map((flow) => systemPoint(pumped, flow, fall))];
+  // A bare lift tube is nearly at its free flow: the system goes on a little beyond it.
+  const flows = [...even.slice(1), BEYOND * most];
+  const system = [start, ...flows.map((flow) => systemPoint(pumped, flow, fall))];
   return {
     pump,
     system: rising([...system, duty]).filter(({ headM }) => headM <= highest),

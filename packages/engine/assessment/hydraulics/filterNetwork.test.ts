@@ -6,8 +6,8 @@ import { assess } from '../assess.ts';
 import type { Compiled } from '../compiled.ts';
 import { filterFlow } from '../dirt/transport.ts';
 import { solvedClean } from '../testing/compiled.ts';
+import { familyModels } from '../testing/familyModels.ts';
 import {
-  familyModels,
   hangOnBack,
   hose,
   internalBox,

@@ -10,6 +10,7 @@ import { chamberGap } from '../../packing/seal.ts';
 import type { HeadShare } from '../assessment.ts';
 import { besideBed, laidShape, meshLaw, slotsPast } from './laying.ts';
 import { bedLaw, floorLaw, openingLaw, slotLaw } from './linkLaws.ts';
+import { fillFraction } from './movedBed.ts';
 import { add, type Draft, type LinkRole, TANK } from './networkDraft.ts';
 import { addInlet, addOutlet } from './runs.ts';
 import { wallShare } from './trickling.ts';
@@ -32,9 +33,15 @@ export const shapesOfBeds = (chamber: Chamber, beds: readonly Bed[]): readonly B
 const addBed = (
   draft: Draft,
   chamber: Chamber,
-  laid: { readonly bed: Bed; readonly shape: BedShape; readonly from: string; readonly to: string },
+  laid: {
+    readonly bed: Bed;
+    readonly shape: BedShape;
+    readonly filled: number;
+    readonly from: string;
+    readonly to: string;
+  },
 ): void => {
-  const { bed, shape, to } = laid;
+  const { bed, shape, filled, to } = laid;
   const mesh = meshLaw(shape, bed);
   const from = mesh === undefined ? laid.from : `inside:${bed.id}`;
   if (mesh !== undefined)
@@ -43,7 +50,8 @@ const addBed = (
       { id: `mesh:${bed.id}`, from: laid.from, to: from, law: mesh },
       roleOf(draft, 'openings', bed.id),
     );
-  const law = bedLaw({ medium: mediumInBed(bed, draft.model.media), shape }, chamber, draft.water);
+  const medium = mediumInBed(bed, draft.model.media);
+  const law = bedLaw({ medium, shape, depthM: bed.depthM, filled }, chamber, draft.water);
   add(draft, { id: `bed:${bed.id}`, from, to, law }, roleOf(draft, 'beds', bed.id));
 };
 
@@ -76,6 +84,7 @@ const addChamber = (draft: Draft, chamber: Chamber): void => {
   const { model } = draft;
   const beds = bedsInWaterOrder(chamber, model);
   const shapes = shapesOfBeds(chamber, beds);
+  const filled = fillFraction(chamber, beds);
   const nodes = [chamber.from, ...beds.map((bed) => `before:${bed.id}`), chamber.to];
   add(
     draft,
@@ -84,7 +93,7 @@ const addChamber = (draft: Draft, chamber: Chamber): void => {
   );
   beds.forEach((bed, i) => {
     const ends = { from: nodes[i + 1]!, to: nodes[i + 2]! };
-    addBed(draft, chamber, { bed, shape: shapes[i]!, ...ends });
+    addBed(draft, chamber, { bed, shape: shapes[i]!, filled, ...ends });
     for (const beside of besideBed(chamber, bed)) add(draft, { ...beside, ...ends });
   });
   const thicknessM = chamberGap(model, chamber);

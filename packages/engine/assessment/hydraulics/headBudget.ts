@@ -1,6 +1,7 @@
 import { dropOf } from '../../network/solve.ts';
 import type { HeadShare } from '../assessment.ts';
 import type { Compiled } from '../compiled.ts';
+import { outletLiftOf } from './airLift.ts';
 
 /** Head that the pump gives at the last solve, m, with that of a second one that runs behind it. */
 export const pumpHead = ({ network, model }: Compiled): number => {
@@ -27,8 +28,8 @@ export const headBudgetOf = (compiled: Compiled): HeadShare[] => {
 /** Height that the water is really raised: free outlet, or the level that the outlet weir needs. */
 const liftM = (compiled: Compiled): number => {
   const { gravityFed, weirs } = compiled.layout;
-  const { outletLiftM, outletBranches } = compiled.model.filter;
-  const above = outletBranches?.[0]?.liftM ?? outletLiftM;
+  const { outletBranches } = compiled.model.filter;
+  const above = outletBranches?.[0]?.liftM ?? outletLiftOf(compiled.model, compiled.layout);
   if (gravityFed) return above - gravityFed.floorHeightM - gravityFed.returnLevelM;
   if (weirs.length === 0) return above;
   const outlet = weirs.find((weir) => weir.purpose === 'outlet');

@@ -12,6 +12,7 @@ import type { Medium } from '../../model/medium.ts';
 import type { HoseRun } from '../../model/model.ts';
 import type { LinkLaw } from '../../network/links.ts';
 import { bedResistance } from './bed.ts';
+import { carriedBed, carriedBedLaw, stirredMedium } from './movedBed.ts';
 import type { WaterState } from './water.ts';
 
 /*
@@ -163,12 +164,17 @@ const pathThrough = ({ volumeM3, faceAreaM2, ring }: BedShape) => {
   return { path, inertia: path / faceAreaM2 };
 };
 
-/** A clean bed by the law of its medium, in a chamber. */
-export const bedLaw = (
-  bed: { readonly medium: Medium; readonly shape: BedShape },
+/** A bed to be laid into a chamber. */
+interface BedToLay {
+  readonly medium: Medium;
+  readonly shape: BedShape;
+}
+
+const packedLaw = (
+  bed: BedToLay,
   chamber: Chamber,
   water: WaterState,
-): LinkLaw => {
+): Extract<LinkLaw, { kind: 'resistance' }> => {
   const perDepth = bedResistance(bed.medium, { water, vesselM: hydraulicWidth(chamber) });
   const pascalsPerMetre = water.densityKgPerM3 * GRAVITY;
   const { path, inertia } = pathThrough(bed.shape);
@@ -177,6 +183,24 @@ export const bedLaw = (
     linear: (perDepth.linearPaSPerM2 * path) / pascalsPerMetre,
     quadratic: (perDepth.quadraticPaS2PerM3 * inertia) / pascalsPerMetre,
   };
+};
+
+/**
+ * A clean bed by the law of its medium, in a chamber; where its chamber moves it about, as water carries it or as it
+ * tumbles in all of the chamber, of which it fills a share at rest.
+ */
+export const bedLaw = (
+  bed: BedToLay & { readonly depthM?: number; readonly filled?: number },
+  chamber: Chamber,
+  water: WaterState,
+): LinkLaw => {
+  if (chamber.moved === 'stirred') {
+    return packedLaw({ ...bed, medium: stirredMedium(bed.medium, bed.filled ?? 1) }, chamber, water);
+  }
+  const packed = packedLaw(bed, chamber, water);
+  if (chamber.moved === undefined) return packed;
+  const carried = carriedBed({ medium: bed.medium, depthM: bed.depthM ?? 0 }, water);
+  return carried ? carriedBedLaw(packed, carried.buoyantHeadM) : packed;
 };
 
 /** The grid under a chamber's media, or the tube in their middle, as a thin plate with holes. */

@@ -2,8 +2,9 @@ import { standingPumpLoss } from '../../catalogue/runs.ts';
 import { powerFormAtSpeed, pumpPowerForm } from '../../laws/hydraulics/pump.ts';
 import { bestShutoffTest } from '../../model/benchTests.ts';
 import type { Model, Pump } from '../../model/model.ts';
-import { statedShutoffHead } from '../../model/pump.ts';
+import { driveOf, statedShutoffHead } from '../../model/pump.ts';
 import type { LinkLaw } from '../../network/links.ts';
+import { airLiftLaw, airLiftOf } from './airLift.ts';
 
 /** The power form of a pump whose three points it is drawn through, at its set speed; absent for other curves. */
 const powerForm = ({ curve, speedRatio }: Pump): Extract<LinkLaw, { readonly kind: 'pump' }> | undefined => {
@@ -19,6 +20,7 @@ const powerForm = ({ curve, speedRatio }: Pump): Extract<LinkLaw, { readonly kin
  */
 const lawOf = (pump: Pump, measuredShutoffM?: number): LinkLaw => {
   const { curve, speedRatio } = pump;
+  if (curve.kind === 'air-lift') throw new Error('an air-lift has no curve of its own: its tube makes it');
   const power = powerForm(pump);
   if (power) return power;
   if (curve.kind === 'points') {
@@ -38,12 +40,17 @@ const lawOf = (pump: Pump, measuredShutoffM?: number): LinkLaw => {
   };
 };
 
-/** The pump by its curve; a measured shut-off head takes the place of one that was stated or assumed. */
-export const pumpLaw = (model: Model): LinkLaw => lawOf(model.filter.pump, bestShutoffTest(model)?.headM);
+/** The pump by its curve, or the air-lift in its place; a measured shut-off head takes the place of one that was stated or assumed. */
+export const pumpLaw = (model: Model): LinkLaw =>
+  driveOf(model.filter.pump) === 'air-lift'
+    ? airLiftLaw(airLiftOf(model))
+    : lawOf(model.filter.pump, bestShutoffTest(model)?.headM);
 
 /** Flow at which a pump's curve ends at its set speed, m³/s: its free flow, or its last measured point. */
-export const largestPumpFlow = ({ curve, speedRatio }: Pump): number =>
-  speedRatio * (curve.kind === 'two-point' ? curve.freeFlowM3PerS : curve.points.at(-1)!.flowM3PerS);
+export const largestPumpFlow = ({ curve, speedRatio, ratedFlowM3PerS }: Pump): number => {
+  if (curve.kind === 'air-lift') return ratedFlowM3PerS;
+  return speedRatio * (curve.kind === 'two-point' ? curve.freeFlowM3PerS : curve.points.at(-1)!.flowM3PerS);
+};
 
 /** A second pump: by its curve, or as what it takes where it stands still. */
 export const secondPumpLaw = ({
@@ -59,6 +66,6 @@ export const secondPumpLaw = ({
         kind: 'resistance',
         linear: 0,
         quadratic:
-          (standingPumpLoss.value * statedShutoffHead({ ...pump, speedRatio: 1 })) /
+          (standingPumpLoss.value * statedShutoffHead({ ...pump, speedRatio: 1 })!) /
           largestPumpFlow({ ...pump, speedRatio: 1 }) ** 2,
       };

@@ -4,8 +4,8 @@ import type { Model } from '../../model/model.ts';
 import type { Route } from '../assessment.ts';
 import { filterFlow } from '../dirt/transport.ts';
 import { solvedClean } from '../testing/compiled.ts';
+import { familyModels } from '../testing/familyModels.ts';
 import {
-  familyModels,
   internalBox,
   oneBasket,
   splitCanister,

@@ -1,6 +1,7 @@
 import type { HoseRun } from '../../model/model.ts';
 import type { LinkLaw } from '../../network/links.ts';
 import type { HeadShare } from '../assessment.ts';
+import { outletLiftOf } from './airLift.ts';
 import { barbsLaw, checkValveLaw, coilLaw, fittingsLaw, hoseLaw, type RunEnd } from './linkLaws.ts';
 import { add, type Draft, TANK } from './networkDraft.ts';
 import { pumpLaw, secondPumpLaw } from './pumpLaws.ts';
@@ -104,7 +105,8 @@ const addBranches = (draft: Draft, from: string): void => {
 /** From the filter's last space to the tank, with the pumps where they come last. */
 export const addOutlet = (draft: Draft): void => {
   const { layout } = draft;
-  const { outlet, outletBranches = [], outletLiftM } = draft.model.filter;
+  const { outlet, outletBranches = [] } = draft.model.filter;
+  const outletLiftM = outletLiftOf(draft.model, layout);
   let from = layout.outletSpace;
   if (layout.pumpPlace === 'last') {
     addPumps(draft, from, 'pump:out');

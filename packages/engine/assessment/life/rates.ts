@@ -68,7 +68,9 @@ export const ratesOf = (
   const slope = AMMONIUM_SLOPE_M_PER_S;
   const inSeries = (kinetic: number, film: number): number => 1 / (1 / kinetic + film);
   const films = beds.map((bed) => {
-    const velocity = network.flow[bed.link]! / bed.areaM2;
+    const through = network.flow[bed.link]! / bed.areaM2;
+    // Pieces that tumble meet water faster than that which passes their chamber.
+    const velocity = bed.moved && through > 0 ? AMMONIUM_SLOPE_VELOCITY_M_PER_S : through;
     return velocity > 0 ? extraFilmResistance(compiled, bed, velocity) : Number.POSITIVE_INFINITY;
   });
   const chemistry = waterFactor(compiled);

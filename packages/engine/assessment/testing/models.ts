@@ -187,18 +187,6 @@ export const trickleTower = (layers: Layers = wellPackedTower): Model =>
     { volumeM3: 0.3, feedKgPerS: gramsPerDay(2.5) },
   );
 
-/** One well-packed filter of each family. */
-export const familyModels: readonly (readonly [family: string, model: Model])[] = [
-  ['canister with a stack of baskets', stackCanister()],
-  ['canister in two halves', splitCanister()],
-  ['canister with a tube in the middle', tubeCanister()],
-  ['canister with a cartridge', cartridgeCanister()],
-  ['hang-on-back', hangOnBack()],
-  ['internal box', internalBox()],
-  ['sump', sump()],
-  ['trickle tower', trickleTower()],
-];
-
 export const withTank = (model: Model, change: Partial<Tank>): Model => ({
   ...model,
   tank: { ...model.tank, ...change },

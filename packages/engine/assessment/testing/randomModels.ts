@@ -1,9 +1,10 @@
 import { media } from '../../catalogue/media.ts';
-import { familyById } from '../../families/families.ts';
+import { drawnLayout } from '../../families/families.ts';
 import type { Chamber } from '../../families/layout.ts';
 import type { Model, Packing } from '../../model/model.ts';
 import { seededRandom } from '../../network/testing/randomNetworks.ts';
-import { familyModels, gramsPerDay, type Layer, packed, withTank } from './models.ts';
+import { familyModels } from './familyModels.ts';
+import { gramsPerDay, type Layer, packed, withTank } from './models.ts';
 
 type Random = () => number;
 
@@ -30,7 +31,7 @@ export const randomPacking = (
   model: Model,
   offered: readonly string[] = Object.keys(media),
 ): Packing => {
-  const { chambers } = familyById(model.filter.family)!.layOut(model.filter.measurements);
+  const { chambers } = drawnLayout(model.filter);
   return packed(
     Object.fromEntries(chambers.map((chamber) => [chamber.id, layersIn(random, chamber, offered)])),
   );

@@ -79,6 +79,26 @@ export const faultSentences: Readonly<Record<string, string>> = {
     'The {test} test ({state}) gave {measured}, the models say {computed}, further apart than their doubts.',
   'fault.measured-below-dirty':
     'Timed as found it gave {measured}. Clean, the models say {computed}, and with media uncleaned for {uncleaned} still {dirty}: dirt in the media does not explain it.',
+  'fault.plate-lies-bare': '{share} of the water enters through the {way} and meets no media.',
+  'fault.lift-tube-short':
+    'The lift tube is {air} high over its air and ends {below} under the surface: from there on the bubbles lift nothing.',
+  'fault.space-behind-narrow':
+    'Only {space} is clear behind the mat, less than the {least} that let the water come from all of it.',
+  'fault.mat-fast':
+    'The water goes through the mat at {speed}, faster than the {least} to {most} at which mats are run: dirt is drawn into it.',
+  'fault.mat-slow':
+    'The water goes through the mat at {speed}, slower than the {least} to {most} at which mats are run.',
+  'fault.bed-floats': 'The {medium} does not sink, so rising water cannot carry it as a bed.',
+  'fault.bed-not-carried':
+    'The water rises at {speed}, too slowly to carry the {medium}, which takes {least}: it lies still and clogs.',
+  'fault.bed-washed-up':
+    'The water carries the {medium}, {rest} deep at rest, up to {high} in a column of {column}: it packs against the screen.',
+  'fault.bed-washed-out':
+    'The water rises faster than the {medium} sinks: it is washed against the screen of the {column} column.',
+  'fault.carriers-overfull':
+    'The carriers fill {fill} of their chamber; more than {most} do not tumble, and gather mud.',
+  'fault.screen-too-wide':
+    'The screen is {slot} wide and the {medium} is of {piece}: it goes through, into pump and tank.',
   'fault.order-follows-the-water': 'The water meets {order} media, coarse before fine.',
   'fault.little-bypass': 'At most {share} of the water misses a stage that is packed.',
   'fault.claim-contradicts-itself': "The maker's “{claim}” contradicts itself: {detail}",
@@ -195,6 +215,20 @@ export const cureSentences: Readonly<Record<string, string>> = {
     'Repeat the test; then look for what the description leaves out: film in the hose, a worn impeller, a gap not measured.',
   'cure.measured-below-dirty':
     'Clean the hoses and time it again before anything else is changed. Then, unplugged, look for what is left: film in the hoses, the impeller, a blocked strainer, air in the filter.',
+  'cure.measured-below-dirty.air':
+    'Time the air first: a clogged stone or line, a worn membrane or a check valve that sticks takes air, and water with it. Then look for a tube that is loose or blocked.',
+  'cure.plate-lies-bare': 'Level the gravel over it; a stone or a mesh under the surface keeps diggers off.',
+  'cure.lift-tube-short': 'Lengthen the tube by {length}, up to the surface.',
+  'cure.space-behind-narrow': 'Move the mat forward, or put strips behind it that hold it off the pane.',
+  'cure.mat-fast': 'Less air or a smaller pump; a larger mat.',
+  'cure.mat-slow': 'More air, a longer lift tube or a second one, where the tank needs more flow.',
+  'cure.bed-floats': 'Use sand or other grains that sink.',
+  'cure.bed-not-carried': 'More flow: a larger pump, wider hoses; or finer grains.',
+  'cure.bed-washed-up': 'Take media out until {depth} are left at rest, or throttle the outlet.',
+  'cure.bed-washed-out': 'Less flow, or coarser grains.',
+  'cure.carriers-overfull':
+    'Take carriers out until {good} is filled; keep them wet, they carry the bacteria.',
+  'cure.screen-too-wide': 'Fit a screen that is narrower than the smallest piece, over a larger area.',
   'cure.order-follows-the-water': 'Keep the order.',
   'cure.little-bypass': 'Keep the seals as they are.',
   'cure.claim-contradicts-itself':

@@ -55,6 +55,10 @@ export const planStepSentences: Readonly<Record<string, string>> = {
     'Cover the upper slots; leave at least three times the area of the pump’s own inlet open below.',
   'plan-step.hose-bore':
     'Fit hose of {bore} bore with barbs and clips that match it; only where the ports of the head and the fittings take barbs of that bore.',
+  'plan-step.level-gravel':
+    'Level the gravel over the bare plate, from the front to the back, and lay a mesh or a flat stone where animals dig.',
+  'plan-step.lengthen-lift-tube':
+    'Put a longer tube, or a piece on the tube, so that it ends at the water surface; keep its bore.',
   'plan-step.shorten-hose': 'Cut the hoses to {length} each, ends square and clean.',
   'plan-step.lower-outlet':
     'Lower the outlet under the surface; drill or keep a small siphon break just below the water line.',

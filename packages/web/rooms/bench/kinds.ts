@@ -10,4 +10,9 @@ export const familyNames: Readonly<Record<string, string>> = {
   'internal-box': 'internal box',
   sump: 'sump',
   'trickle-tower': 'trickle tower',
+  'sponge-filter': 'sponge filter',
+  'mat-filter': 'mat filter',
+  undergravel: 'undergravel filter',
+  'fluidised-bed': 'fluidised bed',
+  'moving-bed': 'moving bed',
 };

@@ -151,6 +151,10 @@ export const buildSentences: Readonly<Record<string, string>> = {
     'Fit hose of {size} bore with barbs and clips of that bore, only where the ports take them.',
   'step.alter.shorten-hose':
     'Fit the hoses at their new length, {size} at most: pushed fully onto their barbs, the clips closed by hand.',
+  'step.alter.level-gravel':
+    'Level the gravel over the bare plate, from the front to the back; lay a mesh or a flat stone where animals dig.',
+  'step.alter.lengthen-lift-tube':
+    'Put a longer tube, or a piece on the tube, so that it ends at the water surface; keep its bore.',
   'step.alter.lower-outlet':
     'Bring the outlet under the surface; keep a small hole just below the water line that breaks the siphon.',
 

@@ -92,6 +92,15 @@ export const assumedNames: Readonly<Record<string, string>> = {
   'usual for a canister with a stack of baskets, from memory': `üblich bei einem Außenfilter mit Korbstapel; ${notLookedUp}`,
   'usual for a canister with two halves, from memory': `üblich bei einem Außenfilter mit zwei Hälften; ${notLookedUp}`,
   'usual for a hang-on-back box, from memory': `üblich bei einem Rucksackfilter; ${notLookedUp}`,
+  'air blown into the lift tubes, of all together, where air drives the filter: fill a jar under water and time it':
+    'Luft in alle Steigrohre zusammen, wo Luft den Filter antreibt: ein Glas unter Wasser füllen und die Zeit nehmen',
+  'one outlet of a small air pump, throttled, gives about 60 L/h against 30 cm of water, from memory': `ein gedrosselter Ausgang einer kleinen Luftpumpe gibt etwa 60 L/h (16 US gal/h) gegen 30 cm (12 in) Wasser; ${notLookedUp}`,
+  'air pumps of tanks take 2 to 5 W, from memory': `Luftpumpen von Becken nehmen 2 bis 5 W auf; ${notLookedUp}`,
+  'usual for a sponge filter, from memory': `üblich bei einem Schwammfilter; ${notLookedUp}`,
+  'usual for a mat filter, from memory': `üblich bei einem Mattenfilter; ${notLookedUp}`,
+  'usual for a undergravel filter, from memory': `üblich bei einem Bodenfilter; ${notLookedUp}`,
+  'usual for a fluidised bed, from memory': `üblich bei einem Wirbelbett; ${notLookedUp}`,
+  'usual for a moving bed, from memory': `üblich bei einem Bewegtbett; ${notLookedUp}`,
   'usual for a internal box, from memory': `üblich bei einem Innenfilter; ${notLookedUp}`,
   'what the listed fish are fed by their length and the temperature, from memory': `was die genannten Fische nach Länge und Temperatur erhalten; ${notLookedUp}`,
   'what a tank with light stock is fed, common practice, no source': `was ein Becken mit leichtem Besatz erhält; ${practice}`,
@@ -114,4 +123,15 @@ export const assumedNames: Readonly<Record<string, string>> = {
     'Schlitze an den Medien vorbei gelten als nicht vorhanden, solange keine gesehen wurden',
   'ribs of a few millimetres keep the media off the floor; from memory': `Rippen von wenigen Millimetern (0,1 bis 0,2 in) halten die Medien über dem Boden; ${notLookedUp}`,
   'nozzles of small internal pumps measure about 12 mm; from memory': `Düsen kleiner Innenpumpen messen etwa 12 mm (0,5 in); ${notLookedUp}`,
+
+  'most lift tubes end in an elbow; common practice, no source': `die meisten Steigrohre enden in einem Bogen; ${practice}`,
+  'one lift tube is taken where none were counted; common practice, no source': `ein Steigrohr angenommen, wo keine gezählt wurden; ${practice}`,
+  'slots take about a quarter of the core of a sponge; from memory': `Schlitze nehmen etwa ein Viertel des Kerns ein; ${notLookedUp}`,
+  'a sponge that sits on its tube closes its own ends; a loose one would have been seen':
+    'ein Schwamm, der auf seinem Rohr sitzt, schließt seine Enden selbst; einen losen hätte man gesehen',
+  'a mat cut a few millimetres too large presses itself tight to the panes; from memory': `eine um wenige Millimeter (0,1 in) zu groß geschnittene Matte drückt sich dicht an die Scheiben; ${notLookedUp}`,
+  'plates stand about 2 cm over the glass; from memory': `Platten stehen etwa 2 cm (0,8 in) über dem Glas; ${notLookedUp}`,
+  'slots take about a twentieth of a plate; from memory': `Schlitze nehmen etwa ein Zwanzigstel einer Platte ein; ${notLookedUp}`,
+  'the gravel is taken to cover the plate unless bare places were seen':
+    'der Kies gilt als deckend, solange keine blanken Stellen gesehen wurden',
 };

@@ -155,6 +155,10 @@ export const buildSentences: Readonly<Record<string, string>> = {
     'Schlauch mit {size} Innendurchmesser samt Tüllen und Schellen dieser Weite einsetzen, nur wo die Anschlüsse sie aufnehmen.',
   'step.alter.shorten-hose':
     'Die Schläuche in ihrer neuen Länge, höchstens {size}, ansetzen: ganz auf die Tüllen geschoben, die Schellen von Hand geschlossen.',
+  'step.alter.level-gravel':
+    'Den Kies über der blanken Platte von vorn nach hinten ebnen; ein Netz oder einen flachen Stein legen, wo Tiere graben.',
+  'step.alter.lengthen-lift-tube':
+    'Ein längeres Rohr oder ein Stück auf das Steigrohr setzen, sodass es am Wasserspiegel endet; die Weite beibehalten.',
   'step.alter.lower-outlet':
     'Den Auslauf unter den Wasserspiegel legen; dicht unter der Wasserlinie ein kleines Loch offen lassen, das den Rücklauf unterbricht.',
 

@@ -38,6 +38,10 @@ export const warningSentences: Readonly<Record<string, string>> = {
   'part.pump-inlet': 'Eingang der Pumpe',
   'part.pump-outlet': 'Ausgang der Pumpe',
   'part.outlet-hump': 'höchster Punkt des Auslaufschlauchs',
+  'warning.air-lift-outside-law':
+    'Das Steigrohr liegt außerhalb dessen, wofür das Gesetz der Luftheber gemessen ist: Weiten von 6 bis 30 mm (0,24 bis 1,2 in), Luft bis etwa 4 m/s (13 ft/s) im Rohr, Reynolds-Zahlen ab 500.',
+  'warning.air-lift-is-short':
+    'Das Gesetz der Luftheber wurde an Rohren von mehreren Metern geprüft; in einem von 0,8 m (2,6 ft) ergab es bis zum 1,7-Fachen des gemessenen Durchflusses. Diesen also auslitern.',
   'warning.flow-beyond-pump-curve':
     'Der Durchfluss liegt hinter dem letzten Punkt der Pumpenkennlinie, die dort gerade verlängert ist.',
 };
@@ -194,6 +198,10 @@ export const planStepSentences: Readonly<Record<string, string>> = {
     'Die oberen Schlitze abdecken; unten mindestens das Dreifache der Ansaugfläche der Pumpe offen lassen.',
   'plan-step.hose-bore':
     'Schlauch mit {bore} Innendurchmesser samt passenden Tüllen und Schellen einsetzen; nur wo die Anschlüsse von Kopf und Armaturen Tüllen dieser Weite aufnehmen.',
+  'plan-step.level-gravel':
+    'Den Kies über der blanken Platte von vorn nach hinten ebnen und ein Netz oder einen flachen Stein legen, wo Tiere graben.',
+  'plan-step.lengthen-lift-tube':
+    'Ein längeres Rohr oder ein Stück auf das Steigrohr setzen, sodass es am Wasserspiegel endet; die Weite beibehalten.',
   'plan-step.shorten-hose': 'Die Schläuche auf je {length} kürzen, Enden gerade und sauber.',
   'plan-step.lower-outlet':
     'Den Auslauf unter den Wasserspiegel legen; dicht unter der Wasserlinie ein kleines Belüftungsloch bohren oder offen lassen.',

@@ -4,6 +4,11 @@ export const filterNames: Readonly<Record<string, string>> = {
   'canister with two halves': 'Außenfilter mit zwei Hälften',
   'hang-on-back box': 'Rucksackfilter',
   'internal box': 'Innenfilter',
+  'sponge filter': 'Schwammfilter',
+  'mat filter': 'Mattenfilter',
+  'undergravel filter': 'Bodenfilter',
+  'fluidised bed': 'Wirbelbett',
+  'moving bed': 'Bewegtbett',
 
   'Never cut the housing wall, the face where the head seals, the hose ports or the motor chamber.':
     'Nie in die Gehäusewand, die Dichtfläche des Kopfes, die Schlauchanschlüsse oder die Motorkammer schneiden.',
@@ -29,6 +34,39 @@ export const filterNames: Readonly<Record<string, string>> = {
   'Never open the motor.': 'Nie den Motor öffnen.',
   "Never close so many slots that less than three times the pump's own inlet stays open.":
     'Nie so viele Schlitze verschließen, dass weniger als das Dreifache der Ansaugfläche der Pumpe offen bleibt.',
+
+  'Never lift a dirty sponge out bare: put a bag round it under water first, or the dirt goes back into the tank.':
+    'Nie einen schmutzigen Schwamm bloß herausheben: Zuerst unter Wasser einen Beutel darüberziehen, sonst geht der Schmutz zurück ins Becken.',
+  'Never leave the lift tube off: without it the bubbles lift half as much.':
+    'Nie das Steigrohr weglassen: Ohne es heben die Blasen halb so viel.',
+  'Never stand the air pump below the water surface without a check valve in the air line: water can run back into it.':
+    'Nie die Luftpumpe unter dem Wasserspiegel aufstellen, ohne dass ein Rückschlagventil im Luftschlauch sitzt: Wasser kann in sie zurücklaufen.',
+  'Never wring the whole sponge out in tap water.': 'Nie den ganzen Schwamm in Leitungswasser auswringen.',
+  'Never stand the mat nearer than 2 cm to the pane behind it.':
+    'Nie die Matte näher als 2 cm (0,8 in) an die Scheibe dahinter stellen.',
+  'Never leave a way round or over the mat: animals that get behind it do not come back.':
+    'Nie einen Weg um die Matte herum oder über sie hinweg offen lassen: Tiere, die dahinter geraten, kommen nicht zurück.',
+  'Never wash the whole mat at once: draw the dirt off its face, and take no more than half out.':
+    'Nie die ganze Matte auf einmal auswaschen: den Schmutz von ihrer Fläche absaugen und höchstens die Hälfte herausnehmen.',
+  'Never let it stand for hours: what lives in the gravel uses up its oxygen, and foul water must not be lifted into the tank.':
+    'Nie stundenlang stehen lassen: Was im Kies lebt, verbraucht dessen Sauerstoff, und faules Wasser darf nicht ins Becken gehoben werden.',
+  'Never disturb more than a third of the gravel on one day.':
+    'Nie mehr als ein Drittel des Kieses an einem Tag aufrühren.',
+  'Never lift the plate with animals in the tank.': 'Nie die Platte anheben, solange Tiere im Becken sind.',
+  'Never start it into the tank after a stop of hours: flush the column to a bucket first.':
+    'Nie nach stundenlangem Stillstand ins Becken anlaufen lassen: Zuerst die Säule in einen Eimer spülen.',
+  'Never run it without a check valve or a siphon break ahead of the spreader: sand that falls back blocks spreader and pump.':
+    'Nie ohne Rückschlagventil oder Belüftungsloch vor dem Verteiler betreiben: Zurückfallender Sand verlegt Verteiler und Pumpe.',
+  'Never fit a screen that is wider than the smallest grain.':
+    'Nie ein Sieb einsetzen, das weiter ist als das kleinste Korn.',
+  'Never put dirty water in: a pre-filter belongs ahead of it.':
+    'Nie schmutziges Wasser hineinleiten: Davor gehört ein Vorfilter.',
+  'Never let it stand for hours and start it again into the tank.':
+    'Nie stundenlang stehen lassen und dann wieder ins Becken anlaufen lassen.',
+  'Never fill more than seven tenths of the chamber: carriers that do not tumble gather mud.':
+    'Nie mehr als sieben Zehntel der Kammer füllen: Träger, die nicht wirbeln, sammeln Schlamm.',
+  'Never fit a screen that is wider than the carriers are.':
+    'Nie ein Sieb einsetzen, das weiter ist als die Träger.',
 
   tank: 'Becken',
   packing: 'Bestückung',
@@ -73,6 +111,27 @@ export const filterNames: Readonly<Record<string, string>> = {
   'mouth of the nozzle': 'Mündung der Düse',
   'slots past the media': 'Schlitze an den Medien vorbei',
   'slots at the base': 'Schlitze am Boden',
+  sponge: 'Schwamm',
+  'tank water round the sponge': 'Beckenwasser um den Schwamm',
+  'core of the sponge': 'Kern des Schwamms',
+  mat: 'Matte',
+  'space behind the mat': 'Raum hinter der Matte',
+  'gravel over the plate': 'Kies über der Platte',
+  'tank over the gravel': 'Becken über dem Kies',
+  'space under the plate': 'Raum unter der Platte',
+  'bare plate': 'blanke Platte',
+  column: 'Säule',
+  'space under the spreader': 'Raum unter dem Verteiler',
+  'water over the bed': 'Wasser über dem Bett',
+  'space over the screen': 'Raum über dem Sieb',
+  screen: 'Sieb',
+  'chamber of the carriers': 'Kammer der Träger',
+  'tank water before the screen': 'Beckenwasser vor dem Sieb',
+  'water over the carriers': 'Wasser über den Trägern',
+  'water under the carriers': 'Wasser unter den Trägern',
+  'shaft of the lift tube': 'Schacht des Steigrohrs',
+  'screen in': 'Sieb am Eingang',
+  'screen out': 'Sieb am Ausgang',
 
   'number of baskets': 'Zahl der Körbe',
   'basket width, inside': 'Korbbreite innen',
@@ -108,17 +167,57 @@ export const filterNames: Readonly<Record<string, string>> = {
   'area of the slots beside or above the media': 'Fläche der Schlitze neben oder über den Medien',
   'free height under the lowest medium': 'freie Höhe unter dem untersten Medium',
   'bore of the nozzle': 'Weite der Düse',
+  'bore of the lift tube': 'Weite des Steigrohrs',
+  'height of the lift tube over the air': 'Höhe des Steigrohrs über der Luft',
+  'depth of the air under the surface': 'Tiefe der Luft unter dem Wasserspiegel',
+  'whether the tube turns at its mouth': 'Bogen an der Mündung des Rohrs',
+  'number of lift tubes': 'Zahl der Steigrohre',
+  'thickness of the sponge from its outside to the core': 'Dicke des Schwamms von außen bis zum Kern',
+  'outer diameter of the core tube': 'Außendurchmesser des Kernrohrs',
+  'height of the sponge': 'Höhe des Schwamms',
+  'open share of the core tube': 'offener Anteil des Kernrohrs',
+  'gap between the end of the sponge and its foot or cap': 'Spalt zwischen Schwammende und Fuß oder Kappe',
+  'width of the mat across the tank': 'Breite der Matte quer im Becken',
+  'height of the mat under water': 'Höhe der Matte unter Wasser',
+  'thickness of the mat': 'Dicke der Matte',
+  'clear space behind the mat': 'freier Raum hinter der Matte',
+  'gap between the mat and the panes': 'Spalt zwischen Matte und Scheiben',
+  'length of the plate': 'Länge der Platte',
+  'width of the plate front to back': 'Breite der Platte von vorn nach hinten',
+  'height of the gravel over the plate': 'Höhe des Kieses über der Platte',
+  'height of the space under the plate': 'Höhe des Raums unter der Platte',
+  'open share of the plate': 'offener Anteil der Platte',
+  'area of plate that lies bare': 'Fläche der Platte, die blank liegt',
+  'inner diameter of the column': 'Innendurchmesser der Säule',
+  'clear height from the spreader to the screen': 'freie Höhe vom Verteiler bis zum Sieb',
+  'open area of the spreader': 'offene Fläche des Verteilers',
+  'clear width of the screen': 'lichte Weite des Siebs',
+  'open area of the screen': 'offene Fläche des Siebs',
+  'inner width of the chamber': 'Innenbreite der Kammer',
+  'height of the water in the chamber': 'Höhe des Wassers in der Kammer',
+  'open area of the screen in': 'offene Fläche des Siebs am Eingang',
+  'open area of the screen out': 'offene Fläche des Siebs am Ausgang',
 
   'basket width': 'Korb\u00adbreite',
   'basket height': 'Korb\u00adhöhe',
   'base height': 'Fuß\u00adhöhe',
   'slot thickness': 'Schlitz\u00addicke',
   'water depth': 'Wasser\u00adtiefe',
+  'air depth': 'Luft\u00adtiefe',
+  'sponge thickness': 'Schwamm\u00addicke',
+  'sponge height': 'Schwamm\u00adhöhe',
+  'mat wet height': 'Matten\u00adhöhe',
+  'space behind': 'Raum dahinter',
+  'gravel depth': 'Kies\u00adhöhe',
+  'column bore': 'Säulen\u00adweite',
+  'column height': 'Säulen\u00adhöhe',
 
   'turn the head by half a turn': 'Kopf um eine halbe Drehung umsetzen',
   'move trays between places': 'Einsätze umstecken',
   'seal the gaps beside the media': 'Spalte neben den Medien abdichten',
   'cover the slots past the media': 'Schlitze an den Medien vorbei abdecken',
+  'level the gravel over the plate': 'Kies über der Platte ebnen',
+  'lengthen the lift tube to the surface': 'Steigrohr bis zum Wasserspiegel verlängern',
   'change the hoses': 'Schläuche tauschen',
   'shorten the hoses': 'Schläuche kürzen',
   'bring the outlet under the surface': 'Auslauf unter den Wasserspiegel legen',

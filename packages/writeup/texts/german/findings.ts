@@ -83,6 +83,26 @@ export const faultSentences: Readonly<Record<string, string>> = {
     'Die Messung „{test}“ ({state}) ergab {measured}, die Modelle sagen {computed}: weiter auseinander als ihre Unsicherheit.',
   'fault.measured-below-dirty':
     'Wie vorgefunden gemessen, ergab er {measured}. Sauber wären es nach den Modellen {computed}, und mit Medien, die {uncleaned} nicht gereinigt wurden, immer noch {dirty}: Schmutz in den Medien erklärt das nicht.',
+  'fault.plate-lies-bare': '{share} des Wassers treten auf dem Weg „{way}“ ein und treffen keine Medien.',
+  'fault.lift-tube-short':
+    'Das Steigrohr reicht {air} über die Luft hinauf und endet {below} unter dem Wasserspiegel: Von dort an heben die Blasen nichts mehr.',
+  'fault.space-behind-narrow':
+    'Hinter der Matte sind nur {space} frei, weniger als die {least}, mit denen Wasser durch ihre ganze Fläche kommt.',
+  'fault.mat-fast':
+    'Das Wasser geht mit {speed} durch die Matte, schneller als die {least} bis {most}, mit denen Matten betrieben werden: Schmutz wird hineingezogen.',
+  'fault.mat-slow':
+    'Das Wasser geht mit {speed} durch die Matte, langsamer als die {least} bis {most}, mit denen Matten betrieben werden.',
+  'fault.bed-floats': '{medium}: sinkt nicht, aufsteigendes Wasser kann daraus kein Bett tragen.',
+  'fault.bed-not-carried':
+    'Das Wasser steigt mit {speed}, zu langsam, um das Bett aus „{medium}“ zu tragen, das {least} braucht: Es liegt still und verstopft.',
+  'fault.bed-washed-up':
+    'Das Wasser trägt das Bett aus „{medium}“, in Ruhe {rest} tief, bis {high} hoch in einer Säule von {column}: Es staut sich am Sieb.',
+  'fault.bed-washed-out':
+    'Das Wasser steigt schneller, als „{medium}“ sinkt: Es wird ans Sieb der Säule von {column} gespült.',
+  'fault.carriers-overfull':
+    'Die Träger füllen {fill} ihrer Kammer; bei mehr als {most} wirbeln sie nicht und sammeln Schlamm.',
+  'fault.screen-too-wide':
+    'Das Sieb ist {slot} weit, „{medium}“ misst {piece}: Es geht hindurch, in Pumpe und Becken.',
   'fault.order-follows-the-water':
     'Das Wasser trifft die Medien in der richtigen Folge: {order}, grob vor fein.',
   'fault.little-bypass': 'Höchstens {share} des Wassers laufen an einer bestückten Stufe vorbei.',
@@ -208,6 +228,24 @@ export const cureSentences: Readonly<Record<string, string>> = {
     'Die Messung wiederholen; dann suchen, was die Beschreibung auslässt: Belag im Schlauch, ein verschlissener Rotor, ein nicht gemessener Spalt.',
   'cure.measured-below-dirty':
     'Die Schläuche reinigen und noch einmal messen, bevor sonst etwas geändert wird. Dann bei gezogenem Stecker suchen, was bleibt: Belag in den Schläuchen, der Rotor, ein verstopfter Ansaugkorb, Luft im Filter.',
+  'cure.measured-below-dirty.air':
+    'Zuerst die Luft messen: Ein verstopfter Ausströmer oder Schlauch, eine müde Membran oder ein klemmendes Rückschlagventil nimmt Luft und damit Wasser. Dann nach einem losen oder verlegten Rohr sehen.',
+  'cure.plate-lies-bare':
+    'Den Kies darüber ebnen; ein Stein oder ein Netz unter der Oberfläche hält Gräber fern.',
+  'cure.lift-tube-short': 'Das Rohr um {length} verlängern, bis zum Wasserspiegel.',
+  'cure.space-behind-narrow':
+    'Die Matte nach vorn rücken oder Leisten dahinter stellen, die sie von der Scheibe abhalten.',
+  'cure.mat-fast': 'Weniger Luft oder eine kleinere Pumpe; eine größere Matte.',
+  'cure.mat-slow':
+    'Mehr Luft, ein längeres Steigrohr oder ein zweites, wenn das Becken mehr Durchfluss braucht.',
+  'cure.bed-floats': 'Sand oder andere Körner nehmen, die sinken.',
+  'cure.bed-not-carried': 'Mehr Durchfluss: stärkere Pumpe, weitere Schläuche; oder feinere Körner.',
+  'cure.bed-washed-up': 'Medium herausnehmen, bis in Ruhe {depth} bleiben, oder den Auslauf drosseln.',
+  'cure.bed-washed-out': 'Weniger Durchfluss oder gröbere Körner.',
+  'cure.carriers-overfull':
+    'Träger herausnehmen, bis {good} gefüllt sind; nass halten, auf ihnen leben die Bakterien.',
+  'cure.screen-too-wide':
+    'Ein Sieb einsetzen, das enger als das kleinste Stück und größer in der Fläche ist.',
   'cure.order-follows-the-water': 'Die Reihenfolge beibehalten.',
   'cure.little-bypass': 'Die Abdichtung so lassen.',
   'cure.claim-contradicts-itself':

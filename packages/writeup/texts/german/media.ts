@@ -29,6 +29,8 @@ export const mediaNames: Readonly<Record<string, string>> = {
   'crushed coral or oyster shell': 'Korallenbruch oder Austernschalen',
   'plastic balls': 'Kunststoffbälle',
   'plastic carrier, lying still': 'ruhender Kunststoffträger',
+  'plastic carrier, tumbling': 'wirbelnder Kunststoffträger',
+  'fluidised sand': 'Wirbelsand',
   'plastic pot scrubbers': 'Topfreiniger aus Kunststoff',
   'fine granular carbon': 'feinkörnige Aktivkohle',
   'granular carbon': 'gekörnte Aktivkohle',
@@ -38,6 +40,12 @@ export const mediaNames: Readonly<Record<string, string>> = {
   'activated alumina': 'aktiviertes Aluminiumoxid',
   'peat granules': 'Torfgranulat',
 
+  'Fill at most two thirds of the chamber, and keep it tumbling.':
+    'Höchstens zwei Drittel der Kammer füllen und in Bewegung halten.',
+  'Only for columns in which water carries it: lying still it clogs within days.':
+    'Nur für Säulen, in denen Wasser ihn trägt: Ruhend verstopft er in Tagen.',
+  'Take sieved quartz; sand with lime raises hardness and pH.':
+    'Gesiebten Quarz nehmen; kalkhaltiger Sand hebt Härte und pH.',
   'Use only foam that is free of biocide, flame retardant and perfume: upholstery foam is none of these.':
     'Nur Schaumstoff ohne Biozide, Flammschutz und Duftstoffe verwenden: Polsterschaum ist das nicht.',
   'Foam whose cells still have their skins passes two to three times less water than the figures say: hold it to the light.':
