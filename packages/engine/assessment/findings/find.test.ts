@@ -17,14 +17,13 @@ import {
   oneBasket,
   splitCanister,
   stackCanister,
-  trickleTower,
   withFilter,
   withMeasurements,
   withTank,
 } from '../testing/models.ts';
+import { openBoxCases } from '../testing/openBoxCases.ts';
 import { withPulse } from '../testing/pulse.ts';
 import { findingRules, findingsOf } from './find.ts';
-
 const findings = (model: Model): Finding[] => findingsOf(model, assess(model));
 
 /** A stack with these layers in the order of the water, one to a basket from the lowest up. */
@@ -34,7 +33,6 @@ const inOrder = (...layers: readonly Layer[]): Model =>
 const foam: Layer = ['foam-20ppi', 40];
 const rings: Layer = ['ceramic-rings-15mm', 50];
 const zeolite: Layer = ['zeolite-4mm', 30];
-const towerOf = (medium: string): Model => trickleTower({ 'layer-1': [[medium, 200]] });
 const good = inOrder(foam, rings, zeolite);
 const tight = withMeasurements(good, { wallGap: 0 });
 const outlet = (change: Parameters<typeof hose>[0], model = good): Model =>
@@ -109,8 +107,7 @@ const cases: readonly (readonly [id: string, shown: Model, hidden: Model])[] = [
     withMeasurements(splitCanister(), { partitionGap: 0 }),
   ],
   ['opening-past-media', withMeasurements(internalBox(), { upperSlotArea: 2e-4 }), internalBox()],
-  ['runs-down-walls', towerOf('plastic-balls-35mm'), towerOf('gravel-4mm')],
-  ['drip-plate-tight', withMeasurements(trickleTower(), { holesBlocked: 0.5 }), trickleTower()],
+  ...openBoxCases,
   ['opening-narrower-than-hose', withMeasurements(good, { downTubeBore: 0.01 }), good],
   ['bed-too-shallow', inOrder(['foam-10ppi', 8], rings), good],
   ['dead-chamber', inOrder(foam, rings), good],

@@ -1,7 +1,7 @@
 import type { Filter, Measurements, Model, Tank } from '../../model/model.ts';
 import { filterOf, gramsPerDay, hose, job, type Layer, type Layers, packed, pump } from './modelParts.ts';
 
-export { days, gramsPerDay, hose, type Layer, litresPerHour, packed, pump, tank } from './modelParts.ts';
+export { days, gramsPerDay, hose, type Layer, litresPerHour, packed, pump } from './modelParts.ts';
 
 const wellPackedStack: Layers = {
   'basket-3': [['floss-loose', 20]],

@@ -26,7 +26,9 @@ export const radialPathThiem1906Range = {
 export const radialPathThiem1906 = ({ outerRadiusM, innerRadiusM, lengthM }: HollowCylinder): number =>
   Math.log1p((outerRadiusM - innerRadiusM) / innerRadiusM) / (2 * Math.PI * lengthM);
 
-export const radialInertiaEngelund1953Range = radialPathThiem1906Range;
+export const radialInertiaEngelund1953Range = {
+  innerRadiusM: { least: 1e-4, most: 10 },
+} as const satisfies ValidRange;
 
 /**
  * What a hollow cylinder has in place of depth over area squared, for the part of a bed's resistance that goes with
