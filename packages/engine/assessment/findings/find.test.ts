@@ -24,6 +24,7 @@ import {
 import { openBoxCases } from '../testing/openBoxCases.ts';
 import { withPulse } from '../testing/pulse.ts';
 import { findingRules, findingsOf } from './find.ts';
+
 const findings = (model: Model): Finding[] => findingsOf(model, assess(model));
 
 /** A stack with these layers in the order of the water, one to a basket from the lowest up. */
