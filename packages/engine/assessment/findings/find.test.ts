@@ -21,8 +21,8 @@ import {
   withMeasurements,
   withTank,
 } from '../testing/models.ts';
-import { openBoxCases } from '../testing/openBoxCases.ts';
 import { withPulse } from '../testing/pulse.ts';
+import { wayCases } from '../testing/wayCases.ts';
 import { findingRules, findingsOf } from './find.ts';
 
 const findings = (model: Model): Finding[] => findingsOf(model, assess(model));
@@ -102,13 +102,8 @@ const cases: readonly (readonly [id: string, shown: Model, hidden: Model])[] = [
     }),
     tight,
   ],
-  [
-    'partition-leaks',
-    withMeasurements(splitCanister(), { partitionGap: 0.002 }),
-    withMeasurements(splitCanister(), { partitionGap: 0 }),
-  ],
   ['opening-past-media', withMeasurements(internalBox(), { upperSlotArea: 2e-4 }), internalBox()],
-  ...openBoxCases,
+  ...wayCases,
   ['opening-narrower-than-hose', withMeasurements(good, { downTubeBore: 0.01 }), good],
   ['bed-too-shallow', inOrder(['foam-10ppi', 8], rings), good],
   ['dead-chamber', inOrder(foam, rings), good],
