@@ -23,8 +23,10 @@ export const radialPathThiem1906Range = {
  * Accuracy: exact for flow at right angles to the axis, the same at every height.
  * @source Thiem 1906, Hydrologische Methoden, Leipzig: steady flow to a well
  */
-export const radialPathThiem1906 = ({ outerRadiusM, innerRadiusM, lengthM }: HollowCylinder): number =>
-  Math.log1p((outerRadiusM - innerRadiusM) / innerRadiusM) / (2 * Math.PI * lengthM);
+export const radialPathThiem1906 = (cylinder: HollowCylinder): number => {
+  const { outerRadiusM, innerRadiusM, lengthM } = cylinder;
+  return Math.log1p((outerRadiusM - innerRadiusM) / innerRadiusM) / (2 * Math.PI * lengthM);
+};
 
 export const radialInertiaEngelund1953Range = {
   innerRadiusM: { least: 1e-4, most: 10 },
@@ -40,5 +42,7 @@ export const radialInertiaEngelund1953Range = {
  * Accuracy: as `radialPathThiem1906`.
  * @source Engelund 1953, Trans. Danish Acad. Techn. Sci. 3: two-term flow to a well
  */
-export const radialInertiaEngelund1953 = ({ outerRadiusM, innerRadiusM, lengthM }: HollowCylinder): number =>
-  (outerRadiusM - innerRadiusM) / (outerRadiusM * innerRadiusM * (2 * Math.PI * lengthM) ** 2);
+export const radialInertiaEngelund1953 = (cylinder: HollowCylinder): number => {
+  const { outerRadiusM, innerRadiusM, lengthM } = cylinder;
+  return (outerRadiusM - innerRadiusM) / (outerRadiusM * innerRadiusM * (2 * Math.PI * lengthM) ** 2);
+};

@@ -25,7 +25,7 @@ export const wettedFractionOnda1968Range = {
  * a_w/a = 1 − exp[−1.45 (σ_c/σ)^0.75 Re^0.1 Fr^−0.05 We^0.2], Re = L/(aµ), Fr = L²a/(ρ²g), We = L²/(ρσa).
  *
  * @param bed.tensionNPerM surface tension of the water σ, N/m; above 0
- * @param bed.wettingTensionNPerM critical surface tension of the pieces σ_c, N/m: polyethylene 0.033, ceramic 0.061
+ * @param bed.wettingTensionNPerM critical surface tension of the pieces σ_c, N/m; above 0, polyethylene 0.033, ceramic 0.061
  * @returns wetted share, 1; 0 to 1
  * Accuracy: 20 %, for rings, saddles, spheres and rods of 10 mm and more; wetting by growth is not in it.
  * @source Onda, Takeuchi & Okumoto 1968, J. Chem. Eng. Japan 1, 56–62
