@@ -235,7 +235,7 @@ describe('demo', () => {
     expect(svg).not.toMatch(/NaN|undefined|Infinity|\[object/);
     const path = out.slice(out.indexOf('Water path, before and after'));
     expect(path).toMatch(
-      /As found[\s\S]*from the tank[\s\S]*to the tank[\s\S]*As planned[\s\S]*from the tank/,
+      /Cleaned, packed as before[\s\S]*from the tank[\s\S]*to the tank[\s\S]*As planned[\s\S]*from the tank/,
     );
     expect(path.replaceAll(/\s+/g, '')).toContain(file.replaceAll(/\s+/g, ''));
   });

@@ -110,7 +110,7 @@ describe.each([1200, 390])('the drawing of the demo as a page of its own, %i pix
     expect(said.role).toBe('img');
     expect(said.words).toHaveLength(2);
     expect(said.words[0]).toBe('Tall drum');
-    expect(said.words[1]).toMatch(/As found: .*basket 1.*As planned: .*basket 1/s);
+    expect(said.words[1]).toMatch(/Cleaned, packed as before: .*basket 1.*As planned: .*basket 1/s);
   });
 
   test('as a picture in a page it loads, and fits the page', async () => {

@@ -22,8 +22,8 @@ export interface PricedPlan {
 
 export interface PlansPlotProps extends Omit<Look, 'system'> {
   readonly plans: readonly PricedPlan[];
-  /** What the filter gives as found, for no money. */
-  readonly asFound: SaidFigure;
+  /** What the filter gives cleaned and packed as before, for no money. */
+  readonly asBefore: SaidFigure;
   /** What is got, as `feed carried`, with the unit of its axis. */
   readonly gain: { readonly name: string; readonly unit: string };
   readonly currency: string;
@@ -32,9 +32,9 @@ export interface PlansPlotProps extends Omit<Look, 'system'> {
 const titleOf = ({ gain }: PlansPlotProps): string =>
   `${gain.name[0]!.toUpperCase()}${gain.name.slice(1)} for the money`;
 
-function saysOf({ plans, asFound, gain }: PlansPlotProps): string {
+function saysOf({ plans, asBefore, gain }: PlansPlotProps): string {
   const all = plans.map(({ id, cost, gain: got }) => `${id} ${got.says} for ${cost.says}`);
-  const found = `As found, ${gain.name}: ${asFound.says}.`;
+  const found = `Cleaned, packed as before, ${gain.name}: ${asBefore.says}.`;
   return all.length === 0 ? `${found} No plans.` : `${found} With plans: ${all.join('; ')}.`;
 }
 
@@ -49,7 +49,7 @@ const roomOf = (props: PlansPlotProps) => plotRoom(titleOf(props), { left: 14, h
 export function plansScales(props: PlansPlotProps): Scales {
   const room = roomOf(props);
   const dearest = Math.max(...props.plans.map(({ cost }) => cost.value), 0);
-  const gains = [props.asFound, ...props.plans.map(({ gain }) => gain)];
+  const gains = [props.asBefore, ...props.plans.map(({ gain }) => gain)];
   const most = Math.max(...gains.map(({ value, high }) => high ?? value), 0);
   return {
     x: scaleLinear([0, 1.08 * (dearest || 1)], [room.left + 3, room.right]),
@@ -61,7 +61,7 @@ export function plansScales(props: PlansPlotProps): Scales {
 export function plansLabels(props: PlansPlotProps) {
   const room = roomOf(props);
   const { x, y } = plansScales(props);
-  const found: Spot = { x: x(0), y: y(props.asFound.value) };
+  const found: Spot = { x: x(0), y: y(props.asBefore.value) };
   const plans = props.plans.map(({ id, cost, gain }) => ({
     says: id,
     at: { x: x(cost.value), y: y(gain.value) },
@@ -70,7 +70,7 @@ export function plansLabels(props: PlansPlotProps) {
     { x: room.left, y: found.y },
     { x: room.right, y: found.y },
   ]);
-  return placeLabels([{ says: 'as found', at: found }, ...plans], {
+  return placeLabels([{ says: 'cleaned', at: found }, ...plans], {
     within: room,
     lines: level,
     marks: [found, ...plans.map(({ at }) => at)],
@@ -91,12 +91,12 @@ function RangeOf({
   return <Range from={{ x: at.x, y: of.y(low) }} to={{ x: at.x, y: of.y(high) }} palette={of.palette} />;
 }
 
-/** What plans cost and what is got for it, beside the filter as found. */
+/** What plans cost and what is got for it, beside the filter cleaned and packed as before. */
 export function PlansPlot(props: PlansPlotProps) {
   const palette = palettes[props.theme];
   const room = roomOf(props);
   const { x, y } = plansScales(props);
-  const found: Spot = { x: x(0), y: y(props.asFound.value) };
+  const found: Spot = { x: x(0), y: y(props.asBefore.value) };
   const axis = { room, palette, ticks: 5 };
   const look: Look = { id: props.id, theme: props.theme, system: 'metric' };
   return (
@@ -118,7 +118,7 @@ export function PlansPlot(props: PlansPlotProps) {
           </g>
         );
       })}
-      <RangeOf figure={props.asFound} at={found} of={{ y, palette }} />
+      <RangeOf figure={props.asBefore} at={found} of={{ y, palette }} />
       <Disc at={found} palette={palette} />
       {plansLabels(props).map((label) => (
         <Label key={`${label.says} ${label.box.top}`} label={label} palette={palette} />

@@ -66,7 +66,7 @@ const plans = {
   theme: 'light',
   currency: 'GBP',
   gain: { name: 'feed carried', unit: 'g/d' },
-  asFound: { value: 1.28, says: '1.28 g/d', low: 1, high: 1.6 },
+  asBefore: { value: 1.28, says: '1.28 g/d', low: 1, high: 1.6 },
   // Four that cost the same and carry almost the same, as searches do give them.
   plans: [
     priced('plan-1', 0, 1.16),
@@ -256,7 +256,7 @@ describe('the plot of plans', () => {
 
   it('says every plan with its price, as the table prints it', () => {
     expect(wordsOf(createElement(PlansPlot, plans))).toBe(
-      'As found, feed carried: 1.28 g/d. With plans: plan-1 1.16 g/d for 0.00 GBP; plan-2 1.17 g/d for 0.00 GBP; plan-3 1.18 g/d for 0.00 GBP; plan-4 1.18 g/d for 0.00 GBP; plan-5 1.3 g/d for 15.00 GBP.',
+      'Cleaned, packed as before, feed carried: 1.28 g/d. With plans: plan-1 1.16 g/d for 0.00 GBP; plan-2 1.17 g/d for 0.00 GBP; plan-3 1.18 g/d for 0.00 GBP; plan-4 1.18 g/d for 0.00 GBP; plan-5 1.3 g/d for 15.00 GBP.',
     );
   });
 

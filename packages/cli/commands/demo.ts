@@ -36,7 +36,7 @@ const run = async (flags: DemoFlags): Promise<void> => {
   const plans = searchPlans(model, { budget: BUDGET, onProgress: progress.show });
   progress.clear();
   const best = plans.plans[0];
-  const before = state('As found', plans.asFound, model.packing);
+  const before = state('Cleaned, packed as before', plans.asFound, model.packing);
   const after = best ? state('As planned', best.assessment, best.packing) : before;
   const drawn = { before, after, media: model.media, units: output.system };
   writeMadeFile(flags.out, beforeAfterDrawing({ ...drawn, theme: 'light', title: model.filter.name }));

@@ -120,7 +120,7 @@ const assessmentText = (document: JobDocument, output: Output): string[] => {
   return [
     ...section(
       output,
-      later.length === 0 ? 'What it does' : 'What it does packed as found, and clean',
+      later.length === 0 ? 'What it does' : 'What it does cleaned, packed as before',
       `${wrap(`${filterTitle(job, print)}.`)}\n${summary(job, print)}`,
     ),
     ...section(output, `From found to later, on ${day} after cleaning`, laterText(later, output)),

@@ -126,7 +126,7 @@ export const printPlans = (plans: Plans, model: Model, output: Output): string =
     need(plans, model),
     table(columns, rows),
     wrap(
-      `Flow, feed and served volume at a normal stock are those of ${printDay(plans.asFound.carries.day.dayS)} after cleaning; “cleaned” is packed as found, and cleaned.`,
+      `Flow, feed and served volume at a normal stock are those of ${printDay(plans.asFound.carries.day.dayS)} after cleaning; “cleaned” is cleaned and packed as before.`,
     ),
     counted,
     ...leftOut,

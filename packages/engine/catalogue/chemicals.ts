@@ -1,6 +1,13 @@
 import type { Medium } from '../model/medium.ts';
 import { between, commonPractice, computed, fromMemory, plusMinus, secondary, times } from './figureOf.ts';
-import { depositFactor, keptWhenRinsed, lifeInWeeks, poundsPerLitre, spheresText } from './shared.ts';
+import {
+  depositFactor,
+  keptWhenReplaced,
+  keptWhenRinsed,
+  lifeInWeeks,
+  poundsPerLitre,
+  spheresText,
+} from './shared.ts';
 
 const WEEK_S = 7 * 86_400;
 
@@ -34,8 +41,8 @@ export const chemicals = {
     areaPerM: fromMemory(2500, times(2), closelyPacked),
     bulkDensityKgPerM3: fromMemory(...between(420, 540)),
     depositFactor,
-    care: 'rinse',
-    bacteriaKept: keptWhenRinsed,
+    care: 'replace',
+    bacteriaKept: keptWhenReplaced,
     lifeS: lifeInWeeks(2, 8),
     pricePerM3: poundsPerLitre(3, 8),
     removes: { substance: 'dissolved-organics', capacityRatio: carbonCapacity },
@@ -54,8 +61,8 @@ export const chemicals = {
     areaPerM: computed(1700, times(2), spheresText),
     bulkDensityKgPerM3: fromMemory(...between(400, 520)),
     depositFactor,
-    care: 'rinse',
-    bacteriaKept: keptWhenRinsed,
+    care: 'replace',
+    bacteriaKept: keptWhenReplaced,
     lifeS: lifeInWeeks(2, 8),
     pricePerM3: poundsPerLitre(3, 8),
     removes: { substance: 'dissolved-organics', capacityRatio: carbonCapacity },
@@ -74,8 +81,8 @@ export const chemicals = {
     areaPerM: computed(800, times(2), spheresText),
     bulkDensityKgPerM3: fromMemory(...between(420, 540)),
     depositFactor,
-    care: 'rinse',
-    bacteriaKept: keptWhenRinsed,
+    care: 'replace',
+    bacteriaKept: keptWhenReplaced,
     lifeS: lifeInWeeks(2, 8),
     pricePerM3: poundsPerLitre(3, 8),
     removes: { substance: 'dissolved-organics', capacityRatio: carbonCapacity },

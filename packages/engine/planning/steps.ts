@@ -49,17 +49,18 @@ const cutting = (plan: Plan): readonly Said[] =>
     ? [step('cut-foam', { least: rough(0.003, 'length'), most: rough(0.005, 'length') })]
     : [];
 
-/** Packing in the order of the hands: upright chambers from the bottom, slots from the pump's side. */
+/** Packing in the order of the hands: upright chambers from the bottom, about a tube outward, slots from the pump's side. */
 const packing = (plan: Plan): readonly Said[] =>
-  plan.assessment.layout.chambers.map(({ id, label, flow }) => {
+  plan.assessment.layout.chambers.map(({ id, label, flow, ring }) => {
     const beds = plan.packing[id] ?? [];
-    const upright = flow === 'up' || flow === 'down';
+    const laid =
+      ring !== undefined ? 'pack-tube' : flow === 'up' || flow === 'down' ? 'pack-upright' : 'pack';
     const chamber = { name: label };
     if (beds.length === 0) return step('leave-empty', { chamber });
-    const layers = (upright ? beds.toReversed() : beds)
+    const layers = (laid === 'pack' ? beds : beds.toReversed())
       .map((bed) => step('layer', { depth: rough(bed.depthM, 'length'), medium: nameOf(plan, bed.medium) }))
       .reduceRight((next, first) => step('then', { first, next }));
-    return step(upright ? 'pack-upright' : 'pack', { chamber, layers });
+    return step(laid, { chamber, layers });
   });
 
 const keepingBacteria = (plan: Plan): readonly Said[] =>

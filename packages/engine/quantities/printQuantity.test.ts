@@ -41,7 +41,9 @@ describe('printing', () => {
   test.each<[Printable, string]>([
     [{ value: 280, dimension: 'specific-area', doubt: { kind: 'factor', size: 2 } }, '280 ×/÷ 2 m2/m3'],
     [{ value: 9.4961, dimension: 'power', doubt: { kind: 'plus-minus', size: 0.52 } }, '9.5 ± 0.5 W'],
-    [{ value: 9.4961, dimension: 'power', doubt: { kind: 'plus-minus', size: 0.0996 } }, '9.5 ± 0.1 W'],
+    [{ value: 9.4961, dimension: 'power', doubt: { kind: 'plus-minus', size: 0.0996 } }, '9.50 ± 0.10 W'],
+    // Not 600 ± 100 beside 168 ± 25 US gal/h: a doubt that rounds up to a power of ten keeps its place.
+    [{ value: 1.7667e-4, dimension: 'flow', doubt: { kind: 'plus-minus', size: 2.65e-5 } }, '640 ± 100 L/h'],
     [{ value: 0.35, dimension: 'fraction', doubt: { kind: 'plus-minus', size: 0.05 } }, '35 % ± 5 %'],
     [{ value: 40, dimension: 'power', doubt: { kind: 'plus-minus', size: 2.5 } }, '40.0 ± 2.5 W'],
     [{ value: 4000, dimension: 'price-per-volume' }, '4.00 /L'],

@@ -6,10 +6,13 @@ export function lastPlace(number: number, digits: number): number {
   return Math.floor(Math.log10(rounded) + 1e-12) - digits + 1;
 }
 
-/** Power of ten to which a figure of this doubt is printed: the doubt keeps one digit, two where it starts with 1 or 2. */
+/**
+ * Power of ten to which a figure of this doubt is printed: the doubt keeps one digit, two where it starts with 1 or 2.
+ * A doubt of 95 that rounds to 100 keeps its place: 636 ± 95 is 640 ± 100, not 600 ± 100.
+ */
 export function placeOfDoubt(halfWidth: number): number {
   const startsSmall = /^[12]/.test(halfWidth.toExponential(3));
-  return lastPlace(halfWidth, startsSmall ? 2 : 1);
+  return startsSmall ? lastPlace(halfWidth, 2) : Math.floor(Math.log10(halfWidth) + 1e-12);
 }
 
 /**

@@ -55,7 +55,7 @@ describe('a sentence in a language', () => {
     [95, '95 Sekunden'],
     [3600, '60 Minuten'],
     [12.34 * 3600, '12 Stunden'],
-    [86_400, '24 Stunden'],
+    [86_400, '1 Tag'],
     [2 * 86_400, '2 Tage'],
     [3.46 * 86_400, '3,5 Tage'],
     [400 * 86_400, '400 Tage'],

@@ -14,7 +14,7 @@ export interface Wording {
 /** Seconds in each unit of time, the largest first, and how many of it there must be to use it. */
 const times = [
   ['year', 365 * 86_400, 2],
-  ['day', 86_400, 2],
+  ['day', 86_400, 1],
   ['hour', 3600, 2],
   ['minute', 60, 2],
   ['second', 1, 0],
@@ -58,7 +58,7 @@ export const wordSpan = (
   language: Language,
 ): string => {
   if (beyond) return language.marks.beyond;
-  const [name, sizeS] = spanS < 86_400 ? (['hour', 3600] as const) : (['day', 86_400] as const);
+  const [name, sizeS] = spanS < 0.995 * 86_400 ? (['hour', 3600] as const) : (['day', 86_400] as const);
   const count = Number((spanS / sizeS).toPrecision(2));
   const shown =
     Math.abs(count) >= 1000 ? count.toLocaleString(language.code) : asWritten(String(count), language);

@@ -127,7 +127,7 @@ export function PlansFound(of: {
           </thead>
           <tbody>
             <tr>
-              <th scope="row">cleaned, packed as found</th>
+              <th scope="row">cleaned, packed as before</th>
               <Figures row={plans.asFound} print={print} />
               <td />
             </tr>

@@ -19,7 +19,7 @@ export default function PlansDrawn({ plans, currency }: { plans: PlansResult; cu
         theme="page"
         currency={currency}
         gain={{ name: 'feed carried', unit: plans.asFound.feed.unit }}
-        asFound={said(plans.asFound.feed, feed)}
+        asBefore={said(plans.asFound.feed, feed)}
         plans={plans.plans.map(({ id, cost, feed: carried }) => ({
           id,
           cost: said(cost, sum),

@@ -57,3 +57,23 @@ export const cutList = (source: WriteUpSource): readonly Cut[] => {
   const bought = new Set(changeCost(source).purchases.map(({ medium }) => medium));
   return [...padCuts(found, after, bought), ...stripCuts(source), ...coverCuts(source), ...hoseCuts(source)];
 };
+
+/**
+ * Whether the foam sleeve that is there is cut to fit between its end caps: its length is tried on the filter, so no list
+ * has it. A sleeve that is on the list is cut longer already.
+ */
+export const cutsSleeve = (source: WriteUpSource): boolean => {
+  const aboutTubes = new Set(
+    source.found.assessment.layout.chambers
+      .filter(({ ring }) => ring !== undefined)
+      .map(({ label }) => label),
+  );
+  const isListed = cutList(source).some(
+    (cut) => cut.kind === 'pad' && cut.chambers.some((label) => aboutTubes.has(label)),
+  );
+  return !isListed && madeAlterations(source).some(({ id }) => id === 'trim-sleeve');
+};
+
+/** Whether a knife is taken to anything at all. */
+export const cutsAnything = (source: WriteUpSource): boolean =>
+  cutsSleeve(source) || cutList(source).length > 0;

@@ -1,3 +1,4 @@
+import { type BedShape, bedShapes } from '@fettle/engine/families/bedShape.ts';
 import type { Chamber } from '@fettle/engine/families/layout.ts';
 import { chambersInWaterOrder, inWaterOrder } from '@fettle/engine/families/waterOrder.ts';
 import { isUsedUp, type Medium } from '@fettle/engine/model/medium.ts';
@@ -11,22 +12,26 @@ export const FOAM_OVERSIZE_M = 0.004;
 /** Pieces that differ by less than this are the same piece to a knife, m (common practice, no source). */
 const ALIKE_M = 0.001;
 
-/** The outline that a chamber gives a piece, m: across it, and the other way. */
-export const clearOutline = ({
-  flow,
-  areaM2,
-  box,
-}: Chamber): { readonly acrossM: number; readonly otherM: number } => {
+/**
+ * The outline that a chamber gives a piece, m: across it, and the other way. About a tube a piece is a strip, as long as
+ * its own middle is round and as wide as the media are long.
+ */
+export const clearOutline = (
+  { flow, areaM2, box }: Chamber,
+  ring?: BedShape['ring'],
+): { readonly acrossM: number; readonly otherM: number } => {
+  if (ring !== undefined)
+    return { acrossM: Math.PI * (ring.outerRadiusM + ring.innerRadiusM), otherM: ring.lengthM };
   if (flow === 'up' || flow === 'down') return { acrossM: box.width, otherM: areaM2 / box.width };
   return { acrossM: areaM2 / box.height, otherM: box.height };
 };
 
 /** Foam is cut larger than its chamber; in a slot not upwards, where it would stand above the outlet. */
-const withOversize = (chamber: Chamber, { form }: Medium) => {
-  const { acrossM, otherM } = clearOutline(chamber);
+const withOversize = ({ chamber, medium: { form }, ring }: Piece) => {
+  const { acrossM, otherM } = clearOutline(chamber, ring);
   const over = form === 'foam' ? FOAM_OVERSIZE_M : 0;
-  const upright = chamber.flow === 'up' || chamber.flow === 'down';
-  return { acrossM: acrossM + over, otherM: otherM + (upright ? over : 0) };
+  const isSlot = ring === undefined && chamber.flow !== 'up' && chamber.flow !== 'down';
+  return { acrossM: acrossM + over, otherM: otherM + (isSlot ? 0 : over) };
 };
 
 /** A piece that lies in a filter. */
@@ -34,19 +39,26 @@ interface Piece {
   readonly chamber: Chamber;
   readonly medium: Medium;
   readonly depthM: number;
+  /** Where it lies about a tube. */
+  readonly ring?: BedShape['ring'];
 }
 
 /** Foam, pads and floss, as the water meets them. */
 const piecesOf = ({ model, assessment }: AssessedState): readonly Piece[] =>
-  chambersInWaterOrder(assessment.layout).flatMap((chamber) =>
-    inWaterOrder(chamber, model.packing[chamber.id] ?? []).flatMap(({ medium: id, depthM }) => {
+  chambersInWaterOrder(assessment.layout).flatMap((chamber) => {
+    const beds = inWaterOrder(chamber, model.packing[chamber.id] ?? []);
+    const shapes = bedShapes(chamber, beds);
+    return beds.flatMap(({ medium: id, depthM }, at) => {
       const medium = model.media[id]!;
-      return medium.form === 'foam' || medium.form === 'fibre' ? [{ chamber, medium, depthM }] : [];
-    }),
-  );
+      const { ring } = shapes[at]!;
+      return medium.form === 'foam' || medium.form === 'fibre'
+        ? [{ chamber, medium, depthM, ...(ring === undefined ? {} : { ring }) }]
+        : [];
+    });
+  });
 
 const alike = (one: Piece, other: Piece): boolean => {
-  const [first, second] = [clearOutline(one.chamber), clearOutline(other.chamber)];
+  const [first, second] = [clearOutline(one.chamber, one.ring), clearOutline(other.chamber, other.ring)];
   return (
     one.medium.id === other.medium.id &&
     Math.abs(first.acrossM - second.acrossM) < ALIKE_M &&
@@ -104,15 +116,15 @@ export const padCuts = (
   const fromOf = (medium: string): CutFrom =>
     bought.has(medium) ? (there.has(medium) ? 'both' : 'bought') : 'there';
   return gathered(
-    newPieces(found, after).map(({ chamber, medium, depthM }) => ({
+    newPieces(found, after).map((piece) => ({
       kind: 'pad',
-      medium,
-      ...withOversize(chamber, medium),
-      chamber: clearOutline(chamber),
-      thicknessM: depthM,
-      from: fromOf(medium.id),
+      medium: piece.medium,
+      ...withOversize(piece),
+      chamber: clearOutline(piece.chamber, piece.ring),
+      thicknessM: piece.depthM,
+      from: fromOf(piece.medium.id),
       count: 1,
-      chambers: [chamber.label],
+      chambers: [piece.chamber.label],
     })),
   );
 };

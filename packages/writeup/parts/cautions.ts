@@ -1,6 +1,6 @@
 import { handlingKind } from '@fettle/engine/planning/handling.ts';
 import type { Block, Danger } from '../content/document.ts';
-import { cutList } from '../cuts/cutList.ts';
+import { cutList, cutsAnything } from '../cuts/cutList.ts';
 import { lastState, type Writer } from './writer.ts';
 
 /** Where a caution is wanted: at the work on the bench, or at the owner's own hands. */
@@ -17,10 +17,14 @@ interface CautionRule {
 const isClosed = ({ source }: Writer): boolean => handlingKind(source.found) === 'canister';
 const hasLift = ({ source }: Writer): boolean => source.found.model.filter.outletLiftM > 0;
 
-/** Whether the outlet is a hose with its end under water, which draws the tank empty unless a hole breaks the siphon. */
-export const breaksSiphon = (writer: Writer): boolean => isClosed(writer) && !hasLift(writer);
+/**
+ * Whether the outlet is a hose with its end under water, which draws the tank empty unless a hole breaks the siphon: of a
+ * canister, or the return of a sump.
+ */
+export const breaksSiphon = (writer: Writer): boolean =>
+  ['canister', 'sump'].includes(handlingKind(writer.source.found)) && !hasLift(writer);
 
-const cuts = ({ source }: Writer): boolean => cutList(source).length > 0;
+const cuts = ({ source }: Writer): boolean => cutsAnything(source);
 
 /** Whether foam, pads, floss, strips or sheet are bought, which may hold what is no good to animals. */
 const cutsWhatIsNew = ({ source }: Writer): boolean =>
@@ -33,6 +37,12 @@ const rules: readonly CautionRule[] = [
   { id: 'mains', danger: 'mains', at: ['build', 'care'], applies: () => true },
   { id: 'cable', danger: 'mains', at: ['build', 'care'], applies: () => true },
   { id: 'siphon', danger: 'water', at: ['build', 'care'], applies: isClosed },
+  {
+    id: 'sump',
+    danger: 'water',
+    at: ['build', 'care'],
+    applies: ({ source }) => handlingKind(source.found) === 'sump',
+  },
   {
     id: 'overflow',
     danger: 'water',

@@ -2,6 +2,7 @@ import { type FlowDifference, flowDifference } from '@fettle/engine/learning/flo
 import type { BenchTest, TimedFilling } from '@fettle/engine/model/model.ts';
 import { said } from '@fettle/engine/wording/said.ts';
 import type { Block } from '../content/document.ts';
+import { flowWay } from './flowWay.ts';
 import { computedFlow, flow, power, share } from './quantities.ts';
 import { heading, lastState, paragraph, sayings, type Writer } from './writer.ts';
 
@@ -53,7 +54,7 @@ const creditSentences = (writer: Writer, tests: readonly Timed[]): readonly stri
   if (has('as-found') && has('as-left') && !has('cleaned-original'))
     return [writer.say('measured.cleaning-not-apart')];
   if (has('as-left') && has('cleaned-original')) return [writer.say('measured.apart')];
-  return has('as-left') ? [] : [writer.say('measured.not-yet-left')];
+  return has('as-left') ? [] : [writer.say(`measured.not-yet-left.${flowWay(writer)}`)];
 };
 
 const flowTable = (writer: Writer, tests: readonly Timed[]): readonly Block[] =>
@@ -109,7 +110,9 @@ export const measuredPart = (writer: Writer): readonly Block[] => {
   return [
     heading(writer, 'measured'),
     ...paragraph('measured-how', [
-      ...(tests.length === 0 ? [] : [writer.say('measured.how', { states: sayings(states) })]),
+      ...(tests.length === 0
+        ? []
+        : [writer.say(`measured.how.${flowWay(writer)}`, { states: sayings(states) })]),
       ...creditSentences(writer, tests),
       ...powerSentences(writer),
     ]),

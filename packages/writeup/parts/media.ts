@@ -1,3 +1,4 @@
+import { bedShapes, chamberVolume } from '@fettle/engine/families/bedShape.ts';
 import { chambersInWaterOrder, inWaterOrder } from '@fettle/engine/families/waterOrder.ts';
 import { isUsedUp } from '@fettle/engine/model/medium.ts';
 import { volumesOf } from '@fettle/engine/planning/candidates.ts';
@@ -14,25 +15,27 @@ interface BedRow {
   readonly depthM: number;
   readonly volumeM3: number;
   readonly massKg: number;
-  /** Share of the chamber's depth. */
+  /** Share of the chamber's room. */
   readonly fill: number;
 }
 
 const bedRows = (writer: Writer): readonly BedRow[] => {
   const { model, assessment } = lastState(writer.source);
-  return chambersInWaterOrder(assessment.layout).flatMap((chamber) =>
-    inWaterOrder(chamber, model.packing[chamber.id] ?? []).map((bed) => {
-      const volumeM3 = bed.depthM * chamber.areaM2;
+  return chambersInWaterOrder(assessment.layout).flatMap((chamber) => {
+    const beds = inWaterOrder(chamber, model.packing[chamber.id] ?? []);
+    const shapes = bedShapes(chamber, beds);
+    return beds.map((bed, at) => {
+      const { volumeM3 } = shapes[at]!;
       return {
         medium: bed.medium,
         chamber: chamber.label,
         depthM: bed.depthM,
         volumeM3,
         massKg: volumeM3 * model.media[bed.medium]!.bulkDensityKgPerM3.value,
-        fill: bed.depthM / chamber.depthM,
+        fill: volumeM3 / chamberVolume(chamber),
       };
-    }),
-  );
+    });
+  });
 };
 
 /** What was paid for each medium, spread over its beds by volume; a medium that was there costs nothing. */

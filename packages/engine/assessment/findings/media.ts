@@ -97,6 +97,9 @@ export const replacedOften: FindingRule = {
         cost: Math.round(perYear),
         currency,
       });
+      // What takes something out of the water has no washable foam that does the same.
+      if (mediumOf(context, medium).stage === 'chemical')
+        return { place: bed, says, cure: said('cure.replaced-often.chemical') };
       const cured = model.media[WASHABLE] ? { cured: changeBed(model, bed, { medium: WASHABLE }) } : {};
       return { place: bed, says, cure: said('cure.replaced-often'), ...cured };
     });

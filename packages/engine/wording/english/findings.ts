@@ -181,6 +181,8 @@ export const cureSentences: Readonly<Record<string, string>> = {
   'cure.dead-chamber': 'Use the room, or leave it empty on purpose.',
   'cure.no-mechanical': 'Add a mechanical medium.',
   'cure.no-biological': 'Add a biological medium.',
+  'cure.replaced-often.chemical':
+    'Put mechanical media ahead of it, and take it out of the filter while nothing has to be taken up.',
   'cure.replaced-often': 'Use washable foam in its place, or put coarser media ahead of it.',
   'cure.ammonium-in-salt-water': 'Take it out.',
   'cure.softener-in-hard-water': 'Take it out, or soften the water first.',

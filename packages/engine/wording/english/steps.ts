@@ -31,6 +31,7 @@ export const planStepSentences: Readonly<Record<string, string>> = {
   'plan-step.leave-empty': 'Leave {chamber} empty.',
   'plan-step.pack': 'Pack {chamber}: {layers}.',
   'plan-step.pack-upright': 'Pack {chamber} from the bottom: {layers}.',
+  'plan-step.pack-tube': 'Pack {chamber} from the tube outward: {layers}.',
   'plan-step.layer': '{depth} of {medium}',
   'plan-step.then': '{first}, then {next}',
   'plan-step.keep-bacteria':

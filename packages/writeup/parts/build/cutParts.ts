@@ -7,7 +7,7 @@ import { cutList, STRIP_WIDTH_M } from '../../cuts/cutList.ts';
 import { FOAM_OVERSIZE_M } from '../../cuts/padCuts.ts';
 import { cutLength, cutSides } from '../cutLengths.ts';
 import { heading, lastState, paragraph, type Writer } from '../writer.ts';
-import { isUpright } from './handOrder.ts';
+import { layingOf } from './handOrder.ts';
 
 /** What a cut is called. */
 const nameOf = (writer: Writer, cut: Cut): string => {
@@ -62,12 +62,11 @@ const cutTable = (writer: Writer, cuts: readonly Cut[]): Block => ({
 
 const notes = (writer: Writer, cuts: readonly Cut[]): readonly string[] => {
   const pads = cuts.flatMap((cut) => (cut.kind === 'pad' ? [cut.medium.form] : []));
+  const laid = lastState(writer.source).assessment.layout.chambers.map(layingOf);
   return [
     pads.includes('foam') ? writer.say('build.cuts.foam', { over: cutLength(writer, FOAM_OVERSIZE_M) }) : '',
-    pads.includes('foam') &&
-    lastState(writer.source).assessment.layout.chambers.some((one) => !isUpright(one))
-      ? writer.say('build.cuts.slot')
-      : '',
+    pads.includes('foam') && laid.includes('slot') ? writer.say('build.cuts.slot') : '',
+    pads.length > 0 && laid.includes('tube') ? writer.say('build.cuts.tube') : '',
     pads.includes('fibre') ? writer.say('build.cuts.fibre') : '',
     cuts.some(({ kind }) => kind === 'strip')
       ? writer.say('build.cuts.strip', { width: cutLength(writer, STRIP_WIDTH_M) })

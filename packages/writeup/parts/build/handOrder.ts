@@ -1,5 +1,13 @@
 import type { Chamber, Layout } from '@fettle/engine/families/layout.ts';
 
+/** How hands lay the beds of a chamber: one on the other, round a tube, or beside each other in a slot. */
+export type Laying = 'upright' | 'tube' | 'slot';
+
+export const layingOf = (chamber: Chamber): Laying => {
+  if (chamber.ring !== undefined) return 'tube';
+  return isUpright(chamber) ? 'upright' : 'slot';
+};
+
 /** Whether the beds of a chamber lie on each other; else they stand beside each other. */
 export const isUpright = ({ flow }: Chamber): boolean => flow === 'up' || flow === 'down';
 

@@ -37,7 +37,7 @@ export const openStage = (writer: Writer): Stage => {
   const isClosed = kind === 'canister';
   return {
     id: 'build-open',
-    before: cautionBlocks(writer, 'build', ['siphon', 'weight', 'skin']),
+    before: cautionBlocks(writer, 'build', ['siphon', 'sump', 'weight', 'skin']),
     steps: [
       writer.say(`step.open.${kind}`),
       writer.say('step.unpack'),

@@ -2,7 +2,9 @@ import { packingRowDrawing } from '@fettle/drawing/packingRowDrawing.ts';
 import { placedBeds } from '@fettle/drawing/placedBeds.ts';
 import { sectionDrawing } from '@fettle/drawing/sectionDrawing.ts';
 import type { Theme } from '@fettle/drawing/tokens.ts';
+import { bedShapes } from '@fettle/engine/families/bedShape.ts';
 import type { Chamber } from '@fettle/engine/families/layout.ts';
+import { inWaterOrder } from '@fettle/engine/families/waterOrder.ts';
 import { isUsedUp } from '@fettle/engine/model/medium.ts';
 import { volumesOf } from '@fettle/engine/planning/candidates.ts';
 import type { Block } from '../../content/document.ts';
@@ -11,7 +13,7 @@ import { changeCost, goodMedia } from '../changes.ts';
 import { cutLength } from '../cutLengths.ts';
 import { mass, volume } from '../quantities.ts';
 import { lastState, tense, type Writer } from '../writer.ts';
-import { inHandOrder, isUpright } from './handOrder.ts';
+import { inHandOrder, layingOf } from './handOrder.ts';
 import { NEGLIGIBLE_M3 } from './leftOver.ts';
 import type { Stage } from './stage.ts';
 
@@ -20,14 +22,16 @@ const packedOf = (writer: Writer) => {
   return { layout: assessment.layout, packing: model.packing, media: model.media };
 };
 
-/** The layers of a chamber as hands lay them: from the bottom, or from the pump's side. */
+/** The layers of a chamber as hands lay them: from the bottom, from the tube outward, or from the pump's side. */
 const layersOf = (writer: Writer, chamber: Chamber): readonly string[] => {
   const { model } = lastState(writer.source);
   const placed = placedBeds(packedOf(writer));
   const listed = model.packing[chamber.id] ?? [];
-  return (isUpright(chamber) ? listed.toReversed() : listed).map((bed) => {
+  const shapes = bedShapes(chamber, inWaterOrder(chamber, listed));
+  const inOrder = inWaterOrder(chamber, listed).map((bed, at) => ({ bed, ...shapes[at]! }));
+  const asListed = chamber.listedInWaterOrder ? inOrder : inOrder.toReversed();
+  return (layingOf(chamber) === 'slot' ? asListed : asListed.toReversed()).map(({ bed, volumeM3 }) => {
     const medium = model.media[bed.medium]!;
-    const volumeM3 = bed.depthM * chamber.areaM2;
     const isPoured = medium.form !== 'foam' && medium.form !== 'fibre';
     return writer.say(isPoured ? 'layer.poured' : 'layer.cut', {
       tag: placed.find((one) => one.bed === bed)?.tag ?? '',
@@ -44,7 +48,7 @@ const chamberStep = (writer: Writer, chamber: Chamber): string => {
   const layers = layersOf(writer, chamber);
   const label = { name: chamber.label };
   if (layers.length === 0) return writer.say('step.pack.empty', { chamber: label });
-  return writer.say(`step.pack.${isUpright(chamber) ? 'upright' : 'slot'}`, {
+  return writer.say(`step.pack.${layingOf(chamber)}`, {
     chamber: label,
     layers: layers.join('; '),
   });

@@ -1,5 +1,5 @@
 import type { Cut } from '../../cuts/cut.ts';
-import { cutList } from '../../cuts/cutList.ts';
+import { cutList, cutsSleeve } from '../../cuts/cutList.ts';
 import { cautionBlocks } from '../cautions.ts';
 import { changeCost } from '../changes.ts';
 import type { Writer } from '../writer.ts';
@@ -23,6 +23,7 @@ export const readyStage = (writer: Writer): Stage => {
     before: cautionBlocks(writer, 'build', ['blade', 'foam']),
     steps: [
       ...(cuts.length > 0 ? [writer.say('step.cut')] : []),
+      ...(cutsSleeve(writer.source) ? [writer.say('step.cut-sleeve')] : []),
       ...(cuts.some(hasBurrs) ? [writer.say('step.deburr')] : []),
       ...(rinsesNew ? [writer.say('step.rinse-new')] : []),
       ...(cuts.some(isLiving) ? [writer.say('step.rinse-there')] : []),

@@ -16,10 +16,13 @@ export const closeStage = (writer: Writer): Stage => ({
 
 const blanks = (id: string, labels: readonly string[]): Block => ({ kind: 'blanks', id, labels });
 
-/** On dry paper, at the height of installation; what works under water has none. */
+/** How each kind is stood up for the leak test; what works under water has none. */
+const leakPlaces = { canister: 'stand', sump: 'fill', hanging: 'hang' } as const;
+
+/** On dry paper, at the height of installation. */
 export const leakStage = (writer: Writer): Stage => {
   const kind = handlingKind(writer.source.found);
-  if (kind === 'submerged' || kind === 'sump')
+  if (kind === 'submerged')
     return {
       id: 'build-leak',
       before: paragraph('build-no-leak', [writer.say('build.leak.none')]),
@@ -29,7 +32,7 @@ export const leakStage = (writer: Writer): Stage => {
   return {
     id: 'build-leak',
     steps: [
-      writer.say(isClosed ? 'step.leak.stand' : 'step.leak.hang'),
+      writer.say(`step.leak.${leakPlaces[kind]}`),
       writer.say('step.leak.run'),
       ...(isClosed ? [writer.say('step.leak.night')] : []),
       writer.say('step.leak.fails'),

@@ -1,6 +1,6 @@
 import { handlingKind } from '@fettle/engine/planning/handling.ts';
 import type { Block } from '../../content/document.ts';
-import { cutList } from '../../cuts/cutList.ts';
+import { cutsAnything } from '../../cuts/cutList.ts';
 import { heading, type Writer } from '../writer.ts';
 
 /** What is laid out before the work begins. */
@@ -14,7 +14,7 @@ export const toolsPart = (writer: Writer): readonly Block[] => {
     isClosed ? 'brushes.hoses' : 'brushes.intake',
     kind === 'submerged' ? 'bag' : 'paper',
     ...(isClosed ? ['grease'] : []),
-    ...(cutList(source).length > 0 ? ['knife'] : []),
+    ...(cutsAnything(source) ? ['knife'] : []),
   ];
   const items = tools.map((tool) => writer.say(`tool.${tool}`));
   return [heading(writer, 'build-tools'), { kind: 'list', id: 'build-tools-list', items }];

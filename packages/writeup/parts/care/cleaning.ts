@@ -147,6 +147,7 @@ export const cleaningPart = (writer: Writer): readonly Block[] => {
       'cable',
       'siphon',
       'siphon-break',
+      'sump',
       'overflow',
       'weight',
       'skin',

@@ -1,4 +1,5 @@
 import { COMPUTED_DOUBT } from '@fettle/engine/assessment/findings/measured.ts';
+import { handlingKind } from '@fettle/engine/planning/handling.ts';
 import type { Printable } from '@fettle/engine/quantities/printQuantity.ts';
 import type { Block } from '../../content/document.ts';
 import { flowWay } from '../flowWay.ts';
@@ -54,6 +55,7 @@ export const jugPart = (writer: Writer): readonly Block[] => {
     ...paragraph('care-jug', [
       writer.say(`jug.how.${way}`),
       writer.say(`jug.when.${way}`, { share: share(CLEAN_AT) }),
+      handlingKind(writer.source.found) === 'sump' ? writer.say('jug.sump') : '',
       basisSentence(writer),
     ]),
     {

@@ -10,8 +10,12 @@ export const assumedNames: Readonly<Record<string, string>> = {
     'a cabinet takes 1 to 2.2 m (3.3 to 7.2 ft) of hose on each side, from memory',
   'intake tubes of boxes that hang on the tank are about 20 cm long, from memory':
     'intake tubes of boxes that hang on the tank are about 20 cm (8 in) long, from memory',
-  '# mm is usual for pumps of # L/h, from memory': 'usual for pumps of this rated flow, from memory',
-  '#.# mm is usual for pumps of # L/h, from memory': 'usual for pumps of this rated flow, from memory',
+  '#.# mm (#.# in) is usual for pumps of # L/h (# US gal/h), from memory':
+    'usual for pumps of this rated flow, from memory',
+  '#.# mm (#.# in) is usual for pumps of # L/h (#.# US gal/h), from memory':
+    'usual for pumps of this rated flow, from memory',
+  '#.# mm (#.# in) is usual for pumps of #.# L/h (#.# US gal/h), from memory':
+    'usual for pumps of this rated flow, from memory',
   'pumps with synchronous motors take about 17.5 W for each 1000 L/h of rated flow, from memory':
     'pumps with synchronous motors take about 17.5 W for each 1000 L/h (264 US gal/h) of rated flow, from memory',
   'loose-fitting baskets leave about half a millimetre all round; from memory':

@@ -69,6 +69,8 @@ export const buildSentences: Readonly<Record<string, string>> = {
     'Foam is cut {over} larger than its chamber each way, so that it holds itself against the walls (3 to 5 mm (0.12 to 0.20 in): common practice, no source); the dashed line is the chamber.',
   'build.cuts.slot':
     'In a slot it is cut wider, not higher: above the outlet edge the water would go round it.',
+  'build.cuts.tube':
+    'About a tube a piece is cut as a strip, as long as its middle is round; wrapped, its ends meet without a gap, away from the inlet.',
   'build.cuts.fibre': 'Pads and floss are cut to the chamber’s own outline.',
   'build.cuts.strip':
     'Strips are as long as the gap that they close, {width} wide and a little thicker than the gap (common practice, no source).',
@@ -127,6 +129,8 @@ export const buildSentences: Readonly<Record<string, string>> = {
   'step.cut': 'Cut everything on the cut list, and try each piece in its place.',
   'step.deburr':
     'Take the burrs off cut edges of hose and sheet, and round the corners of sheet; work wet, so that no dust flies.',
+  'step.cut-sleeve':
+    'Cut the foam sleeve 2 to 3 mm (0.08 to 0.12 in) longer than the space between the end caps, ends square, so that both press on it.',
   'step.rinse-new': 'Rinse what is new, cut or not, until the water runs clear.',
   'step.rinse-there': 'Rinse what was cut from the filter’s own media in tank water only.',
   'heading.build-alter': 'Alter',
@@ -138,7 +142,7 @@ export const buildSentences: Readonly<Record<string, string>> = {
   'step.alter.renew-end-seals':
     'Fit the new seal rings to end caps and seats; clean the grooves, grease them thinly with silicone grease, press home by hand.',
   'step.alter.trim-sleeve':
-    'Cut the foam sleeve 2 to 3 mm (0.08 to 0.12 in) longer than the space between the end caps, ends square, so that both press on it.',
+    'Press the end caps onto the foam sleeve that was cut longer, and see that both touch it all round.',
   'step.alter.turn-cartridge':
     'Turn the cartridge by half a turn, so that the side that lay away from the inlet loads next.',
   'step.alter.more-socks':
@@ -166,6 +170,7 @@ export const buildSentences: Readonly<Record<string, string>> = {
   'drawing.step': 'step {number}',
   'step.pack.upright': 'Pack {chamber}, from the bottom: {layers}.',
   'step.pack.slot': 'Pack {chamber}, from the side of the pump: {layers}.',
+  'step.pack.tube': 'Pack {chamber}, from the tube outward: {layers}.',
   'step.pack.empty': 'Leave {chamber} empty.',
   'layer.cut': '{tag}, {depth} of {medium}',
   'layer.poured': '{tag}, {depth} of {medium}, which is {volume}, {mass} dry',
@@ -186,6 +191,8 @@ export const buildSentences: Readonly<Record<string, string>> = {
   'step.leak.stand':
     'Wipe the filter dry, stand it on dry paper on the bench, and fill it with the water standing as high above it as where it is installed.',
   'step.leak.hang': 'Hang it level on a bucket or a spare tank with dry paper under it, and fill the box.',
+  'step.leak.fill':
+    'Lay dry paper under the box and below every joint of its pipes, and fill the box as high as the water stands in it with the pump off.',
   'step.leak.run':
     'Let it run so for 30 minutes (common practice, no source); feel along every joint and look at the paper.',
   'step.leak.night': 'Where a seal was worked on, let it stand full overnight on fresh paper.',

@@ -10,6 +10,8 @@ export const careSentences: Readonly<Record<string, string>> = {
   'heading.care-jug': 'Is it time to clean?',
   'jug.how.vessel':
     'Let the outlet run into a marked vessel, held at the same place each time, and take the time to fill it, three times; the middle one counts. Only the filter is plugged in for that, and no hand is in the water.',
+  'jug.sump':
+    'What runs into the vessel is missing in the section with the pump: take no more than it can spare without drawing air, and pour it back before the next run.',
   'jug.how.bag':
     'Its outlet is under water, so a bag catches the flow: with every plug pulled, tie a thin bag without holes, pressed flat, round the outlet. Plug in only the filter, hands out of the water; pull its plug when the time is over, take the bag off, and measure what is in it. Three times; the middle one counts (common practice, no source).',
   'jug.when.vessel':
@@ -43,7 +45,7 @@ export const careSentences: Readonly<Record<string, string>> = {
   'care.replace': 'replace',
   'care.each-time': 'at each cleaning, after about {interval}',
   'care.clean-then-replace': '{clean}; in the end replace',
-  'care.ends.clogs': 'at each cleaning, after about {time}: it clogs and cannot be rinsed',
+  'care.ends.clogs': 'at each cleaning, after about {time}: it clogs by then, and is not rinsed but replaced',
   'care.ends.full': 'after about {time}: it has taken up by then what it can',
   'care.ends.calendar': 'after {time}, whatever it looks like',
   'care.each-time-then': 'clean {each}; replace {ends}',

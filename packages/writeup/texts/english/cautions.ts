@@ -8,6 +8,8 @@ export const cautionSentences: Readonly<Record<string, string>> = {
     'Close the taps and lift the hose ends above the surface of the tank before a hose comes off: else the tank runs out through it, down to the intake. A check valve alone is no guard.',
   'caution.siphon-break':
     'See that a small hole in the outlet just below the water line is open: it breaks the siphon when the pump stops.',
+  'caution.sump':
+    'When the pump stops, water runs down until it breaks off: never fill the box higher than leaves room for that, and keep the overflow of the tank and the emergency drain free. A check valve alone is no guard.',
   'caution.overflow':
     'Keep the overflow lip free, whatever is packed: when media clog, the water leaves there and not over the rim.',
   'caution.weight': 'Full of water it is heavy and slips: two hands, a dry floor, a tray under it.',

@@ -1,14 +1,16 @@
 /** Sentences on what was measured, what it carries, what it costs, and where figures come from. */
 export const figureSentences: Readonly<Record<string, string>> = {
   'heading.measured': 'Flow, measured',
-  'measured.how': 'A marked vessel was filled at the outlet and timed: {states}.',
+  'measured.how.vessel': 'A marked vessel was filled at the outlet and timed: {states}.',
+  'measured.how.bag': 'The flow was caught and timed: {states}.',
   'measured.no-flow': 'No flow was measured: every flow here is computed.',
   'measured.cleaning-not-apart':
     'The filter was not timed between cleaning and re-packing, so what cleaning alone gained is not known apart: the difference is that of both together.',
   'measured.apart':
     'It was timed after cleaning and before re-packing, so that what cleaning gained is not credited to the re-pack.',
-  'measured.not-yet-left':
+  'measured.not-yet-left.vessel':
     'The same test is to be done again as left, with the same vessel at the same height.',
+  'measured.not-yet-left.bag': 'The same test is to be done again as left, in the same way.',
   'measured.power': 'At the plug it draws {measured}; the plate says {stated}.',
   'measured.power.alone': 'At the plug it draws {measured}.',
   'table.measured': 'Timed fillings',

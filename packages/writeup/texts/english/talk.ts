@@ -25,7 +25,7 @@ export const talkSentences: Readonly<Record<string, string>> = {
   'heading.talk-costs': 'What it costs',
   'heading.talk-limits': 'What this does not show',
 
-  'talk.filter': '{filter}, a {family}, on a tank of {volume}.',
+  'talk.filter': '{filter}: {family}, on a tank of {volume}.',
   'talk.rated': 'Its pump is rated at {flow}.',
   'talk.safe': 'Everything in the tank is unplugged before a hand goes into the water.',
   'talk.timed': '{state}: {flow}; {runs} runs into {vessel}.',

@@ -74,6 +74,8 @@ export const buildSentences: Readonly<Record<string, string>> = {
     'Schaumstoff wird nach jeder Seite {over} größer geschnitten als seine Kammer, damit er sich an den Wänden hält (3 bis 5 mm (0,12 bis 0,20 in): gängige Praxis, ohne Quelle); die gestrichelte Linie ist die Kammer.',
   'build.cuts.slot':
     'Für einen Schlitz wird er breiter, nicht höher geschnitten: Über der Auslaufkante liefe das Wasser um ihn herum.',
+  'build.cuts.tube':
+    'Um ein Rohr wird ein Stück als Streifen geschnitten, so lang wie der Umfang in seiner Mitte; gewickelt stoßen seine Enden ohne Spalt aneinander, vom Zulauf abgewandt.',
   'build.cuts.fibre': 'Matten und Watte werden auf den Umriss der Kammer geschnitten.',
   'build.cuts.strip':
     'Streifen sind so lang wie der Spalt, den sie schließen, {width} breit und etwas dicker als der Spalt (gängige Praxis, ohne Quelle).',
@@ -131,6 +133,8 @@ export const buildSentences: Readonly<Record<string, string>> = {
   'step.cut': 'Alles auf der Schnittliste schneiden und jedes Stück an seinem Platz anpassen.',
   'step.deburr':
     'Schnittkanten von Schlauch und Platte entgraten, Ecken der Platte runden; nass arbeiten, damit kein Staub fliegt.',
+  'step.cut-sleeve':
+    'Die Schaumstoffhülse 2 bis 3 mm (0,08 bis 0,12 in) länger schneiden als der Raum zwischen den Endkappen, Enden gerade, damit beide darauf drücken.',
   'step.rinse-new': 'Neues spülen, geschnitten oder nicht, bis das Wasser klar bleibt.',
   'step.rinse-there': 'Was aus den Medien des Filters geschnitten wurde, nur in Beckenwasser spülen.',
   'heading.build-alter': 'Ändern',
@@ -142,7 +146,7 @@ export const buildSentences: Readonly<Record<string, string>> = {
   'step.alter.renew-end-seals':
     'Die neuen Dichtringe an Endkappen und Sitze setzen; Nuten säubern, dünn mit Silikonfett fetten, von Hand andrücken.',
   'step.alter.trim-sleeve':
-    'Die Schaumstoffhülse 2 bis 3 mm (0,08 bis 0,12 in) länger schneiden als der Raum zwischen den Endkappen, Enden gerade, damit beide darauf drücken.',
+    'Die Endkappen auf die länger geschnittene Schaumstoffhülse drücken und sehen, dass beide rundum anliegen.',
   'step.alter.turn-cartridge':
     'Die Patrone um eine halbe Drehung umsetzen, damit die Seite, die vom Zulauf abgewandt lag, als nächste belädt.',
   'step.alter.more-socks':
@@ -172,6 +176,7 @@ export const buildSentences: Readonly<Record<string, string>> = {
   'drawing.step': 'Schritt {number}',
   'step.pack.upright': '{chamber} von unten bestücken: {layers}.',
   'step.pack.slot': '{chamber} von der Pumpenseite her bestücken: {layers}.',
+  'step.pack.tube': '{chamber} vom Rohr nach außen bestücken: {layers}.',
   'step.pack.empty': '{chamber} leer lassen.',
   'layer.cut': '{tag}, {depth} {medium}',
   'layer.poured': '{tag}, {depth} {medium}, das sind {volume}, {mass} trocken',
@@ -193,6 +198,8 @@ export const buildSentences: Readonly<Record<string, string>> = {
     'Den Filter trocken wischen, auf der Werkbank auf trockenes Papier stellen und so füllen, dass das Wasser so hoch über ihm steht wie am Einbauort.',
   'step.leak.hang':
     'Waagerecht an einen Eimer oder ein Ersatzbecken hängen, trockenes Papier darunter, und den Kasten füllen.',
+  'step.leak.fill':
+    'Trockenes Papier unter den Kasten und unter jede Verbindung der Rohre legen und den Kasten so hoch füllen, wie das Wasser bei stehender Pumpe darin steht.',
   'step.leak.run':
     'So 30 Minuten laufen lassen (gängige Praxis, ohne Quelle); jede Fuge abtasten und das Papier ansehen.',
   'step.leak.night':

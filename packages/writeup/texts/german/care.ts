@@ -9,6 +9,8 @@ export const careSentences: Readonly<Record<string, string>> = {
   'heading.care-jug': 'Ist es Zeit zu reinigen?',
   'jug.how.vessel':
     'Den Auslauf in ein Gefäß mit Marke laufen lassen, jedes Mal an derselben Stelle gehalten, und die Zeit bis zum Füllen stoppen, dreimal; die mittlere gilt. Eingesteckt ist dabei nur der Filter, und keine Hand ist im Wasser.',
+  'jug.sump':
+    'Was in das Gefäß läuft, fehlt im Abteil mit der Pumpe: nicht mehr entnehmen, als sie hergibt, ohne Luft zu ziehen, und es vor der nächsten Messung zurückgießen.',
   'jug.how.bag':
     'Der Auslauf liegt unter Wasser, darum fängt ein Beutel den Durchfluss auf: wenn alle Stecker gezogen sind, einen dünnen, flach gedrückten Beutel ohne Löcher um den Auslauf binden. Nur den Filter einstecken, die Hände nicht im Wasser; nach der Zeit seinen Stecker ziehen, den Beutel abnehmen und messen, was darin ist. Dreimal; der mittlere Wert gilt (gängige Praxis, ohne Quelle).',
   'jug.when.vessel':
@@ -43,7 +45,7 @@ export const careSentences: Readonly<Record<string, string>> = {
   'care.each-time': 'bei jeder Reinigung, Abstand etwa {interval}',
   'care.clean-then-replace': '{clean}; am Ende ersetzen',
   'care.ends.clogs':
-    'bei jeder Reinigung, Abstand etwa {time}: Es setzt sich zu und lässt sich nicht auswaschen',
+    'bei jeder Reinigung, Abstand etwa {time}: Es setzt sich bis dahin zu und wird nicht gewaschen, sondern ersetzt',
   'care.ends.full': 'etwa {time} nach dem Einsetzen: Mehr kann es nicht aufnehmen',
   'care.ends.calendar': '{time} nach dem Einsetzen, gleich wie es aussieht',
   'care.each-time-then': 'reinigen {each}; ersetzen {ends}',

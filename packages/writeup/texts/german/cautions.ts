@@ -8,6 +8,8 @@ export const cautionSentences: Readonly<Record<string, string>> = {
     'Hähne schließen und die Schlauchenden über den Wasserspiegel heben, bevor ein Schlauch abgenommen wird: Sonst läuft das Becken bis zur Ansaugung leer. Ein Rückschlagventil allein ist kein Schutz.',
   'caution.siphon-break':
     'Ein kleines Loch im Auslauf dicht unter der Wasserlinie muss offen sein: Es unterbricht den Rücklauf, wenn die Pumpe steht.',
+  'caution.sump':
+    'Steht die Pumpe, läuft Wasser herunter, bis es abreißt: den Kasten nie höher füllen, als dafür Platz bleibt, und den Überlauf des Beckens und den Notablauf frei halten. Ein Rückschlagventil allein schützt nicht.',
   'caution.overflow':
     'Den Notüberlauf frei halten, gleich was eingelegt wird: Setzen sich die Medien zu, läuft das Wasser dort ab und nicht über den Rand.',
   'caution.weight':

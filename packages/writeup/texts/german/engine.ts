@@ -174,6 +174,7 @@ export const planStepSentences: Readonly<Record<string, string>> = {
   'plan-step.leave-empty': '{chamber} leer lassen.',
   'plan-step.pack': '{chamber} bestücken: {layers}.',
   'plan-step.pack-upright': '{chamber} von unten bestücken: {layers}.',
+  'plan-step.pack-tube': '{chamber} vom Rohr nach außen bestücken: {layers}.',
   'plan-step.layer': '{depth} {medium}',
   'plan-step.then': '{first}, dann {next}',
   'plan-step.keep-bacteria':

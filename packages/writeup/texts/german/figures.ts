@@ -1,13 +1,15 @@
 /** Sätze über Messungen, Leistung, Kosten und Herkunft der Werte. */
 export const figureSentences: Readonly<Record<string, string>> = {
   'heading.measured': 'Durchfluss, gemessen',
-  'measured.how': 'Ein Gefäß mit Marke wurde am Auslauf gefüllt und die Zeit gestoppt: {states}.',
+  'measured.how.bag': 'Der Durchfluss wurde aufgefangen und die Zeit gestoppt: {states}.',
+  'measured.how.vessel': 'Ein Gefäß mit Marke wurde am Auslauf gefüllt und die Zeit gestoppt: {states}.',
   'measured.no-flow': 'Ein Durchfluss wurde nicht gemessen: Jeder Durchfluss hier ist gerechnet.',
   'measured.cleaning-not-apart':
     'Zwischen Reinigung und neuer Bestückung wurde nicht gemessen; was die Reinigung allein brachte, ist deshalb nicht bekannt: Der Unterschied gilt für beides zusammen.',
   'measured.apart':
     'Gemessen wurde auch nach der Reinigung und vor der neuen Bestückung, damit deren Gewinn nicht der Bestückung zugerechnet wird.',
-  'measured.not-yet-left':
+  'measured.not-yet-left.bag': 'Dieselbe Messung ist bei der Übergabe zu wiederholen, auf dieselbe Weise.',
+  'measured.not-yet-left.vessel':
     'Dieselbe Messung ist bei der Übergabe zu wiederholen, mit demselben Gefäß in derselben Höhe.',
   'measured.power': 'Am Stecker nimmt er {measured} auf; auf dem Typenschild stehen {stated}.',
   'measured.power.alone': 'Am Stecker nimmt er {measured} auf.',

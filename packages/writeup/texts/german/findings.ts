@@ -188,6 +188,8 @@ export const cureSentences: Readonly<Record<string, string>> = {
   'cure.dead-chamber': 'Den Platz nutzen oder mit Absicht leer lassen.',
   'cure.no-mechanical': 'Ein mechanisches Medium einlegen.',
   'cure.no-biological': 'Ein biologisches Medium einlegen.',
+  'cure.replaced-often.chemical':
+    'Mechanische Medien davor legen und sie aus dem Filter nehmen, solange nichts aufzunehmen ist.',
   'cure.replaced-often': 'Auswaschbaren Schaumstoff an seine Stelle setzen oder gröbere Medien davor legen.',
   'cure.ammonium-in-salt-water': 'Herausnehmen.',
   'cure.softener-in-hard-water': 'Herausnehmen oder das Wasser vorher enthärten.',

@@ -32,7 +32,7 @@ export function LaterPacking({
     found.quick === undefined ? null : (
       <BeforeAfter
         before={found.quick.assessment}
-        beforeName="As found"
+        beforeName="Cleaned, packed as before"
         after={quick.assessment}
         afterName={name}
         system={system}

@@ -1,0 +1,91 @@
+import { readFileSync } from 'node:fs';
+import { resolve } from 'node:path';
+import { readJob } from '@fettle/job/read.ts';
+import type { JobDocument } from '@fettle/job/schema/job.ts';
+import { describe, expect, it } from 'vitest';
+import type { Block } from '../content/document.ts';
+import { cutList } from '../cuts/cutList.ts';
+import { sourceOf } from '../testing/sources.ts';
+import { type DocumentName, writeUpDocument } from '../writeUp.ts';
+
+const demo = (name: string): JobDocument => {
+  const read = readJob(readFileSync(resolve(import.meta.dirname, `../../../demo/${name}.yaml`)));
+  if (!read.ok) throw new Error(`the demo ${name} does not read`);
+  return read.document;
+};
+
+const blocksOf = (document: JobDocument, name: DocumentName): readonly Block[] =>
+  writeUpDocument(sourceOf(document), { name, theme: 'print' }).blocks;
+
+const stepsIn = (blocks: readonly Block[]): readonly string[] =>
+  blocks.flatMap((block) => (block.kind === 'steps' ? block.items : []));
+
+const idsIn = (blocks: readonly Block[]): readonly string[] => blocks.map(({ id }) => id);
+
+/** The round drum with its sleeves the other way round, of which the outer one has to be cut anew. */
+const turned: JobDocument = {
+  ...demo('round-drum'),
+  planned: {
+    packing: {
+      media: [
+        { medium: 'foam-20ppi', depth: '20 mm' },
+        { medium: 'foam-45ppi', depth: '15 mm' },
+        { medium: 'ceramic-rings-12mm', depth: '25 mm' },
+      ],
+    },
+    made: ['trim-sleeve'],
+  },
+};
+
+describe('a filter with its media about a tube', () => {
+  it('is packed from the tube outward', () => {
+    const [step] = stepsIn(blocksOf(turned, 'build')).filter((text) => text.startsWith('Pack '));
+    expect(step).toMatch(/from the tube outward: .*ceramic rings.*45 ppi foam.*20 ppi foam/);
+  });
+
+  it('has its sleeves cut as strips as long as their middles are round: by hand, the tube being 40 mm wide', () => {
+    const [outer, inner] = cutList(sourceOf(turned)).flatMap((cut) => (cut.kind === 'pad' ? [cut] : []));
+    expect(outer?.chamber.acrossM).toBeCloseTo(2 * Math.PI * 0.07, 9);
+    expect(inner?.chamber.acrossM).toBeCloseTo(2 * Math.PI * 0.0525, 9);
+    expect(outer?.chamber.otherM).toBeCloseTo(0.21, 9);
+  });
+
+  it('tells of each layer the volume of its own ring', () => {
+    const table = blocksOf(turned, 'sheet').find(({ id }) => id === 'media-table');
+    // π (80² − 60²), (60² − 45²) and (45² − 20²) mm² by 210 mm.
+    const told = table?.kind === 'table' ? table.rows.map((row) => row[4]?.replace(/ \(.*/, '')) : [];
+    expect(told.map((text) => text?.replace(/\s/g, ' '))).toEqual(['1.85 L', '1.04 L', '1.07 L']);
+  });
+
+  it('has a sleeve that stays cut longer before anything is altered, with its caution and the knife laid out', () => {
+    const found = demo('round-drum');
+    const blocks = blocksOf(
+      { ...found, planned: { packing: found.packing ?? {}, made: ['trim-sleeve'] } },
+      'build',
+    );
+    const cut = idsIn(blocks).indexOf('heading-build-ready');
+    expect(cut).toBeGreaterThan(0);
+    expect(cut).toBeLessThan(idsIn(blocks).indexOf('heading-build-alter'));
+    expect(stepsIn(blocks.slice(cut, cut + 4)).join(' ')).toContain('Cut the foam sleeve');
+    expect(idsIn(blocks)).toContain('caution-blade');
+    expect(JSON.stringify(blocks.find(({ id }) => id === 'build-tools-list'))).toContain('Sharp knife');
+  });
+});
+
+describe('a sump', () => {
+  it('is tested for leaks, and warned of what runs back and what runs down', () => {
+    const blocks = blocksOf(demo('under-stairs'), 'build');
+    expect(stepsIn(blocks).join(' ')).toContain(
+      'fill the box as high as the water stands in it with the pump off',
+    );
+    expect(idsIn(blocks)).toEqual(expect.arrayContaining(['caution-siphon-break', 'caution-sump']));
+  });
+
+  it('has its siphon hole looked at every month, and is not drained by the test of its flow', () => {
+    const blocks = blocksOf(demo('under-stairs'), 'care');
+    expect(JSON.stringify(blocks.find(({ id }) => id === 'care-calendar'))).toContain(
+      'Small hole in the outlet',
+    );
+    expect(JSON.stringify(blocks.find(({ id }) => id === 'care-jug'))).toContain('without drawing air');
+  });
+});

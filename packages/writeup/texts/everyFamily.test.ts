@@ -1,0 +1,63 @@
+import { families } from '@fettle/engine/families/families.ts';
+import { handlingKinds } from '@fettle/engine/planning/handling.ts';
+import { newJob } from '@fettle/job/newJob.ts';
+import { readJob } from '@fettle/job/read.ts';
+import { describe, expect, it } from 'vitest';
+import { sourceOf } from '../testing/sources.ts';
+import { type DocumentName, documentMakers, writeUpDocument } from '../writeUp.ts';
+import { languages } from './languages.ts';
+
+const all = Object.values(languages);
+
+/** Every way of reaching into a filter has its own sentence where hands do something else with it. */
+const byHandling = [
+  'step.photograph',
+  'step.open',
+  'step.close',
+  'step.start',
+  'step.check.surface',
+  'care.step.open',
+  'care.step.start',
+  'care.step.look',
+  'plan-step.open',
+];
+
+/** The job that a family begins with, as its write-up's source. */
+const sourceFor = (family: string) => {
+  const made = newJob(family);
+  if (!made.ok) throw new Error(made.problem.says);
+  const read = readJob(new TextEncoder().encode(made.text));
+  if (!read.ok) throw new Error(`the new job of ${family} does not read`);
+  return sourceOf(read.document);
+};
+
+describe.each(all)('in $itself', (language) => {
+  it('every way of reaching into a filter has its sentences', () => {
+    const missing = byHandling.flatMap((code) =>
+      handlingKinds
+        .map((kind) => `${code}.${kind}`)
+        .filter((wanted) => language.sentences[wanted] === undefined),
+    );
+    expect(missing, `write these sentences in ${language.itself}: ${missing.join(', ')}`).toEqual([]);
+  });
+
+  it.each(families.map(({ id }) => id))('every document of a %s can be said', (family) => {
+    const source = sourceFor(family);
+    const names = new Set<string>();
+    const listening = {
+      ...language,
+      names: new Proxy(language.names, {
+        get: (own, name) => {
+          if (typeof name !== 'string') return undefined;
+          if (own[name] === undefined && own[name.replace(/\d+/g, '#')] === undefined) names.add(name);
+          return own[name];
+        },
+      }),
+    };
+    for (const document of Object.keys(documentMakers) as DocumentName[])
+      writeUpDocument(source, { name: document, theme: 'print', language: listening });
+    const missing =
+      language.code === 'en' ? [] : [...names].filter((name) => name !== source.document.filter.name);
+    expect(missing, `${family} has no word in ${language.itself} for: ${missing.join('; ')}`).toEqual([]);
+  });
+});
