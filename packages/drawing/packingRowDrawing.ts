@@ -43,6 +43,10 @@ const onPaper =
     height: box.height * scale,
   });
 
+/** What the section cuts of a chamber or a bed: about a tube it meets it twice. */
+const cutsOf = ({ box, twin }: { readonly box: Box; readonly twin?: Box }): readonly Box[] =>
+  twin === undefined ? [box] : [box, twin];
+
 /** Beds of this stage are hatched, with a stout edge; those of earlier ones are plain. */
 const bedAt = ({ medium, box }: PlacedBed, now: boolean, row: Row): string => {
   const { palette, prefix } = row;
@@ -111,8 +115,8 @@ const sectionAfter = (stage: number, row: Row): string => {
     }),
     ...housing.map((box) => rectangle(onPaper(row)(box), wall)),
     ...walls.map((box) => rectangle(onPaper(row)(box), { fill: palette.ink })),
-    ...drawn.layout.chambers.map(({ box }) => rectangle(onPaper(row)(box), empty)),
-    ...packed.map((bed) => bedAt(bed, bed.chamber.id === now, row)),
+    ...drawn.layout.chambers.flatMap(cutsOf).map((box) => rectangle(onPaper(row)(box), empty)),
+    ...packed.flatMap((bed) => cutsOf(bed).map((box) => bedAt({ ...bed, box }, bed.chamber.id === now, row))),
     ...tagged.map((bed, place) => tagOf(bed, row, { place, count: tagged.length })),
   ].join('');
 };

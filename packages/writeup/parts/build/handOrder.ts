@@ -1,9 +1,13 @@
 import type { Chamber, Layout } from '@fettle/engine/families/layout.ts';
 
-/** How hands lay the beds of a chamber: one on the other, round a tube, or beside each other in a slot. */
-export type Laying = 'upright' | 'tube' | 'slot';
+/** Whether a chamber is a sock that hangs in a ring: it is changed whole, and is not cut. */
+export const isSock = ({ id }: Pick<Chamber, 'id'>): boolean => id === 'sock';
+
+/** How hands lay the beds of a chamber: one on the other, round a tube, hung in a ring, or beside each other in a slot. */
+export type Laying = 'upright' | 'tube' | 'slot' | 'sock';
 
 export const layingOf = (chamber: Chamber): Laying => {
+  if (isSock(chamber)) return 'sock';
   if (chamber.ring !== undefined) return 'tube';
   return isUpright(chamber) ? 'upright' : 'slot';
 };

@@ -1,5 +1,7 @@
 import { powerW } from '@fettle/engine/assessment/cost.ts';
+import { bestPowerTest } from '@fettle/engine/model/benchTests.ts';
 import { handlingKind } from '@fettle/engine/planning/handling.ts';
+import type { Printable } from '@fettle/engine/quantities/printQuantity.ts';
 import type { Block } from '../../content/document.ts';
 import { cautionBlocks } from '../cautions.ts';
 import { flowWay } from '../flowWay.ts';
@@ -84,6 +86,16 @@ const runBlanks = (writer: Writer): Block => {
   return blanks('build-run-blanks', [...runs, ...others]);
 };
 
+/** As it was read at the plug, with its doubt; else as the plate has it. */
+const expectedPower = ({ source: { found } }: Writer): Printable => {
+  const read = bestPowerTest(found.model);
+  const all = powerW(found.model);
+  // A second pump's plate stands beside what was read at the plug of the first.
+  return read === undefined || all !== read.powerW
+    ? { ...power(all), digits: 2 }
+    : power(read.powerW, read.doubtW);
+};
+
 /** Running again: the same tests as before, with what is expected of them. */
 export const runStage = (writer: Writer): Stage => ({
   id: 'build-run',
@@ -92,7 +104,7 @@ export const runStage = (writer: Writer): Stage => ({
     writer.say(`step.start.${handlingKind(writer.source.found)}`),
     ...flowSteps(writer),
     writer.say('step.check.watts', {
-      power: { ...power(powerW(writer.source.found.model)), digits: 2 },
+      power: expectedPower(writer),
     }),
     writer.say('step.check.noise'),
     writer.say(`step.check.surface.${handlingKind(writer.source.found)}`),

@@ -3,6 +3,7 @@ import type { Theme } from '@fettle/drawing/tokens.ts';
 import type { BedState, Replacement } from '@fettle/engine/assessment/assessment.ts';
 import { handlingKind } from '@fettle/engine/planning/handling.ts';
 import type { Block } from '../../content/document.ts';
+import { isSock } from '../build/handOrder.ts';
 import { cautionBlocks, mediaCautions } from '../cautions.ts';
 import { hasInterval } from '../interval.ts';
 import { duration, share } from '../quantities.ts';
@@ -21,8 +22,9 @@ const isEachTime = (writer: Writer, bed: BedState): boolean => {
   return hasInterval(assessment) && cleanedEachTime.includes(bed.id) && timeS <= everyS;
 };
 
-/** How a bed is cleaned: pressed out where it gives way, rinsed where it is hard, or swished. */
+/** How a bed is cleaned: pressed out where it gives way, rinsed where it is hard, or swished; a sock is changed for a clean one. */
 const cleanedText = (writer: Writer, bed: BedState): string => {
+  if (isSock({ id: bed.chamber })) return writer.say('care.sock');
   if (bed.stage === 'biological') return writer.say('care.swish');
   const { form } = lastState(writer.source).model.media[bed.medium]!;
   return writer.say(form === 'foam' || form === 'fibre' ? 'care.press' : 'care.rinse');

@@ -171,6 +171,7 @@ export const buildSentences: Readonly<Record<string, string>> = {
   'step.pack.upright': 'Pack {chamber}, from the bottom: {layers}.',
   'step.pack.slot': 'Pack {chamber}, from the side of the pump: {layers}.',
   'step.pack.tube': 'Pack {chamber}, from the tube outward: {layers}.',
+  'step.pack.sock': 'Hang {chamber} in its ring: {layers}.',
   'step.pack.empty': 'Leave {chamber} empty.',
   'layer.cut': '{tag}, {depth} of {medium}',
   'layer.poured': '{tag}, {depth} of {medium}, which is {volume}, {mass} dry',

@@ -41,6 +41,7 @@ export const careSentences: Readonly<Record<string, string>> = {
   'column.when': 'when',
   'care.press': 'press out in tank water until it runs nearly clear',
   'care.rinse': 'rinse in tank water until it runs nearly clear',
+  'care.sock': 'change for a clean one; wash it without soap or softener',
   'care.swish': 'swish in tank water, no more',
   'care.replace': 'replace',
   'care.each-time': 'at each cleaning, after about {interval}',

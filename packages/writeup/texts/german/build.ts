@@ -177,6 +177,7 @@ export const buildSentences: Readonly<Record<string, string>> = {
   'step.pack.upright': '{chamber} von unten bestücken: {layers}.',
   'step.pack.slot': '{chamber} von der Pumpenseite her bestücken: {layers}.',
   'step.pack.tube': '{chamber} vom Rohr nach außen bestücken: {layers}.',
+  'step.pack.sock': '{chamber} in den Ring hängen: {layers}.',
   'step.pack.empty': '{chamber} leer lassen.',
   'layer.cut': '{tag}, {depth} {medium}',
   'layer.poured': '{tag}, {depth} {medium}, das sind {volume}, {mass} trocken',

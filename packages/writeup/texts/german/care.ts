@@ -40,6 +40,7 @@ export const careSentences: Readonly<Record<string, string>> = {
   'column.when': 'wann',
   'care.press': 'in Beckenwasser ausdrücken, bis es fast klar abläuft',
   'care.rinse': 'in Beckenwasser spülen, bis es fast klar abläuft',
+  'care.sock': 'gegen eine saubere wechseln; ohne Seife und Weichspüler waschen',
   'care.swish': 'in Beckenwasser schwenken, mehr nicht',
   'care.replace': 'ersetzen',
   'care.each-time': 'bei jeder Reinigung, Abstand etwa {interval}',

@@ -62,8 +62,6 @@ export const mediaNames: Readonly<Record<string, string>> = {
     'Fest gestopft würgt sie eine schwache Pumpe ab: locker einlegen und nie eine Ecke ausstopfen.',
   'Lay it last among the mechanical media and look at it weekly: it stops the flow before it looks dirty.':
     'Als letztes der mechanischen Medien einlegen und wöchentlich ansehen: Es stoppt den Durchfluss, bevor es schmutzig aussieht.',
-  'Change it every two to four days and wash it without soap or softener; a full sock spills over its rim and catches nothing.':
-    'Alle zwei bis vier Tage wechseln und ohne Seife und Weichspüler waschen; eine volle Socke läuft über ihren Rand und hält nichts zurück.',
   'Stand the sheets along the flow with dirt caught ahead of them, or they fill with mud.':
     'Die Matten längs zum Wasser stellen und den Schmutz davor zurückhalten, sonst füllen sie sich mit Schlamm.',
   'Rinse new rings until the water runs clear, and throw out chipped ones: crumbs lodge in the pump.':
