@@ -222,6 +222,8 @@ export interface Family {
   readonly hoses: { readonly intake: boolean; readonly outlet: boolean };
   /** Alterations that make sense for the family, by id. */
   readonly alterations: readonly string[];
+  /** True where it is built into the tank, and stays there when it is cleaned. */
+  readonly staysInTank?: true;
   /** What must never be done to it, one sentence each. */
   readonly forbidden: readonly string[];
   /** What must never be done in an alteration, by its id: said only where that alteration is weighed or made. */

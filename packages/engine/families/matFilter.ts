@@ -165,6 +165,7 @@ function layOut(given: Measurements, drive: Drive = 'air-lift'): Layout {
 /** A mat of foam from pane to pane; the water behind it goes back by bubbles or a pump. */
 export const matFilter: Family = {
   id: 'mat-filter',
+  staysInTank: true,
   name: 'mat filter',
   says: 'The whole tank seeps through a mat of foam that stands from pane to pane; bubbles in a lift tube, or a pump, take the water from behind it back to the front.',
   measurements,

@@ -203,6 +203,7 @@ function layOut(given: Measurements, drive: Drive = 'air-lift'): Layout {
 /** Plate under the gravel with lift tubes: the gravel is the medium. */
 export const undergravel: Family = {
   id: 'undergravel',
+  staysInTank: true,
   name: 'undergravel filter',
   says: 'Water seeps down through the gravel and the slotted plate under it, and rises with bubbles, or by a pump, through tubes at the back.',
   measurements,

@@ -17,6 +17,8 @@ const handlings: Readonly<Record<HandlingKind, Handling>> = {
   canister: { open: ['open.canister'], close: ['close.canister.seal', 'close.canister.leaks'] },
   sump: { open: ['open.sump'], close: ['close.sump'] },
   hanging: { open: ['open.hanging'], close: ['close.hanging'] },
+  air: { open: ['open.air'], close: ['close.air'] },
+  'built-in': { open: ['open.built-in'], close: ['close.built-in'] },
   submerged: { open: ['open.submerged'], close: ['close.submerged'] },
 };
 

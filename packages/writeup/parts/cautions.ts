@@ -1,4 +1,4 @@
-import { handlingKind } from '@fettle/engine/planning/handling.ts';
+import { handlingKind, isDrivenByAir } from '@fettle/engine/planning/handling.ts';
 import type { Block, Danger } from '../content/document.ts';
 import { cutList, cutsAnything } from '../cuts/cutList.ts';
 import { lastState, type Writer } from './writer.ts';
@@ -36,6 +36,12 @@ const cutsWhatIsNew = ({ source }: Writer): boolean =>
 const rules: readonly CautionRule[] = [
   { id: 'mains', danger: 'mains', at: ['build', 'care'], applies: () => true },
   { id: 'cable', danger: 'mains', at: ['build', 'care'], applies: () => true },
+  {
+    id: 'air-line',
+    danger: 'mains',
+    at: ['build', 'care'],
+    applies: ({ source }) => isDrivenByAir(source.found.model),
+  },
   { id: 'siphon', danger: 'water', at: ['build', 'care'], applies: isClosed },
   {
     id: 'sump',

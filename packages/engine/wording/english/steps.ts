@@ -24,6 +24,14 @@ export const planStepSentences: Readonly<Record<string, string>> = {
   'plan-step.close.hanging':
     'Hang it level, fill the box with tank water before it starts, and see that the overflow stays free.',
   'plan-step.close.submerged': 'Let the air out under water before it starts; it must never run dry.',
+  'plan-step.open.air':
+    'Take the air line off, and put a bag or bowl under the filter before it leaves the water, so that the dirt stays in it.',
+  'plan-step.open.built-in':
+    'Draw the lift tube or the pump out; what is built into the tank stays there, and at most a third of its media is touched at a time.',
+  'plan-step.close.air':
+    'Put lift tube and air line on firmly; the air pump stands above the water, or its line has a check valve.',
+  'plan-step.close.built-in':
+    'See that no water goes round the media, and that lift tube or pump sits tightly.',
   'plan-step.take-out':
     'Take the media out in order, note their places, and keep them wet in a bucket of tank water.',
   'plan-step.cut-foam':

@@ -1,4 +1,4 @@
-import { handlingKind } from '@fettle/engine/planning/handling.ts';
+import { handlingKind, isDrivenByAir } from '@fettle/engine/planning/handling.ts';
 import { permit } from '@fettle/job/toModel/alterations.ts';
 import { cautionBlocks } from '../cautions.ts';
 import { madeAlterations } from '../changes.ts';
@@ -16,7 +16,7 @@ export const beforeStage = (writer: Writer): Stage => {
   const watts = found.model.tests.find((test) => test.kind === 'power');
   return {
     id: 'build-before',
-    before: cautionBlocks(writer, 'build', ['mains', 'cable']),
+    before: cautionBlocks(writer, 'build', ['mains', 'cable', 'air-line']),
     steps: [
       writer.say(`step.photograph.${handlingKind(found)}`),
       timed === undefined
@@ -41,8 +41,12 @@ export const openStage = (writer: Writer): Stage => {
     steps: [
       writer.say(`step.open.${kind}`),
       writer.say('step.unpack'),
-      writer.say('step.clean.housing'),
-      writer.say(isClosed ? 'step.clean.hoses' : 'step.clean.intake'),
+      ...(isDrivenByAir(writer.source.found.model)
+        ? [writer.say('step.clean.lift')]
+        : [
+            writer.say('step.clean.housing'),
+            writer.say(isClosed ? 'step.clean.hoses' : 'step.clean.intake'),
+          ]),
       writer.say('step.clean.media'),
     ],
   };

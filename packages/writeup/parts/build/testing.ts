@@ -1,6 +1,6 @@
 import { powerW } from '@fettle/engine/assessment/cost.ts';
 import { bestPowerTest } from '@fettle/engine/model/benchTests.ts';
-import { handlingKind } from '@fettle/engine/planning/handling.ts';
+import { type HandlingKind, handlingKind } from '@fettle/engine/planning/handling.ts';
 import type { Printable } from '@fettle/engine/quantities/printQuantity.ts';
 import type { Block } from '../../content/document.ts';
 import { cautionBlocks } from '../cautions.ts';
@@ -19,12 +19,17 @@ export const closeStage = (writer: Writer): Stage => ({
 const blanks = (id: string, labels: readonly string[]): Block => ({ kind: 'blanks', id, labels });
 
 /** How each kind is stood up for the leak test; what works under water has none. */
-const leakPlaces = { canister: 'stand', sump: 'fill', hanging: 'hang' } as const;
+const leakPlaces: Partial<Readonly<Record<HandlingKind, string>>> = {
+  canister: 'stand',
+  sump: 'fill',
+  hanging: 'hang',
+};
 
 /** On dry paper, at the height of installation. */
 export const leakStage = (writer: Writer): Stage => {
   const kind = handlingKind(writer.source.found);
-  if (kind === 'submerged')
+  const place = leakPlaces[kind];
+  if (place === undefined)
     return {
       id: 'build-leak',
       before: paragraph('build-no-leak', [writer.say('build.leak.none')]),
@@ -34,7 +39,7 @@ export const leakStage = (writer: Writer): Stage => {
   return {
     id: 'build-leak',
     steps: [
-      writer.say(`step.leak.${leakPlaces[kind]}`),
+      writer.say(`step.leak.${place}`),
       writer.say('step.leak.run'),
       ...(isClosed ? [writer.say('step.leak.night')] : []),
       writer.say('step.leak.fails'),

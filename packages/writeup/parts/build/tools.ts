@@ -1,4 +1,4 @@
-import { handlingKind } from '@fettle/engine/planning/handling.ts';
+import { handlingKind, worksInTank } from '@fettle/engine/planning/handling.ts';
 import type { Block } from '../../content/document.ts';
 import { cutsAnything } from '../../cuts/cutList.ts';
 import { heading, type Writer } from '../writer.ts';
@@ -12,7 +12,7 @@ export const toolsPart = (writer: Writer): readonly Block[] => {
     'measuring',
     'buckets',
     isClosed ? 'brushes.hoses' : 'brushes.intake',
-    kind === 'submerged' ? 'bag' : 'paper',
+    worksInTank(kind) ? 'bag' : 'paper',
     ...(isClosed ? ['grease'] : []),
     ...(cutsAnything(source) ? ['knife'] : []),
   ];

@@ -1,4 +1,4 @@
-import { handlingKind } from '@fettle/engine/planning/handling.ts';
+import { handlingKind, isDrivenByAir, worksInTank } from '@fettle/engine/planning/handling.ts';
 import type { JobDocument } from '@fettle/job/schema/job.ts';
 import type { Block } from '../../content/document.ts';
 import { breaksSiphon, cautionBlocks } from '../cautions.ts';
@@ -59,16 +59,18 @@ export const waterTestsPart = (writer: Writer): readonly Block[] => {
 export const calendarPart = (writer: Writer): readonly Block[] => {
   const kind = handlingKind(writer.source.found);
   const isClosed = kind === 'canister';
+  const isAir = isDrivenByAir(writer.source.found.model);
   const when = (applies: boolean, what: string, every: string): readonly (readonly [string, string])[] =>
     applies ? [[what, every]] : [];
   const rows = [
-    ...when(true, 'strainer', 'week'),
-    ...when(kind !== 'submerged', `leaks.${kind}`, 'week'),
+    ...when(!isAir, 'strainer', 'week'),
+    ...when(!worksInTank(kind), `leaks.${kind}`, 'week'),
     ...when(true, 'drip-loop', 'month'),
     ...when(breaksSiphon(writer), 'siphon-hole', 'month'),
+    ...when(isAir, 'air', 'month'),
     ...when(true, 'flow', 'month'),
     ...when(true, 'rcd', 'month'),
-    ...when(true, 'rotor', 'year'),
+    ...when(!isAir, 'rotor', 'year'),
     ...when(isClosed, 'hoses', 'year'),
     ...when(isClosed, 'seal', 'year'),
   ];
@@ -91,7 +93,7 @@ export const calendarPart = (writer: Writer): readonly Block[] => {
 export const troublePart = (writer: Writer): readonly Block[] => {
   const by = writer.source.document.writeUp?.by;
   const kind = handlingKind(writer.source.found);
-  const damp = kind === 'submerged' ? [] : [`damp.${kind}`];
+  const damp = worksInTank(kind) ? [] : [`damp.${kind}`];
   const calls = ['flow', ...damp, 'noise', 'device', 'smell', 'animals'];
   return [
     heading(writer, 'care-power-cut'),

@@ -147,6 +147,7 @@ export const cleaningPart = (writer: Writer): readonly Block[] => {
     ...cautionBlocks(writer, 'care', [
       'mains',
       'cable',
+      'air-line',
       'siphon',
       'siphon-break',
       'sump',

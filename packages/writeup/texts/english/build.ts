@@ -116,6 +116,25 @@ export const buildSentences: Readonly<Record<string, string>> = {
     'Pull the plugs, let the box run empty, lift it off the rim with both hands, and put it on a tray.',
   'step.open.submerged':
     'Pull the plugs and put a bag or bowl under the filter before it leaves the water, so that the dirt stays in it.',
+  'step.photograph.air':
+    'Photograph how it stands in the tank: lift tube, air line and where the air pump stands, and later every layer as it comes out, a ruler beside it; no people, no address.',
+  'step.photograph.built-in':
+    'Photograph how it stands in the tank: media, lift tube or pump, air line and cable, a ruler beside it; no people, no address.',
+  'step.open.air':
+    'Pull the plugs, take the air line off, and put a bag or bowl under the filter before it leaves the water, so that the dirt stays in it.',
+  'step.open.built-in':
+    'Pull the plugs and draw the lift tube or the pump out. What is built into the tank stays there: touch at most a third of its media at a time.',
+  'step.close.air': 'Put lift tube and air line on firmly.',
+  'step.close.built-in': 'See that no water goes round the media, and that lift tube or pump sits tightly.',
+  'step.start.air':
+    'Plug the air pump in behind a residual-current device, and see that bubbles rise evenly in the lift tube.',
+  'step.start.built-in': 'Plug it in behind a residual-current device, and see that the water leaves evenly.',
+  'step.check.surface.air':
+    'Look after a day: that it sits fast, that the bubbles rise as before, and that no water stands in the air line.',
+  'step.check.surface.built-in':
+    'Look after a day: that nothing has lifted or shifted, and that the water leaves as before.',
+  'step.clean.lift':
+    'Wipe the lift tube, and clear the opening or the stone that the air comes from; look for cracks.',
   'step.unpack':
     'Lift the media out in order and note the place of each; keep all that bacteria live on wet, in tank water, out of the sun.',
   'step.clean.housing':

@@ -66,6 +66,16 @@ export const careSentences: Readonly<Record<string, string>> = {
     'Fill a bucket from the tank. Pull the plugs, let the box run empty, and lift the media out over a tray.',
   'care.step.open.submerged':
     'Fill a bucket from the tank. Pull the plugs, put a bag or bowl under the filter, and lift it out.',
+  'care.step.open.air':
+    'Fill a bucket from the tank. Pull the plugs, put a bag or bowl under the filter, and lift it out.',
+  'care.step.open.built-in':
+    'Fill a bucket from the tank. Pull the plugs, and touch at most a third of the media: the rest stays as it lies.',
+  'care.step.start.air':
+    'Put it back under water with its lift tube and air line on firmly, then plug the air pump in.',
+  'care.step.start.built-in': 'See that no water can go round the media, then plug in.',
+  'care.step.look.air': 'See that the bubbles rise as before, and that no water stands in the air line.',
+  'care.step.look.built-in': 'See that water comes out as strongly as before.',
+  'calendar.air': 'Air line, its check valve and the stone: clear, and no water in the line',
   'care.step.rinse':
     'Rinse in the bucket what the table names, never under the tap, never with soap; what waits stays wet.',
   'care.step.back': 'Put everything back in its place and the same way up, as in the drawing.',

@@ -4,6 +4,8 @@ export const cautionSentences: Readonly<Record<string, string>> = {
     'Before a hand goes into the water, pull the plugs of everything in the tank; a switch is not enough. All of it belongs behind a residual-current device, tested every month. Local codes and a licensed electrician decide on wiring; whatever has tripped the device stays unplugged.',
   'caution.cable':
     'Let each cable hang in a loop that is lower than its socket, so that water drips off there. A motor that is sealed is not opened, and a damaged cable is not mended: that filter is scrap.',
+  'caution.air-line':
+    'The air pump stands above the surface of the tank, or its line has a check valve: else water runs back through the line into it, and to the mains, when it stops.',
   'caution.siphon':
     'Close the taps and lift the hose ends above the surface of the tank before a hose comes off: else the tank runs out through it, down to the intake. A check valve alone is no guard.',
   'caution.siphon-break':

@@ -120,6 +120,27 @@ export const buildSentences: Readonly<Record<string, string>> = {
     'Stecker ziehen, den Kasten leerlaufen lassen, mit beiden Händen vom Rand heben und auf eine Wanne stellen.',
   'step.open.submerged':
     'Stecker ziehen und vor dem Herausnehmen einen Beutel oder eine Schale unter den Filter halten, damit der Schmutz darin bleibt.',
+  'step.photograph.air':
+    'Aufnehmen, wie er im Becken steht: Steigrohr, Luftschlauch und wo die Luftpumpe steht, später jede Lage beim Herausnehmen, ein Lineal daneben; keine Personen, keine Adresse.',
+  'step.photograph.built-in':
+    'Aufnehmen, wie er im Becken steht: Medien, Steigrohr oder Pumpe, Luftschlauch und Kabel, ein Lineal daneben; keine Personen, keine Adresse.',
+  'step.open.air':
+    'Alle Stecker ziehen, den Luftschlauch abziehen und vor dem Herausnehmen einen Beutel oder eine Schale unter den Filter halten, damit der Schmutz darin bleibt.',
+  'step.open.built-in':
+    'Alle Stecker ziehen und Steigrohr oder Pumpe herausziehen. Was im Becken eingebaut ist, bleibt darin: höchstens ein Drittel seiner Medien auf einmal anfassen.',
+  'step.close.air': 'Steigrohr und Luftschlauch fest aufstecken.',
+  'step.close.built-in':
+    'Sehen, dass kein Wasser um die Medien herumläuft und Steigrohr oder Pumpe dicht sitzt.',
+  'step.start.air':
+    'Die Luftpumpe hinter einem Fehlerstromschutzschalter einstecken und sehen, dass die Blasen im Steigrohr gleichmäßig steigen.',
+  'step.start.built-in':
+    'Hinter einem Fehlerstromschutzschalter einstecken und sehen, dass das Wasser gleichmäßig austritt.',
+  'step.check.surface.air':
+    'Nach einem Tag nachsehen: Sitzt er fest, steigen die Blasen wie vorher, steht kein Wasser im Luftschlauch?',
+  'step.check.surface.built-in':
+    'Nach einem Tag nachsehen: Hat sich nichts gehoben oder verschoben, tritt das Wasser wie vorher aus?',
+  'step.clean.lift':
+    'Das Steigrohr auswischen und die Öffnung oder den Stein, aus dem die Luft kommt, frei machen; auf Risse achten.',
   'step.unpack':
     'Medien der Reihe nach herausheben und den Platz jeder Lage notieren; alles, worauf Bakterien leben, in Beckenwasser nass halten, nicht in der Sonne.',
   'step.clean.housing':

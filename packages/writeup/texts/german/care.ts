@@ -66,6 +66,16 @@ export const careSentences: Readonly<Record<string, string>> = {
     'Einen Eimer aus dem Becken füllen. Stecker ziehen, den Kasten leerlaufen lassen und die Medien über einer Wanne herausheben.',
   'care.step.open.submerged':
     'Einen Eimer aus dem Becken füllen. Stecker ziehen, einen Beutel oder eine Schale unter den Filter halten und ihn herausheben.',
+  'care.step.open.air':
+    'Einen Eimer aus dem Becken füllen. Alle Stecker ziehen, einen Beutel oder eine Schale unter den Filter halten und ihn herausheben.',
+  'care.step.open.built-in':
+    'Einen Eimer aus dem Becken füllen. Alle Stecker ziehen und höchstens ein Drittel der Medien anfassen: Der Rest bleibt, wie er liegt.',
+  'care.step.start.air':
+    'Unter Wasser zurückstellen, Steigrohr und Luftschlauch fest aufgesteckt, dann die Luftpumpe einstecken.',
+  'care.step.start.built-in': 'Sehen, dass kein Wasser um die Medien herumlaufen kann, dann einstecken.',
+  'care.step.look.air': 'Sehen, dass die Blasen wie vorher steigen und kein Wasser im Luftschlauch steht.',
+  'care.step.look.built-in': 'Sehen, dass das Wasser so kräftig austritt wie vorher.',
+  'calendar.air': 'Luftschlauch, Rückschlagventil und Stein: frei, und kein Wasser im Schlauch',
   'care.step.rinse':
     'Im Eimer spülen, was die Tabelle nennt, nie unter dem Hahn, nie mit Seife; was wartet, bleibt nass.',
   'care.step.back': 'Alles an seinen Platz und in dieselbe Lage zurück, wie in der Zeichnung.',

@@ -4,6 +4,8 @@ export const cautionSentences: Readonly<Record<string, string>> = {
     'Bevor eine Hand ins Wasser kommt, die Stecker aller Geräte im Becken ziehen; ein Schalter genügt nicht. Alles gehört hinter einen Fehlerstrom-Schutzschalter, der monatlich geprüft wird. Über die Installation entscheiden örtliche Vorschriften und eine Elektrofachkraft; was den Schutzschalter ausgelöst hat, bleibt ausgesteckt.',
   'caution.cable':
     'Jedes Kabel in einer Schlaufe hängen lassen, die tiefer liegt als seine Steckdose, damit Wasser dort abtropft. Ein vergossener Motor wird nicht geöffnet, ein beschädigtes Kabel nicht geflickt: Dieser Filter ist Schrott.',
+  'caution.air-line':
+    'Die Luftpumpe steht über dem Wasserspiegel, oder ihr Schlauch hat ein Rückschlagventil: Sonst läuft im Stillstand Wasser durch den Schlauch in sie zurück, an Netzspannung.',
   'caution.siphon':
     'Hähne schließen und die Schlauchenden über den Wasserspiegel heben, bevor ein Schlauch abgenommen wird: Sonst läuft das Becken bis zur Ansaugung leer. Ein Rückschlagventil allein ist kein Schutz.',
   'caution.siphon-break':

@@ -167,6 +167,14 @@ export const planStepSentences: Readonly<Record<string, string>> = {
     'Waagerecht einhängen, vor dem Anlaufen mit Beckenwasser füllen und den Notüberlauf frei halten.',
   'plan-step.close.submerged':
     'Vor dem Anlaufen die Luft unter Wasser herauslassen; er darf nie trocken laufen.',
+  'plan-step.open.air':
+    'Den Luftschlauch abziehen und vor dem Herausnehmen einen Beutel oder eine Schale unter den Filter halten, damit der Schmutz darin bleibt.',
+  'plan-step.open.built-in':
+    'Steigrohr oder Pumpe herausziehen; was im Becken eingebaut ist, bleibt darin, und höchstens ein Drittel seiner Medien wird auf einmal angefasst.',
+  'plan-step.close.air':
+    'Steigrohr und Luftschlauch fest aufstecken; die Luftpumpe steht über dem Wasserspiegel, oder ihr Schlauch hat ein Rückschlagventil.',
+  'plan-step.close.built-in':
+    'Sehen, dass kein Wasser um die Medien herumläuft und Steigrohr oder Pumpe dicht sitzt.',
   'plan-step.take-out':
     'Medien der Reihe nach herausnehmen, ihre Plätze notieren und in einem Eimer Beckenwasser nass halten.',
   'plan-step.cut-foam':

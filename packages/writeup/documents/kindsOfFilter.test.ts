@@ -89,3 +89,26 @@ describe('a sump', () => {
     expect(JSON.stringify(blocks.find(({ id }) => id === 'care-jug'))).toContain('without drawing air');
   });
 });
+
+describe('a filter driven by air', () => {
+  it('is told of the air line and its check valve, and nothing of a rotor or of running dry', () => {
+    for (const name of ['build', 'care'] as const) {
+      const blocks = blocksOf(demo('bubbling-sponge'), name);
+      expect(idsIn(blocks), name).toContain('caution-air-line');
+      expect(JSON.stringify(blocks), name).not.toMatch(/[Rr]otor|run dry|[Ss]trainer/);
+    }
+  });
+});
+
+describe('a filter that is built into the tank', () => {
+  it.each(['pane-to-pane', 'under-the-gravel'])(
+    '%s: is not lifted out of the water, and is touched by thirds',
+    (name) => {
+      for (const document of ['build', 'care'] as const) {
+        const said = stepsIn(blocksOf(demo(name), document)).join(' ');
+        expect(said, document).toContain('at most a third');
+        expect(said, document).not.toMatch(/bag or bowl under the filter|lift it out/);
+      }
+    },
+  );
+});
