@@ -2,7 +2,7 @@ import type { CardFigure } from '@fettle/drawing/factCard.ts';
 import type { Assessment } from '@fettle/engine/assessment/assessment.ts';
 import type { Fact } from '@fettle/engine/wording/said.ts';
 import { changeCost } from '../parts/changes.ts';
-import { flows, hasInterval, interval, missed } from '../parts/interval.ts';
+import { flows, hasInterval, hasMechanical, interval, missed } from '../parts/interval.ts';
 import { timedTests } from '../parts/measured.ts';
 import { computedFlow, duration, feed, flow, money, volume } from '../parts/quantities.ts';
 import { totalsOf } from '../parts/quote/lines.ts';
@@ -74,17 +74,20 @@ const flowCard = (writer: Writer): readonly FactCard[] => {
   return [{ id: 'flow', headline: writer.say('card.flow'), figures: figuresOf(writer, all), note }];
 };
 
-const bypassCard = (writer: Writer): readonly FactCard[] => [
-  {
-    id: 'bypass',
-    headline: writer.say('card.bypass'),
-    figures: beforeAndAfter(writer, (assessment) => ({
-      fact: missed(assessment),
-      ...(flows(assessment) ? { size: assessment.bypass.mechanical } : {}),
-    })),
-    note: writer.say('card.bypass.note'),
-  },
-];
+const bypassCard = (writer: Writer): readonly FactCard[] => {
+  if (!hasMechanical(lastState(writer.source).assessment)) return [];
+  return [
+    {
+      id: 'bypass',
+      headline: writer.say('card.bypass'),
+      figures: beforeAndAfter(writer, (assessment) => ({
+        fact: missed(assessment),
+        ...(flows(assessment) && hasMechanical(assessment) ? { size: assessment.bypass.mechanical } : {}),
+      })),
+      note: writer.say('card.bypass.note'),
+    },
+  ];
+};
 
 const carriesCard = (writer: Writer): readonly FactCard[] => {
   const { day } = lastState(writer.source).assessment.carries;

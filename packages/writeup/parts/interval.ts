@@ -15,6 +15,12 @@ export const interval = (assessment: Assessment): Fact =>
     ? duration(assessment.cleaning.timeS, assessment.cleaning.beyond)
     : said('figure.no-water');
 
+/** Whether there are mechanical media that water could miss. */
+export const hasMechanical = ({ beds }: Assessment): boolean =>
+  beds.some(({ stage }) => stage === 'mechanical');
+
 /** Share of the water that misses the mechanical media. */
-export const missed = (assessment: Assessment): Fact =>
-  flows(assessment) ? share(assessment.bypass.mechanical) : said('figure.no-water');
+export const missed = (assessment: Assessment): Fact => {
+  if (!flows(assessment)) return said('figure.no-water');
+  return hasMechanical(assessment) ? share(assessment.bypass.mechanical) : said('figure.no-mechanical');
+};

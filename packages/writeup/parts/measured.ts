@@ -1,5 +1,6 @@
 import { type FlowDifference, flowDifference } from '@fettle/engine/learning/flowDifference.ts';
 import type { BenchTest, TimedFilling } from '@fettle/engine/model/model.ts';
+import { isDrivenByAir } from '@fettle/engine/planning/handling.ts';
 import { said } from '@fettle/engine/wording/said.ts';
 import type { Block } from '../content/document.ts';
 import { flowWay } from './flowWay.ts';
@@ -94,7 +95,7 @@ const ratingSentences = (writer: Writer): readonly string[] => {
   const clean = assessment.dutyPoint.flowM3PerS;
   const turnover = Number((assessment.turnoverPerS * 3600).toPrecision(2));
   return [
-    writer.say('flow.rating', {
+    writer.say(isDrivenByAir(model) ? 'flow.rating.air' : 'flow.rating', {
       rated: flow(rated),
       clean: computedFlow(clean),
       share: share(rated > 0 ? clean / rated : 0),

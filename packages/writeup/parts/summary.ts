@@ -4,7 +4,7 @@ import { type Fact, said } from '@fettle/engine/wording/said.ts';
 import type { Block, KeyFigure } from '../content/document.ts';
 import { changeCost, isUnchanged } from './changes.ts';
 import { findingText } from './findings.ts';
-import { flows, interval, missed } from './interval.ts';
+import { flows, hasMechanical, interval, missed } from './interval.ts';
 import { computedFlow, duration, feed, flow, money, volume } from './quantities.ts';
 import { type TimedFlow, timedFlow } from './timed.ts';
 import { dayIn, faultsOf, lastState, paragraph, tense, type Writer } from './writer.ts';
@@ -155,7 +155,7 @@ export const figuresPart = (writer: Writer): readonly Block[] => {
     timedFigure(writer) ?? figure('flow', ({ dutyPoint }) => computedFlow(dutyPoint.flowM3PerS)),
     figure('feed', ({ carries }) => feed(carries.day.feedKgPerS)),
     figure('interval', interval),
-    figure('bypass', missed),
+    ...(hasMechanical(lastState(writer.source).assessment) ? [figure('bypass', missed)] : []),
   ];
   return [
     { kind: 'figures', id: 'key-figures', figures },

@@ -4,7 +4,7 @@ import { sectionDrawing } from '@fettle/drawing/sectionDrawing.ts';
 import type { Theme } from '@fettle/drawing/tokens.ts';
 import type { Block } from '../content/document.ts';
 import type { AssessedState } from '../source.ts';
-import { flows, missed } from './interval.ts';
+import { flows, hasMechanical, missed } from './interval.ts';
 import { heading, lastState, paragraph, tense, type Writer } from './writer.ts';
 
 const stateOf = (writer: Writer, state: AssessedState, caption: string): State => ({
@@ -55,7 +55,9 @@ export const waterPathPart = (writer: Writer): readonly Block[] => {
   return [
     heading(writer, 'water-path'),
     ...paragraph('water-path', [
-      flows(assessment) ? writer.say(`path.misses.${tense(source)}`, { mechanical: missed(assessment) }) : '',
+      flows(assessment) && hasMechanical(assessment)
+        ? writer.say(`path.misses.${tense(source)}`, { mechanical: missed(assessment) })
+        : '',
     ]),
     {
       kind: 'drawing',

@@ -1,11 +1,11 @@
 import type { Assessment } from '@fettle/engine/assessment/assessment.ts';
 import { chambersInWaterOrder, inWaterOrder } from '@fettle/engine/families/waterOrder.ts';
-import { handlingKind } from '@fettle/engine/planning/handling.ts';
+import { handlingKind, isDrivenByAir } from '@fettle/engine/planning/handling.ts';
 import { cutList } from '../cuts/cutList.ts';
 import { alterationItems, changeCost, changeSentences } from '../parts/changes.ts';
 import { cutLength } from '../parts/cutLengths.ts';
 import { cureText, findingText } from '../parts/findings.ts';
-import { flows, hasInterval, interval, missed } from '../parts/interval.ts';
+import { flows, hasInterval, hasMechanical, interval, missed } from '../parts/interval.ts';
 import { timedTests } from '../parts/measured.ts';
 import { computedFlow, duration, feed, flow, money, volume } from '../parts/quantities.ts';
 import { familyName, filterName } from '../parts/summary.ts';
@@ -27,7 +27,9 @@ const introduction = (writer: Writer): readonly string[] => {
       family: { name: familyName(model.filter.family) },
       volume: volume(model.tank.volumeM3, 3),
     }),
-    writer.say('talk.rated', { flow: flow(model.filter.pump.ratedFlowM3PerS) }),
+    writer.say(isDrivenByAir(model) ? 'talk.rated.air' : 'talk.rated', {
+      flow: flow(model.filter.pump.ratedFlowM3PerS),
+    }),
     writer.say('talk.safe'),
   ];
 };
@@ -95,7 +97,7 @@ const resultFacts = (writer: Writer): readonly string[] => {
     ...(flows(assessment)
       ? [
           writer.say(`talk.clean.${form}`, { flow: computedFlow(assessment.dutyPoint.flowM3PerS) }),
-          writer.say('talk.misses', { share: missed(assessment) }),
+          ...(hasMechanical(assessment) ? [writer.say('talk.misses', { share: missed(assessment) })] : []),
         ]
       : []),
     writer.say('talk.carries', {

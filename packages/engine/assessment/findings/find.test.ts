@@ -109,6 +109,7 @@ const cases: readonly (readonly [id: string, shown: Model, hidden: Model])[] = [
   ['dead-chamber', inOrder(foam, rings), good],
   ['stage-missing', inOrder(foam, foam), good],
   ['replaced-often', withTank(inOrder(['polishing-pad', 10], rings), { feedKgPerS: gramsPerDay(5) }), good],
+  ['replaced-often', withTank(inOrder(['carbon-granular-1mm', 30]), { feedKgPerS: gramsPerDay(5) }), good],
   ['media-unsuited', withTank(good, { salinity: 30 }), good],
   [
     'media-unsuited',

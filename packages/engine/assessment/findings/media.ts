@@ -99,7 +99,7 @@ export const replacedOften: FindingRule = {
       });
       // What takes something out of the water has no washable foam that does the same.
       if (mediumOf(context, medium).stage === 'chemical')
-        return { place: bed, says, cure: said('cure.replaced-often.chemical') };
+        return { place: bed, says, cure: said('cure.replaced-often.chemical'), severity: 'marked' };
       const cured = model.media[WASHABLE] ? { cured: changeBed(model, bed, { medium: WASHABLE }) } : {};
       return { place: bed, says, cure: said('cure.replaced-often'), ...cured };
     });

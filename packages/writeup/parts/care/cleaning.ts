@@ -133,9 +133,12 @@ const namesAll = (writer: Writer): boolean => {
 /** What is rinsed when, in what water, and how it is opened and closed for that. */
 export const cleaningPart = (writer: Writer): readonly Block[] => {
   const kind = handlingKind(writer.source.found);
+  const staying = kind === 'built-in' ? '.built-in' : '';
   const minded = mediaCautions(writer);
   const steps = ['open', 'rinse', 'back', 'start', 'look'].map((step) =>
-    writer.say(step === 'rinse' || step === 'back' ? `care.step.${step}` : `care.step.${step}.${kind}`),
+    writer.say(
+      step === 'rinse' || step === 'back' ? `care.step.${step}${staying}` : `care.step.${step}.${kind}`,
+    ),
   );
   return [
     heading(writer, 'care-cleaning'),

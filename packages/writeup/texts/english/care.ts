@@ -76,6 +76,9 @@ export const careSentences: Readonly<Record<string, string>> = {
   'care.step.look.air': 'See that the bubbles rise as before, and that no water stands in the air line.',
   'care.step.look.built-in': 'See that water comes out as strongly as before.',
   'calendar.air': 'Air line, its check valve and the stone: clear, and no water in the line',
+  'care.step.rinse.built-in':
+    'Rinse that third in the bucket, or draw its dirt off with a hose; never with tap water, never with soap.',
+  'care.step.back.built-in': 'Lay what was taken out back as it lay, as in the drawing.',
   'care.step.rinse':
     'Rinse in the bucket what the table names, never under the tap, never with soap; what waits stays wet.',
   'care.step.back': 'Put everything back in its place and the same way up, as in the drawing.',

@@ -21,6 +21,8 @@ export const figureSentences: Readonly<Record<string, string>> = {
   'difference.more': '{by} more, more than the runs scatter',
   'difference.less': '{by} less, more than the runs scatter',
   'difference.none': '{by}: no more than the runs scatter',
+  'flow.rating.air':
+    'The lift tube alone would lift {rated} with this air, which is computed; packed and clean, {clean} should reach the tank, {share} of that.',
   'flow.rating':
     'The pump is rated at {rated}; packed and clean, {clean} should reach the tank, {share} of that.',
   'flow.turnover': 'That is the water of the tank {turnover} times an hour.',

@@ -60,6 +60,7 @@ export const sheetSentences: Readonly<Record<string, string>> = {
   'figure.bypass': 'of the water meets no mechanical medium at all',
   'figure.before': 'cleaned, packed as before: {before}',
   'figure.as-before': 'cleaned, packed as before: the same',
+  'figure.no-mechanical': 'no such media',
   'figure.no-water': 'no water flows',
   'doubt.computed':
     'Figures after ± are doubts: 95 of 100 such ranges hold the true value. Computed flows are taken to be good to 15 % (from memory); the ranges of the other computed figures are not computed yet, so they are rounded to two figures.',

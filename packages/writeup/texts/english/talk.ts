@@ -26,6 +26,7 @@ export const talkSentences: Readonly<Record<string, string>> = {
   'heading.talk-limits': 'What this does not show',
 
   'talk.filter': '{filter}: {family}, on a tank of {volume}.',
+  'talk.rated.air': 'Bubbles lift its water: the tube alone would lift {flow}, which is computed.',
   'talk.rated': 'Its pump is rated at {flow}.',
   'talk.safe': 'Everything in the tank is unplugged before a hand goes into the water.',
   'talk.timed': '{state}: {flow}; {runs} runs into {vessel}.',

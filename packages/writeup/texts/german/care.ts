@@ -76,6 +76,10 @@ export const careSentences: Readonly<Record<string, string>> = {
   'care.step.look.air': 'Sehen, dass die Blasen wie vorher steigen und kein Wasser im Luftschlauch steht.',
   'care.step.look.built-in': 'Sehen, dass das Wasser so kräftig austritt wie vorher.',
   'calendar.air': 'Luftschlauch, Rückschlagventil und Stein: frei, und kein Wasser im Schlauch',
+  'care.step.rinse.built-in':
+    'Dieses Drittel im Eimer spülen oder seinen Schmutz mit einem Schlauch abziehen; nie mit Leitungswasser, nie mit Seife.',
+  'care.step.back.built-in':
+    'Was herausgenommen wurde, wieder so hinlegen, wie es lag, wie in der Zeichnung.',
   'care.step.rinse':
     'Im Eimer spülen, was die Tabelle nennt, nie unter dem Hahn, nie mit Seife; was wartet, bleibt nass.',
   'care.step.back': 'Alles an seinen Platz und in dieselbe Lage zurück, wie in der Zeichnung.',

@@ -21,6 +21,8 @@ export const figureSentences: Readonly<Record<string, string>> = {
   'difference.more': '{by} mehr, mehr als die Streuung der Läufe',
   'difference.less': '{by} weniger, mehr als die Streuung der Läufe',
   'difference.none': '{by}: nicht mehr als die Streuung der Läufe',
+  'flow.rating.air':
+    'Das Steigrohr allein höbe mit dieser Luft {rated}, das ist gerechnet; bestückt und sauber sollten {clean} am Becken ankommen, {share} davon.',
   'flow.rating':
     'Die Nennleistung der Pumpe ist {rated}; bestückt und sauber sollten {clean} am Becken ankommen, {share} davon.',
   'flow.turnover': 'Das ist das Beckenwasser {turnover}-mal in der Stunde.',

@@ -61,6 +61,7 @@ export const sheetSentences: Readonly<Record<string, string>> = {
   'figure.bypass': 'begegnet keinem mechanischen Medium',
   'figure.before': 'gereinigt mit der alten Bestückung: {before}',
   'figure.as-before': 'gereinigt mit der alten Bestückung: ebenso',
+  'figure.no-mechanical': 'keine solchen Medien',
   'figure.no-water': 'kein Wasser fließt',
   'doubt.computed':
     'Hinter ± steht die Unsicherheit: 95 von 100 solchen Bereichen enthalten den wahren Wert. Gerechnete Durchflüsse gelten als auf 15 % genau (im Fach bekannt, nicht nachgeschlagen); die Bereiche anderer gerechneter Werte sind noch nicht bestimmt, daher zwei Ziffern.',

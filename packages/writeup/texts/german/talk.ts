@@ -26,6 +26,7 @@ export const talkSentences: Readonly<Record<string, string>> = {
   'heading.talk-limits': 'Was das nicht zeigt',
 
   'talk.filter': '{filter} ({family}) an einem Becken mit {volume}.',
+  'talk.rated.air': 'Blasen heben sein Wasser: Das Rohr allein höbe {flow}, das ist gerechnet.',
   'talk.rated': 'Die Nennleistung seiner Pumpe ist {flow}.',
   'talk.safe': 'Alles im Becken ist ausgesteckt, bevor eine Hand ins Wasser kommt.',
   'talk.timed': 'Zustand {state}: {flow}; {runs} Läufe in {vessel}.',
