@@ -132,9 +132,9 @@ export const buildSentences: Readonly<Record<string, string>> = {
   'step.close.built-in':
     'Sehen, dass kein Wasser um die Medien herumläuft und Steigrohr oder Pumpe dicht sitzt.',
   'step.start.air':
-    'Die Luftpumpe hinter einem Fehlerstromschutzschalter einstecken und sehen, dass die Blasen im Steigrohr gleichmäßig steigen.',
+    'Die Luftpumpe hinter einem Fehlerstrom-Schutzschalter einstecken und sehen, dass die Blasen im Steigrohr gleichmäßig steigen.',
   'step.start.built-in':
-    'Hinter einem Fehlerstromschutzschalter einstecken und sehen, dass das Wasser gleichmäßig austritt.',
+    'Hinter einem Fehlerstrom-Schutzschalter einstecken und sehen, dass das Wasser gleichmäßig austritt.',
   'step.check.surface.air':
     'Nach einem Tag nachsehen: Sitzt er fest, steigen die Blasen wie vorher, steht kein Wasser im Luftschlauch?',
   'step.check.surface.built-in':
