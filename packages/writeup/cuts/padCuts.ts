@@ -2,6 +2,7 @@ import { type BedShape, bedShapes } from '@fettle/engine/families/bedShape.ts';
 import type { Chamber } from '@fettle/engine/families/layout.ts';
 import { chambersInWaterOrder, inWaterOrder } from '@fettle/engine/families/waterOrder.ts';
 import { isUsedUp, type Medium } from '@fettle/engine/model/medium.ts';
+import { isSock } from '../parts/build/handOrder.ts';
 import type { AssessedState } from '../source.ts';
 import type { CutFrom, PadCut } from './cut.ts';
 
@@ -43,7 +44,7 @@ interface Piece {
   readonly ring?: BedShape['ring'];
 }
 
-/** Foam, pads and floss, as the water meets them. */
+/** Foam, pads and floss, as the water meets them; a sock comes sewn. */
 const piecesOf = ({ model, assessment }: AssessedState): readonly Piece[] =>
   chambersInWaterOrder(assessment.layout).flatMap((chamber) => {
     const beds = inWaterOrder(chamber, model.packing[chamber.id] ?? []);
@@ -51,7 +52,7 @@ const piecesOf = ({ model, assessment }: AssessedState): readonly Piece[] =>
     return beds.flatMap(({ medium: id, depthM }, at) => {
       const medium = model.media[id]!;
       const { ring } = shapes[at]!;
-      return medium.form === 'foam' || medium.form === 'fibre'
+      return (medium.form === 'foam' || medium.form === 'fibre') && !isSock(chamber)
         ? [{ chamber, medium, depthM, ...(ring === undefined ? {} : { ring }) }]
         : [];
     });

@@ -81,6 +81,16 @@ describe('a sump', () => {
     expect(idsIn(blocks)).toEqual(expect.arrayContaining(['caution-siphon-break', 'caution-sump']));
   });
 
+  it('has its sock hung in its ring and changed whole, not packed, cut or pressed out', () => {
+    const sump = demo('under-stairs');
+    const packed = { ...sump.packing, sock: [{ medium: 'sock-felt', depth: '2 mm' }] };
+    const source = sourceOf({ ...sump, planned: { packing: packed, made: [] } });
+    expect(cutList(source)).toEqual([]);
+    expect(stepsIn(blocksOf(sump, 'build')).join(' ')).toContain('Hang sock in its ring');
+    const beds = blocksOf(sump, 'care').find(({ id }) => id === 'care-beds');
+    expect(beds?.kind === 'table' ? beds.rows[0]?.[1] : '').toContain('change for a clean one');
+  });
+
   it('has its siphon hole looked at every month, and is not drained by the test of its flow', () => {
     const blocks = blocksOf(demo('under-stairs'), 'care');
     expect(JSON.stringify(blocks.find(({ id }) => id === 'care-calendar'))).toContain(
