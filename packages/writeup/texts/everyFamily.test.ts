@@ -1,4 +1,5 @@
 import { families } from '@fettle/engine/families/families.ts';
+import { alterationKinds, partPrices } from '@fettle/engine/planning/alterations.ts';
 import { handlingKinds } from '@fettle/engine/planning/handling.ts';
 import { newJob } from '@fettle/job/newJob.ts';
 import { readJob } from '@fettle/job/read.ts';
@@ -38,6 +39,15 @@ describe.each(all)('in $itself', (language) => {
         .map((kind) => `${code}.${kind}`)
         .filter((wanted) => language.sentences[wanted] === undefined),
     );
+    expect(missing, `write these sentences in ${language.itself}: ${missing.join(', ')}`).toEqual([]);
+  });
+
+  it('every alteration has its step, and every part that one needs its name', () => {
+    const wanted = [
+      ...Object.keys(alterationKinds).map((id) => `step.alter.${id}`),
+      ...Object.keys(partPrices).map((part) => `part.${part}`),
+    ];
+    const missing = wanted.filter((code) => language.sentences[code] === undefined);
     expect(missing, `write these sentences in ${language.itself}: ${missing.join(', ')}`).toEqual([]);
   });
 

@@ -27,6 +27,7 @@ export const buildSentences: Readonly<Record<string, string>> = {
   'part.slot-cover': 'cover for the slots past the media, of food-grade plastic sheet',
   'part.end-seal': 'seal ring for an end cap or a round seat',
   'part.sock': 'sock with its ring',
+  'part.lift-tube': 'longer lift tube, or a piece on it, of the same bore',
   'part.hose-per-metre': 'hose of {bore} bore',
   'column.needed': 'needed',
   'column.to-get': 'to get',

@@ -29,6 +29,7 @@ export const buildSentences: Readonly<Record<string, string>> = {
     'Abdeckung für die Schlitze an den Medien vorbei, aus lebensmittelechter Kunststoffplatte',
   'part.end-seal': 'Dichtring für eine Endkappe oder einen runden Sitz',
   'part.sock': 'Socke mit Ring',
+  'part.lift-tube': 'längeres Steigrohr oder ein Stück darauf, in derselben Weite',
   'part.hose-per-metre': 'Schlauch mit {bore} Innendurchmesser',
   'column.needed': 'nötig',
   'column.to-get': 'zu besorgen',
