@@ -2,6 +2,7 @@
 export const causes = [
   'intake-blocked',
   'air',
+  'air-short',
   'impeller-fouled',
   'impeller-worn',
   'hose-film',
@@ -17,6 +18,7 @@ export const signs = [
   'growl',
   'gurgle',
   'bubbles',
+  'few-bubbles',
   'covered-intake',
   'brown-hoses',
   'bent-hose',
@@ -41,6 +43,7 @@ export interface CauseFacts {
 export const causeFacts: Readonly<Record<Cause, CauseFacts>> = {
   'intake-blocked': { usualShare: 0.35, shows: { 'covered-intake': 0.85, growl: 0.4 }, powerFactor: 0.95 },
   air: { usualShare: 0.15, shows: { gurgle: 0.7, bubbles: 0.7, rattle: 0.3 }, powerFactor: 0.9 },
+  'air-short': { usualShare: 0.4, shows: { 'few-bubbles': 0.8 }, powerFactor: 0.97 },
   'impeller-fouled': { usualShare: 0.3, shows: { rattle: 0.35, growl: 0.2 }, powerFactor: 1.1 },
   'impeller-worn': { usualShare: 0.1, shows: { rattle: 0.7, growl: 0.15 }, powerFactor: 1.2 },
   'hose-film': { usualShare: 0.4, shows: { 'brown-hoses': 0.85 }, powerFactor: 0.97 },

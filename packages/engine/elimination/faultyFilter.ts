@@ -7,6 +7,7 @@ import { pumpHead } from '../assessment/hydraulics/headBudget.ts';
 import type { Model } from '../model/model.ts';
 import { LINK_KIND, PARAMETER_STRIDE } from '../network/lawNumbers.ts';
 import { solveNetwork, startFrom } from '../network/solve.ts';
+import { curveShortOfAir, shortOfAir } from './airShort.ts';
 import { type Cause, causes } from './causes.ts';
 import { dirtCourse } from './dirtCourse.ts';
 import { blockedHeadRatio, dirtTimeS, filmRatio, speedLeft } from './severity.ts';
@@ -31,6 +32,8 @@ export interface FaultyFilter {
   readonly flow: Float64Array;
   readonly parameters: Float64Array;
   readonly tables: Float64Array;
+  /** Curves of an air-lift with ever less air; absent where a pump drives the filter. */
+  readonly airCurves: readonly Float64Array[] | undefined;
   /** Links that a fault acts on. */
   readonly intakeLink: number | undefined;
   readonly outletLink: number | undefined;
@@ -58,9 +61,10 @@ const possibleIn = (filter: Omit<FaultyFilter, 'possible'>): Set<Cause> => {
   const { intake, outlet } = filter.compiled.model.filter;
   const has: Readonly<Record<Cause, boolean>> = {
     'intake-blocked': filter.intakeLink !== undefined,
-    air: intake !== undefined,
-    'impeller-fouled': true,
-    'impeller-worn': true,
+    air: intake !== undefined && filter.airCurves === undefined,
+    'air-short': filter.airCurves !== undefined,
+    'impeller-fouled': filter.airCurves === undefined,
+    'impeller-worn': filter.airCurves === undefined,
     'hose-film': intake !== undefined || outlet !== undefined,
     'media-clogged': filter.course.length > 1,
     'outlet-restricted': filter.outletLink !== undefined,
@@ -92,6 +96,7 @@ export const faultyFilter = (model: Model, sinceCleanedS?: number): FaultyFilter
     flow: network.flow.slice(),
     parameters: network.parameters.slice(),
     tables: network.tables.slice(),
+    airCurves: shortOfAir(model),
     intakeLink: intakeOf(compiled),
     outletLink: outletOf(compiled),
   };
@@ -106,6 +111,12 @@ export const speedUnder = (faults: Faults): number => {
     if (!Number.isNaN(share)) speed *= speedLeft(cause, share);
   }
   return speed;
+};
+
+/** An air-lift with the air that faults leave it. */
+const takeAir = ({ compiled: { network }, tables, airCurves = [] }: FaultyFilter, share: number): void => {
+  if (Number.isNaN(share)) network.tables.set(tables);
+  else network.tables.set(curveShortOfAir(airCurves, share));
 };
 
 /** The pump at another speed, by the affinity laws. */
@@ -159,7 +170,8 @@ export const flowUnder = (filter: FaultyFilter, faults: Faults): number => {
   if (!Number.isNaN(share('intake-blocked'))) block(filter, filter.intakeLink!, share('intake-blocked'));
   if (!Number.isNaN(share('outlet-restricted')))
     block(filter, filter.outletLink!, share('outlet-restricted'));
-  slowDown(filter, speedUnder(faults));
+  if (filter.airCurves) takeAir(filter, share('air-short'));
+  else slowDown(filter, speedUnder(faults));
   startFrom(network, filter.chordFlow);
   solveNetwork(network, ENERGY_TOLERANCE);
   return filterFlow(compiled);

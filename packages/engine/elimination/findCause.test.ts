@@ -82,6 +82,12 @@ describe('a flow that has faded', () => {
     },
   );
 
+  it('of an air-lift is traced to its air, and to no impeller', () => {
+    const end = questioned(spongeFilter(), 'air-short', 3)!;
+    expect(end.found.causes[0]?.cause).toBe('air-short');
+    expect(end.found.causes.map(({ cause }) => cause)).not.toContain('impeller-worn');
+  });
+
   it('can be traced in every family to three causes and more', () => {
     for (const [, model] of familyModels) {
       const filter = faultyFilter(model);

@@ -121,7 +121,7 @@ const fallingHeads = ({ flowM3PerS: x, headM: y }: Extract<LinkLaw, { kind: 'pum
 };
 
 /** Flow, head and slope at the points of a monotone cubic. */
-const pumpTable = (law: Extract<LinkLaw, { kind: 'pump-points' }>): number[] => {
+export const pumpTable = (law: Extract<LinkLaw, { kind: 'pump-points' }>): number[] => {
   const { x, y, slope } = monotoneSpline({ x: law.flowM3PerS, y: fallingHeads(law) });
   return x.flatMap((value, i) => [value, y[i]!, slope[i]!]);
 };

@@ -18,6 +18,7 @@ const signWords: Readonly<Record<(typeof signs)[number], string>> = {
   growl: 'the pump growls, as one that gets too little water',
   gurgle: 'it gurgles',
   bubbles: 'the outlet spits bubbles',
+  'few-bubbles': 'fewer bubbles rise in the lift tube than used to',
   'covered-intake': 'the intake is covered: plants, snails, slime',
   'brown-hoses': 'the hoses are brown inside',
   'bent-hose': 'a hose is bent, a tap half shut, or a hole of the spray bar blocked',

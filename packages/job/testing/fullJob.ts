@@ -225,6 +225,7 @@ export const fullJob = {
       growl: false,
       gurgle: false,
       bubbles: false,
+      'few-bubbles': false,
       'covered-intake': false,
       'brown-hoses': true,
       'bent-hose': false,

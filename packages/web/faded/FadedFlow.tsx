@@ -66,8 +66,8 @@ export function FadedFlow() {
       {isOpen ? (
         <>
           <p>
-            Seven causes are put into this filter’s own network, alone and together; those that go with all
-            you know are kept.
+            The usual causes are put into this filter’s own network, alone and together; those that go with
+            all you know are kept.
           </p>
           <Fields path={['faded']} />
           <FadedSoFar />

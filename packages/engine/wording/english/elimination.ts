@@ -2,6 +2,7 @@
 export const eliminationSentences: Readonly<Record<string, string>> = {
   'cause.intake-blocked': 'the intake is blocked: its strainer, or a sponge on it',
   'cause.air': 'air stands in the head',
+  'cause.air-short': 'too little air reaches the lift tube: stone, line or air pump',
   'cause.impeller-fouled': 'the impeller or its well is fouled',
   'cause.impeller-worn': 'the impeller, its magnet or its shaft is worn',
   'cause.hose-film': 'a film has grown in the hoses',
@@ -12,6 +13,7 @@ export const eliminationSentences: Readonly<Record<string, string>> = {
   'question.growl': 'Listen: does the pump growl, as one that gets too little water?',
   'question.gurgle': 'Listen: does it gurgle?',
   'question.bubbles': 'Look at the outlet: does it spit bubbles?',
+  'question.few-bubbles': 'Look into the lift tube: do fewer bubbles rise than they used to?',
   'question.covered-intake': 'Look at the intake in the tank: is it covered with plants, snails or slime?',
   'question.brown-hoses': 'Look through the hoses against a lamp: are they brown inside?',
   'question.bent-hose':
@@ -25,6 +27,8 @@ export const eliminationSentences: Readonly<Record<string, string>> = {
     'Open the taps, straighten the hoses, clear the holes of the spray bar, and measure the flow.',
   'trial.let-air-out':
     'Top up the tank, pull the plug, tilt the housing until no more air comes, start it, and measure the flow.',
+  'trial.give-air':
+    'Pull the plug of the air pump, clean or change the air stone, see that its line is open and has a check valve, and measure the flow.',
   'trial.clean-impeller':
     'Pull the plug, shut any taps, clean the impeller and its well, and measure the flow.',
   'trial.new-impeller':

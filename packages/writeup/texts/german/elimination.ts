@@ -2,6 +2,7 @@
 export const eliminationSentences: Readonly<Record<string, string>> = {
   'cause.intake-blocked': 'der Ansaug ist verstopft: das Sieb oder ein Schwamm darauf',
   'cause.air': 'im Kopf steht Luft',
+  'cause.air-short': 'im Steigrohr kommt zu wenig Luft an: Ausströmer, Leitung oder Luftpumpe',
   'cause.impeller-fouled': 'das Pumpenrad oder sein Schacht ist verschmutzt',
   'cause.impeller-worn': 'das Pumpenrad, sein Magnet oder seine Achse ist verschlissen',
   'cause.hose-film': 'in den Schläuchen sitzt ein Belag',
@@ -12,6 +13,7 @@ export const eliminationSentences: Readonly<Record<string, string>> = {
   'question.growl': 'Horchen: Brummt die Pumpe, als bekäme sie zu wenig Wasser?',
   'question.gurgle': 'Horchen: Gluckert es?',
   'question.bubbles': 'Den Auslauf ansehen: Spuckt er Luftblasen?',
+  'question.few-bubbles': 'In das Steigrohr sehen: Steigen weniger Blasen auf als früher?',
   'question.covered-intake':
     'Den Ansaug im Becken ansehen: Ist er von Pflanzen, Schnecken oder Schleim bedeckt?',
   'question.brown-hoses': 'Die Schläuche gegen eine Lampe halten: Sind sie innen braun?',
@@ -26,6 +28,8 @@ export const eliminationSentences: Readonly<Record<string, string>> = {
     'Hähne öffnen, Schläuche geradelegen, die Löcher des Strahlrohrs freimachen und den Durchfluss messen.',
   'trial.let-air-out':
     'Das Becken auffüllen, Stecker ziehen, das Gehäuse kippen, bis keine Luft mehr kommt, einschalten und den Durchfluss messen.',
+  'trial.give-air':
+    'Stecker der Luftpumpe ziehen, den Ausströmer reinigen oder wechseln, nachsehen, dass die Leitung frei ist und ein Rückschlagventil hat, und den Durchfluss messen.',
   'trial.clean-impeller':
     'Stecker ziehen, etwaige Hähne schließen, Pumpenrad und Schacht reinigen und den Durchfluss messen.',
   'trial.new-impeller':
