@@ -45,7 +45,7 @@ const drawingsOf = (file: string): readonly Picture[] => {
   const model = modelOf(file);
   const name = basename(file, '.yaml');
   const { asFound, plans } = searchPlans(model, { budget: BUDGET, cap: CAP });
-  const before = stateOf('As found', asFound, model.packing);
+  const before = stateOf('Cleaned, packed as before', asFound, model.packing);
   const { media } = model;
   const look = { units: 'metric', theme: 'light' } as const;
   const section = sectionDrawing({ ...before, media, ...look, caption: `${model.filter.name}, as found` });
