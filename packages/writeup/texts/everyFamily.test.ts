@@ -1,6 +1,8 @@
-import { families } from '@fettle/engine/families/families.ts';
+import { media } from '@fettle/engine/catalogue/media.ts';
+import { families, rulesOf } from '@fettle/engine/families/families.ts';
 import { alterationKinds, partPrices } from '@fettle/engine/planning/alterations.ts';
 import { handlingKinds } from '@fettle/engine/planning/handling.ts';
+import { nameIn } from '@fettle/engine/wording/language.ts';
 import { newJob } from '@fettle/job/newJob.ts';
 import { readJob } from '@fettle/job/read.ts';
 import { describe, expect, it } from 'vitest';
@@ -49,6 +51,18 @@ describe.each(all)('in $itself', (language) => {
     ];
     const missing = wanted.filter((code) => language.sentences[code] === undefined);
     expect(missing, `write these sentences in ${language.itself}: ${missing.join(', ')}`).toEqual([]);
+  });
+
+  it('no rule, reason, medium or caution has a metric size without its US one', () => {
+    const all = [
+      ...families.flatMap((family) => [
+        ...rulesOf(family),
+        ...family.measurements.flatMap(({ assumed }) => (assumed ? [assumed.because] : [])),
+      ]),
+      ...Object.values(media).flatMap(({ name, cautions }) => [name, ...cautions]),
+    ].map((english) => nameIn(language, english));
+    const unpaired = all.filter((text) => /\d (?:mm|cm|m|L|L\/h)(?![\p{L}/]| \()/u.test(text));
+    expect(unpaired, `write both sizes in ${language.itself}: ${unpaired.join('; ')}`).toEqual([]);
   });
 
   it.each(families.map(({ id }) => id))('every document of a %s can be said', (family) => {

@@ -41,7 +41,7 @@ export const warningSentences: Readonly<Record<string, string>> = {
   'warning.air-lift-outside-law':
     'The lift tube lies outside what the law of air-lifts was measured for: bores of 6 to 30 mm, air of up to 4 m/s in the tube, and no slower than a Reynolds number of 500.',
   'warning.air-lift-is-short':
-    'The law of air-lifts was held against tubes of several metres; in one of 0.8 m it gave up to 1.7 times the flow that was measured, so time this one.',
+    'The law of air-lifts was held against tubes of several metres; in one of 0.8 m (2.6 ft) it gave up to 1.7 times the flow that was measured, so time this one.',
   'warning.flow-beyond-pump-curve':
     'The flow lies beyond the last point of the pump’s curve, which is drawn out straight there.',
 };

@@ -1,4 +1,4 @@
-/** Why a value is assumed, with both systems of units where the reason itself has one. */
+/** Why a value is assumed, and names with a size in them, with both systems of units. */
 export const assumedNames: Readonly<Record<string, string>> = {
   'most tropical tanks are kept near 25 °C, from memory':
     'most tropical tanks are kept near 25 °C (77 °F), from memory',
@@ -34,4 +34,11 @@ export const assumedNames: Readonly<Record<string, string>> = {
     'ribs of a few millimetres (0.1 to 0.2 in) keep the media off the floor; from memory',
   'nozzles of small internal pumps measure about 12 mm; from memory':
     'nozzles of small internal pumps measure about 12 mm (0.5 in); from memory',
+  'plates stand about 2 cm over the glass; from memory':
+    'plates stand about 2 cm (0.8 in) over the glass; from memory',
+
+  'Never stand the mat nearer than 2 cm to the pane behind it.':
+    'Never stand the mat nearer than 2 cm (0.8 in) to the pane behind it.',
+  '3–5 mm gravel': 'gravel of 3 to 5 mm (0.12 to 0.20 in)',
+  '10 mm gravel': 'gravel of 10 mm (0.39 in)',
 };
