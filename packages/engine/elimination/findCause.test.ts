@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { spongeFilter } from '../assessment/testing/airModels.ts';
 import { familyModels } from '../assessment/testing/familyModels.ts';
 import { days, oneBasket, stackCanister } from '../assessment/testing/models.ts';
 import type { Model } from '../model/model.ts';
