@@ -15,7 +15,7 @@ const DEFAULT_CAP = 3000;
 const PROGRESS_EVERY = 50;
 
 /** Share of the feed that a plan must still carry: what is lost below that is within the doubt. */
-const FEED_KEPT = 0.98;
+export const FEED_KEPT = 0.98;
 
 export interface Candidate {
   readonly alterations: readonly PermittedAlteration[];

@@ -6,9 +6,11 @@ import {
   splitCanister,
   stackCanister,
   withFilter,
+  withMeasurements,
 } from '../assessment/testing/models.ts';
 import type { Model, Packing } from '../model/model.ts';
 import { arrange, type Portion, portionsInWaterOrder } from '../packing/arrange.ts';
+import { FEED_KEPT } from './account.ts';
 import { alterationSets, altered } from './alterations.ts';
 import { purchasesFor, volumesOf } from './candidates.ts';
 import { favours, type PlanOptions } from './plan.ts';
@@ -84,10 +86,12 @@ const bruteForce = (model: Model): Map<string, number> => {
         beds.filter((bed, place) => model.packing[chamber]?.[place]?.medium !== bed.medium),
       );
       const merits = meritsOf(after, { cost: 0, changes: moved.length + set.length });
+      const least = FEED_KEPT * Math.min(before.feedKgPerS, model.tank.feedKgPerS);
+      const starved = merits.feedKgPerS < least;
       const dirtier = merits.solidsKgPerM3 > 1.1 * before.solidsKgPerM3;
       const lost = [...servicesOf(model)].some((stage) => !servicesOf(candidate).has(stage));
       const gain =
-        dirtier || lost
+        starved || dirtier || lost
           ? Number.NEGATIVE_INFINITY
           : gainOver(before, merits, { favour: 'balance', fedKgPerS: model.tank.feedKgPerS, budget: 0 });
       gains.set(`${set.map(({ id }) => id).join()} ${contents(packing)}`, gain);
@@ -133,7 +137,9 @@ describe('what costs nothing', () => {
     const { plans, nothingBetter } = searchPlans(internalBox());
     expect(plans).toEqual([]);
     expect(nothingBetter?.length).toBeGreaterThan(0);
-    const shelved = { ...internalBox(), alterations: [{ id: 'move-trays', settings: {} }] };
+    // Of one chamber with one bed there is nothing to divide or to order.
+    const single = withMeasurements(internalBox({ 'chamber-1': [['foam-20ppi', 80]] }), { chambers: 1 });
+    const shelved = { ...single, alterations: [{ id: 'move-trays', settings: {} }] };
     expect(searchPlans(shelved, { budget: 0.01 }).nothingBetter?.[0]).toMatch(/shelf/);
     const all = { ...shelved, shelf: [{ medium: 'sand-coarse', amountM3: 1e-9 }] };
     expect(searchPlans(all, { budget: 0.01 }).nothingBetter?.[0]).toMatch(/nothing here/);

@@ -172,7 +172,7 @@ describe('a job to start from', () => {
     const started = newJob(id);
     const reading = readJob(started.ok ? started.text : '');
     const beds = reading.ok ? Object.values(reading.model.packing).flat() : [];
-    expect(beds.length).toBeGreaterThan(1);
+    expect(beds.length).toBeGreaterThan(0);
     expect(beds.every(({ depthM }) => depthM > 0)).toBe(true);
   });
 
@@ -195,7 +195,8 @@ describe('a job to start from', () => {
       const text = started.ok ? started.text : '';
       const taken = text.replace(/^( *)# (?=[A-Za-z]+: [^#])/gm, (_all, space: string) => space);
       expect(taken).toMatch(/^shelf: /m);
-      expect(taken).toMatch(/^ {4}shutoffHead: /m);
+      // An air-lift has no head of a maker's to state.
+      if (!/airFlow:/.test(taken)) expect(taken).toMatch(/^ {4}shutoffHead: /m);
       const reading = readJob(taken);
       expect(reading.ok ? [] : reading.problems, id).toEqual([]);
     }

@@ -57,6 +57,7 @@ export const rules: Readonly<Record<string, Least>> = {
   'GET /api/jobs/:number/revisions/:revision': 'reader',
   'POST /api/jobs/:number/go-back': 'helper',
   'GET /api/jobs/:number/assessment': 'reader',
+  'GET /api/jobs/:number/forecast': 'reader',
   'GET /api/jobs/:number/drawing': 'reader',
   'GET /api/jobs/:number/write-up': 'reader',
   'GET /api/jobs/:number/write-up/:name': 'reader',

@@ -109,7 +109,8 @@ describe('the full march', () => {
       own.days.flowRatio.forEach((ratio, day) => {
         expect(Math.abs(ratio - fine.days.flowRatio[day]!)).toBeLessThan(1e-3);
       });
-      expect(own.steps).toBeLessThan(fine.steps / 8);
+      // A sock is full within a day or two, which asks for short steps.
+      expect(own.steps).toBeLessThan(fine.steps / 6);
     },
   );
 });
