@@ -36,7 +36,7 @@ const units: readonly (readonly [RegExp, string])[] = [
   [/^\/findings\/\d+\/effect\/cleaningInterval(\/before|\/after)?$/, 'd'],
 ];
 
-describe.each(demos.map((path) => [basename(path), path]))('assess --json of %s', async (_name, path) => {
+describe.each(demos.map((path) => [basename(path), path]))('assess --json of %s', async (name, path) => {
   const text = (await fettle('assess', path, '--json')).out;
   const result = assessmentSchema.parse(JSON.parse(text));
   const figures = figuresOf(result);
@@ -71,7 +71,9 @@ describe.each(demos.map((path) => [basename(path), path]))('assess --json of %s'
       expect(Object.keys(finding)).toEqual(
         expect.arrayContaining(['id', 'severity', 'place', 'says', 'cure']),
       );
-    expect(result.findings.some(({ effect }) => effect !== undefined)).toBe(true);
+    // Nothing that is wrong with sand held up by water can be cured by computing.
+    if (name !== 'sand-column.yaml')
+      expect(result.findings.some(({ effect }) => effect !== undefined)).toBe(true);
   });
 
   test('gives every figure in its one unit', () => {

@@ -95,7 +95,8 @@ describe('residence', () => {
       expect(breachesOf('residence', { ...rest, residence })).toEqual([]);
       const assessed = JSON.parse((await fettle('assess', path, '--json')).out);
       expect(residence).toMatchObject(assessed.residence);
-      expect(residence.flow).toEqual(assessed.dutyPoint.flow);
+      // The two settle the network from different starts: the last digits are the solver's.
+      expect(residence.flow.value / assessed.dutyPoint.flow.value).toBeCloseTo(1, 9);
       expect(residence.points.at(-1).share.value).toBeCloseTo(0.999, 5);
     },
   );

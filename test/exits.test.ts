@@ -66,7 +66,7 @@ describe('exit 1: findings that --fail-on asks for', () => {
 });
 
 const usage: readonly (readonly [string, readonly string[], string, RegExp])[] = [
-  ['no command', [], 'command-line-missing-command', /assess, plan/],
+  ['no command', [], 'command-line-missing-command', /assess, forecast, plan/],
   ['an unknown command', ['asess', tallDrum], 'command-line-unknown-command', /asess.*assess/],
   ['an unknown option', ['assess', tallDrum, '--jsn'], 'command-line-unknown-option', /--jsn/],
   ['a misspelt option', ['plan', tallDrum, '--budgt', '3'], 'command-line-unknown-option', /--budget/],
@@ -86,7 +86,7 @@ const usage: readonly (readonly [string, readonly string[], string, RegExp])[] =
     /grave, marked/,
   ],
   ['an unknown aim', ['plan', tallDrum, '--favour', 'all'], 'command-line-invalid-argument', /balance, feed/],
-  ['an unknown family', ['new', '--family', 'sump'], 'command-line-invalid-argument', /hang-on-back/],
+  ['an unknown family', ['new', '--family', 'barrel'], 'command-line-invalid-argument', /hang-on-back/],
   ...['NaN', 'Infinity', '-Infinity', '-1', 'ten', '', '1e400', '10,5'].map(
     (value) =>
       [

@@ -47,47 +47,6 @@ describe('a filter that is taken in before all is filled in', () => {
   });
 });
 
-describe('a job is quoted', () => {
-  test('with what the plan needs, and the sum is open until every line has a price', async () => {
-    await goTo('re-pack');
-    await page.getByRole('checkbox', { name: 'seal the gaps' }).check();
-    await whenSaved(page);
-    await goTo('quote');
-    await button('Take the plan into the quote').click();
-    await page.getByText('What the plan needs stands among the parts').waitFor();
-    await typeInto(page.getByLabel('How long it takes'), '1.5 h');
-    await page.getByText('Part 1 has no price: write the price of one.').waitFor();
-    await page
-      .getByText(/The plan was reckoned with prices of the catalogue.*seal strip \d+\.\d\d GBP/)
-      .waitFor();
-    await button('Quote these prices').click();
-    await soon(() => page.getByLabel('Price of one').inputValue()).toMatch(/^\d+\.\d\d GBP$/);
-    await typeInto(page.getByLabel('Price of one'), '2.50 GBP');
-    await soon(() => page.locator('.quotesum tfoot td').textContent()).toBe('£52.50');
-    await typeInto(page.getByLabel('Promised back on'), '2026-12-12');
-    await whenSaved(page);
-    expect((await recorded(workbench)).document).toMatchObject({
-      job: { promised: '2026-12-12' },
-      quote: {
-        labour: [{ work: 'Clean and re-pack as planned', time: '1.5 h' }],
-        parts: [{ part: 'seal strip', count: 3, price: '2.50 GBP', from: 'plan' }],
-      },
-    });
-  });
-
-  test('the owner agrees to the sum, and is told apart where the quote changes afterwards', async () => {
-    await button('The owner agrees, today').click();
-    await soon(() => page.getByLabel('Agreed to in all').inputValue()).toBe('52.50 GBP');
-    await typeInto(page.getByLabel('Price of one'), '3.50 GBP');
-    await page.getByText('The quote comes to £55.50 now; the owner agreed to 52.50 GBP.').waitFor();
-    await whenSaved(page);
-    expect((await recorded(workbench)).document).toMatchObject({
-      job: { stage: 'approved' },
-      approval: { amount: '52.50 GBP' },
-    });
-  });
-});
-
 /** The depth of the plan's foam in the highest basket, and the height of the baskets, set so that it no longer fits. */
 const planTooMuch = async (): Promise<void> => {
   await goTo('re-pack');
