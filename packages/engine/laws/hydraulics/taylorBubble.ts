@@ -28,7 +28,7 @@ export const bubbleRiseTungParlange1976Range = {
  * @returns velocity of the bubble's nose, m/s
  * Accuracy: 5 % in bores above 9 mm; in narrower ones it falls to nothing sooner than it was measured to.
  * @source Tung & Parlange 1976, Acta Mechanica 24, 313–317, as used by Reinemann, Parlange & Timmons 1990
- * @example bubbleRiseTungParlange1976({ boreM: 0.0254, surfaceTensionNPerM: 0.0728, densityKgPerM3: 1000 }) // 0.1690
+ * @example bubbleRiseTungParlange1976({ boreM: 0.0254, surfaceTensionNPerM: 0.0728, densityKgPerM3: 1000 }) // 0.1689
  */
 export const bubbleRiseTungParlange1976 = (tube: WettedTube): number => {
   const sigma = surfaceTensionNumber(tube);
