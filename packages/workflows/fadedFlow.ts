@@ -2,7 +2,6 @@ import { airLiftOf } from '@fettle/engine/assessment/hydraulics/airLift.ts';
 import { type FadedFlow, findCause } from '@fettle/engine/elimination/findCause.ts';
 import type { FadedReadings } from '@fettle/engine/elimination/readings.ts';
 import { airLiftHeadReinemann1990 } from '@fettle/engine/laws/hydraulics/airLift.ts';
-import { bestShutoffTest } from '@fettle/engine/model/benchTests.ts';
 import type { Model } from '@fettle/engine/model/model.ts';
 import { statedShutoffHead } from '@fettle/engine/model/pump.ts';
 import type { JobDocument } from '@fettle/job/schema/job.ts';
@@ -24,12 +23,7 @@ const usualShutoffM = (model: Model): number =>
  * @returns undefined where nobody knows the flow now
  */
 export const fadedFlow = (document: JobDocument, model: Model): FadedCase | undefined => {
-  const read = fadedReadings(document, model);
-  if (read === undefined) return undefined;
-  const stopped = bestShutoffTest(model);
-  const readings: FadedReadings =
-    read.shutoffNow === undefined && stopped?.state === 'as-found'
-      ? { ...read, shutoffNow: { value: stopped.headM, doubt: stopped.doubtM } }
-      : read;
+  const readings = fadedReadings(document, model);
+  if (readings === undefined) return undefined;
   return { readings, found: findCause(model, readings, usualShutoffM(model)) };
 };

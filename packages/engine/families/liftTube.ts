@@ -146,3 +146,7 @@ export function liftDrawing(lift: DrawnLift): Pick<Layout['drawing'], 'pump' | '
   const { pump, waterLevelY, airLine } = lift;
   return { pump, waterLevelY, ...(airLine === undefined ? {} : { airLine }) };
 }
+
+/** What must never be done to any filter on air. */
+export const checkValveInAirLine =
+  'Never stand the air pump below the water surface without a check valve in the air line: water can run back into it.';

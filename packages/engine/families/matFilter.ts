@@ -2,6 +2,7 @@ import type { Measurements } from '../model/model.ts';
 import type { Drive } from '../model/pump.ts';
 import type { Chamber, DimensionLine, Family, Layout, Measurement } from './layout.ts';
 import {
+  checkValveInAirLine,
   type DrawnLift,
   drawLift,
   liftDrawing,
@@ -177,7 +178,7 @@ export const matFilter: Family = {
     'Never stand the mat nearer than 2 cm to the pane behind it.',
     'Never leave a way round or over the mat: animals that get behind it do not come back.',
     'Never wash the whole mat at once: draw the dirt off its face, and take no more than half out.',
-    'Never stand the air pump below the water surface without a check valve in the air line: water can run back into it.',
+    checkValveInAirLine,
   ],
   layOut,
 };

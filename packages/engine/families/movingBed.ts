@@ -2,7 +2,14 @@ import type { Measurements } from '../model/model.ts';
 import type { Drive } from '../model/pump.ts';
 import { innerWallM } from './geometry.ts';
 import type { Chamber, DimensionLine, Family, Layout, Measurement, Opening } from './layout.ts';
-import { type DrawnLift, drawLift, liftDrawing, liftTubeMeasurements, liftTubeOf } from './liftTube.ts';
+import {
+  checkValveInAirLine,
+  type DrawnLift,
+  drawLift,
+  liftDrawing,
+  liftTubeMeasurements,
+  liftTubeOf,
+} from './liftTube.ts';
 import { measurementReader, screenSlot } from './measuring.ts';
 
 const measurements = [
@@ -196,7 +203,7 @@ export const movingBed: Family = {
     'Never let it stand for hours and start it again into the tank.',
     'Never fill more than seven tenths of the chamber: carriers that do not tumble gather mud.',
     'Never fit a screen that is wider than the carriers are.',
-    'Never stand the air pump below the water surface without a check valve in the air line: water can run back into it.',
+    checkValveInAirLine,
   ],
   layOut,
 };

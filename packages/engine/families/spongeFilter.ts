@@ -2,7 +2,14 @@ import type { Measurements } from '../model/model.ts';
 import type { Drive } from '../model/pump.ts';
 import { innerWallM } from './geometry.ts';
 import type { Chamber, DimensionLine, Family, Layout, Measurement } from './layout.ts';
-import { type DrawnLift, drawLift, liftDrawing, liftTubeMeasurements, liftTubeOf } from './liftTube.ts';
+import {
+  checkValveInAirLine,
+  type DrawnLift,
+  drawLift,
+  liftDrawing,
+  liftTubeMeasurements,
+  liftTubeOf,
+} from './liftTube.ts';
 import { measurementReader } from './measuring.ts';
 
 const measurements = [
@@ -187,7 +194,7 @@ export const spongeFilter: Family = {
   forbidden: [
     'Never lift a dirty sponge out bare: put a bag round it under water first, or the dirt goes back into the tank.',
     'Never leave the lift tube off: without it the bubbles lift half as much.',
-    'Never stand the air pump below the water surface without a check valve in the air line: water can run back into it.',
+    checkValveInAirLine,
     'Never wring the whole sponge out in tap water.',
   ],
   layOut,

@@ -3,6 +3,7 @@ import type { Drive } from '../model/pump.ts';
 import { floorM } from './geometry.ts';
 import type { Chamber, DimensionLine, Family, Layout, Measurement, Opening } from './layout.ts';
 import {
+  checkValveInAirLine,
   type DrawnLift,
   drawLift,
   liftDrawing,
@@ -215,7 +216,7 @@ export const undergravel: Family = {
     'Never let it stand for hours: what lives in the gravel uses up its oxygen, and foul water must not be lifted into the tank.',
     'Never disturb more than a third of the gravel on one day.',
     'Never lift the plate with animals in the tank.',
-    'Never stand the air pump below the water surface without a check valve in the air line: water can run back into it.',
+    checkValveInAirLine,
   ],
   layOut,
 };

@@ -43,7 +43,7 @@ export const fadedSchema = z.strictObject({
   ).optional(),
   powerNow: power('power at the plug now; the one measured as found where absent').optional(),
   powerBefore: power('power at the plug when it was in order').optional(),
-  shutoffNow: head('height at which the flow stops now').optional(),
+  shutoffNow: head('height at which the flow stops now; the one measured as found where absent').optional(),
   shutoffBefore: head('height at which it stopped when it was in order').optional(),
   sinceCleaned: quantity({
     dimension: 'time',

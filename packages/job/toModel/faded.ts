@@ -23,15 +23,24 @@ const measured = (faded: Faded, field: FieldName): Measured | undefined => {
   return { value: quantity.value, doubt: halfWidth(quantity, usualDoubt(field, quantity.value)) };
 };
 
+/** What a test of the filter as a whole read; nothing of other kinds. */
+const readOff = (test: BenchTest): Measured[] => {
+  switch (test.kind) {
+    case 'timed-volume':
+      return [{ value: test.flowM3PerS, doubt: test.doubtM3PerS }];
+    case 'power':
+      return [{ value: test.powerW, doubt: test.doubtW }];
+    case 'shutoff-head':
+      return [{ value: test.headM, doubt: test.doubtM }];
+    default:
+      return [];
+  }
+};
+
 /** The surest of the tests of one kind that was made as found. */
-const asFound = (tests: readonly BenchTest[], kind: 'timed-volume' | 'power'): Measured | undefined =>
+const asFound = (tests: readonly BenchTest[], kind: BenchTest['kind']): Measured | undefined =>
   tests
-    .flatMap((test): Measured[] => {
-      if (test.state !== 'as-found' || test.kind !== kind) return [];
-      return test.kind === 'timed-volume'
-        ? [{ value: test.flowM3PerS, doubt: test.doubtM3PerS }]
-        : [{ value: (test as Extract<BenchTest, { kind: 'power' }>).powerW, doubt: test.doubtW }];
-    })
+    .flatMap((test): Measured[] => (test.state === 'as-found' && test.kind === kind ? readOff(test) : []))
     .toSorted((a, b) => a.doubt / a.value - b.doubt / b.value)[0];
 
 const doneOf = ({ done = [] }: Faded): FadedReadings['done'] =>
@@ -59,7 +68,7 @@ export function fadedReadings(document: JobDocument, { tests }: Model): FadedRea
     ...given('flowBefore', measured(faded, 'flowBefore')),
     ...given('powerNow', measured(faded, 'powerNow') ?? asFound(tests, 'power')),
     ...given('powerBefore', measured(faded, 'powerBefore')),
-    ...given('shutoffNow', measured(faded, 'shutoffNow')),
+    ...given('shutoffNow', measured(faded, 'shutoffNow') ?? asFound(tests, 'shutoff-head')),
     ...given('shutoffBefore', measured(faded, 'shutoffBefore')),
     ...(sinceCleaned === undefined
       ? {}
