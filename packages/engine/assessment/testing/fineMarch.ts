@@ -5,6 +5,8 @@ import { midpointStep, solveAt } from '../dirt/step.ts';
 import { makeTransport } from '../dirt/transport.ts';
 
 const YEAR_S = 365 * 86_400;
+/** Sums of cut steps end a rounding beside the year: what is left below a second is no step. */
+const LEAST_STEP_S = 1;
 
 /** Flow through each bed at the last solve, m³/s. */
 export const bedFlows = (compiled: Compiled): number[] =>
@@ -29,7 +31,7 @@ export const intervalInSteps = (
   const clean = bedFlows(compiled);
   const loss = (): number => Math.max(...bedFlows(compiled).map((flow, bed) => 1 - flow / clean[bed]!));
   let before = 0;
-  while (state.timeS < YEAR_S) {
+  while (YEAR_S - state.timeS > LEAST_STEP_S) {
     const whole = midpointStep(marching, state, YEAR_S - state.timeS);
     const stepS = (whole.timeS - state.timeS) / dirt.cuts;
     for (let cut = 0; cut < dirt.cuts; cut += 1) {
