@@ -29,7 +29,7 @@ const compiledOf = (model: Model): Compiled => {
 };
 
 const digits = (value: number): string => String(Number(value.toPrecision(3)));
-const percent = (share: number): string => `${digits(100 * share)} %`;
+const percent = (share: number): string => (Number.isNaN(share) ? '–' : `${digits(100 * share)} %`);
 const daysText = (days: number | undefined): string => (days === undefined ? 'over a year' : digits(days));
 
 const modelOf = (path: string): Model => {

@@ -52,6 +52,8 @@ export interface DirtGrid {
   readonly sliceThicknessM: Float64Array;
   /** Area that the water passes in each slice, m²: times the thickness it is the slice's volume. */
   readonly sliceAreaM2: Float64Array;
+  /** Dry solids in each slice for a deposit of 1, volume per bed volume, kg. */
+  readonly sliceKg: Float64Array;
   /** Share of the clean bed's resistance in creeping flow that each slice has; together 1 for each bed. */
   readonly sliceShare: Float64Array;
   /** Filter coefficient by bed and class: the part that does not depend on velocity, 1/m. */

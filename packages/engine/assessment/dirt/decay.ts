@@ -18,11 +18,21 @@ export const decayIn = ({ temperatureK }: Pick<Tank, 'temperatureK'>): Decay => 
 
 /** A step of one bed: what came in evenly within it, and how that rots. */
 interface RottingStep {
-  readonly bed: number;
   readonly laidKg: number;
   readonly stepS: number;
   readonly decay: Decay;
 }
+
+/** What of a bed can still rot after a step, and what rotted in it, kg. */
+export const rottingShare = (
+  step: RottingStep & { readonly startKg: number },
+): { readonly leftKg: number; readonly rottedKg: number } => {
+  const { startKg, laidKg, stepS, decay } = step;
+  const fresh = decay.fraction * laidKg;
+  if (stepS <= 0) return { leftKg: startKg, rottedKg: 0 };
+  const leftKg = solidsLeft({ caughtKgPerS: fresh / stepS, decayPerS: decay.perS, timeS: stepS, startKg });
+  return { leftKg, rottedKg: startKg + fresh - leftKg };
+};
 
 /** Takes `share` of the mean of what lay there before and lies there after off what lies there after. */
 const takeOff = (before: Float64Array, after: Float64Array, of: { at: number; share: number }): void => {
@@ -37,21 +47,12 @@ const takeOff = (before: Float64Array, after: Float64Array, of: { at: number; sh
 export const rotBed = (
   compiled: Compiled,
   states: { readonly from: Omit<DirtState, 'timeS'>; readonly into: Omit<DirtState, 'timeS'> },
-  step: RottingStep,
+  step: RottingStep & { readonly bed: number },
 ): number => {
-  const { bed, laidKg, stepS, decay } = step;
+  const { bed } = step;
   const { from, into } = states;
-  if (stepS <= 0) return 0;
-  const startKg = from.labileKg[bed]!;
-  const fresh = decay.fraction * laidKg;
-  const leftKg = solidsLeft({
-    caughtKgPerS: fresh / stepS,
-    decayPerS: decay.perS,
-    timeS: stepS,
-    startKg,
-  });
+  const { leftKg, rottedKg } = rottingShare({ ...step, startKg: from.labileKg[bed]! });
   into.labileKg[bed] = leftKg;
-  const rottedKg = startKg + fresh - leftKg;
   const meanKg = 0.5 * (bedHeldKg(compiled, from, bed) + bedHeldKg(compiled, into, bed));
   if (meanKg <= 0 || rottedKg <= 0) return 0;
   const share = rottedKg / meanKg;

@@ -1,4 +1,5 @@
 import { captureCoefficient } from '../../laws/dirt/capture.ts';
+import { DEPOSIT_DRY_DENSITY_KG_PER_M3 } from '../../laws/dirt/constants.ts';
 import { solidsSizeClasses } from '../../laws/dirt/sizes.ts';
 import { radialPathThiem1906 } from '../../laws/hydraulics/radialFlow.ts';
 import type { Medium } from '../../model/medium.ts';
@@ -75,11 +76,16 @@ export const layGrid = (beds: readonly CompiledBed[], water: WaterState, refinem
   const capture = beds.flatMap((bed) =>
     classes.map(({ sizeM }) => (bed.moved ? NOTHING_CAUGHT : captureOf(bed.medium, sizeM, water))),
   );
+  const sliceThicknessM = Float64Array.from(thicknesses.flat());
   return {
     classShare: Float64Array.from(classes, ({ massFraction }) => massFraction),
     sliceStart,
-    sliceThicknessM: Float64Array.from(thicknesses.flat()),
+    sliceThicknessM,
     sliceAreaM2: Float64Array.from(shapes, ({ areaM2 }) => areaM2),
+    sliceKg: Float64Array.from(
+      shapes,
+      ({ areaM2 }, slice) => DEPOSIT_DRY_DENSITY_KG_PER_M3 * areaM2 * sliceThicknessM[slice]!,
+    ),
     sliceShare: Float64Array.from(shapes, ({ share }) => share),
     steadyPerM: Float64Array.from(capture, ({ steadyPerM }) => steadyPerM),
     settlingPerS: Float64Array.from(capture, ({ settlingPerS }) => settlingPerS),

@@ -34,7 +34,9 @@ describe('cleaning interval', () => {
   it.each(familyModels)('of a %s never grows with the feed', (_family, model) => {
     const all = [0.2, 0.5, 1, 2, 5].map((times) => interval(model, times * usual));
     expect(all).toEqual(all.toSorted((a, b) => b - a));
-    expect(all.at(-1)).toBeLessThan(all[0]!);
+    // Media that rub against each other all the time hold no dirt.
+    const holdsDirt = compiledJob(model).beds.some((bed) => !bed.moved);
+    expect(all.at(-1)! < all[0]!).toBe(holdsDirt);
   });
 
   it('is five times shorter where five times as much is fed, or more: up to half rots where there is time', () => {

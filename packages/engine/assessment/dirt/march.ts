@@ -1,9 +1,8 @@
 import type { CleaningInterval } from '../assessment.ts';
 import type { Compiled } from '../compiled.ts';
-import { decayIn } from './decay.ts';
 import { bedRatio, cleanState, type DirtState } from './state.ts';
-import { midpointStep, solveAt } from './step.ts';
-import { filterFlow, makeTransport } from './transport.ts';
+import { beginMarch, midpointStep, solveAt } from './step.ts';
+import { filterFlow } from './transport.ts';
 
 const DAY_S = 86_400;
 export const YEAR_S = 365 * DAY_S;
@@ -97,12 +96,7 @@ export const stateAt = (states: readonly DirtState[], timeS: number): DirtState 
  * @param dayS the day of the comparison, s
  */
 export const march = (compiled: Compiled, madeKgPerS: number, dayS: number): March => {
-  const marching = {
-    compiled,
-    transport: makeTransport(compiled),
-    madeKgPerS,
-    decay: decayIn(compiled.model.tank),
-  };
+  const marching = beginMarch(compiled, madeKgPerS);
   const clean = cleanState(compiled);
   solveAt(compiled, clean);
   const reference: Clean = {

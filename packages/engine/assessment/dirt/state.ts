@@ -1,5 +1,5 @@
 import { GRAVITY } from '../../laws/constants.ts';
-import { CAKE_RESISTANCE_M_PER_KG, DEPOSIT_DRY_DENSITY_KG_PER_M3 } from '../../laws/dirt/constants.ts';
+import { CAKE_RESISTANCE_M_PER_KG } from '../../laws/dirt/constants.ts';
 import { PARAMETER_STRIDE } from '../../network/lawNumbers.ts';
 import type { Compiled } from '../compiled.ts';
 
@@ -32,11 +32,11 @@ export type Laid = Pick<DirtState, 'deposit' | 'matKgPerM2'>;
 
 /** Dry solids held by one bed, its mat among them, kg. */
 export const bedHeldKg = (compiled: Compiled, { deposit, matKgPerM2 }: Laid, bed: number): number => {
-  const { sliceStart } = compiled.grid;
-  let depositM3 = 0;
+  const { sliceStart, sliceKg } = compiled.grid;
+  let heldKg = matKgPerM2[bed]! * compiled.beds[bed]!.faceAreaM2;
   for (let slice = sliceStart[bed]!; slice < sliceStart[bed + 1]!; slice += 1)
-    depositM3 += deposit[slice]! * sliceVolume(compiled, slice);
-  return DEPOSIT_DRY_DENSITY_KG_PER_M3 * depositM3 + matKgPerM2[bed]! * compiled.beds[bed]!.faceAreaM2;
+    heldKg += deposit[slice]! * sliceKg[slice]!;
+  return heldKg;
 };
 
 /** Dry solids held by each bed, kg. */

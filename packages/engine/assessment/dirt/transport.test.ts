@@ -6,7 +6,7 @@ import { gramsPerDay, oneBasket, stackCanister, withFilter } from '../testing/mo
 import { randomModel } from '../testing/randomModels.ts';
 import { sliceThicknesses } from './grid.ts';
 import { bedRatio, cleanState, heldKg } from './state.ts';
-import { midpointStep, solveAt } from './step.ts';
+import { beginMarch, midpointStep, solveAt } from './step.ts';
 import { filterFlow, layDown, makeTransport, type Transport } from './transport.ts';
 
 const madeKgPerS = 0.25 * gramsPerDay(1.5);
@@ -23,9 +23,9 @@ describe('solids', () => {
     fc.assert(
       fc.property(fc.integer({ min: 1, max: 1_000_000 }), (seed) => {
         const compiled = compiledJob(randomModel(seed));
-        const transport = makeTransport(compiled);
         // Nothing rots here, so that all that was laid down is found.
-        const marching = { compiled, transport, madeKgPerS, decay: { perS: 0, fraction: 0.5 } };
+        const marching = { ...beginMarch(compiled, madeKgPerS), decay: { perS: 0, fraction: 0.5 } };
+        const { transport } = marching;
         let state = cleanState(compiled);
         for (let step = 0; step < 12; step += 1) {
           solveAt(compiled, state);

@@ -36,7 +36,9 @@ export const MAT_STARTS_AT = 0.9;
 
 /** 1 − exp(−x) for x of 0 or more, to 1e-13: most slices of coarse media catch next to nothing. */
 export const lossOver = (x: number): number =>
-  x < 1e-3 ? x * (1 - (x / 2) * (1 - (x / 3) * (1 - x / 4))) : -Math.expm1(-x);
+  x < 0.02
+    ? x * (1 - (x / 2) * (1 - (x / 3) * (1 - (x / 4) * (1 - (x / 5) * (1 - x / 6)))))
+    : -Math.expm1(-x);
 
 /** Takes solids at `level` through one bed; returns the level behind it. */
 const throughBed = (

@@ -1,8 +1,6 @@
 import { GRAVITY } from '../../laws/constants.ts';
-import { DEPOSIT_DRY_DENSITY_KG_PER_M3 } from '../../laws/dirt/constants.ts';
 import type { Compiled } from '../compiled.ts';
 import { type Decay, rotBed } from '../dirt/decay.ts';
-import { sliceVolume } from '../dirt/state.ts';
 import { solveAt } from '../dirt/step.ts';
 import { filterFlow } from '../dirt/transport.ts';
 import { type FullState, suspendedKg } from './fullState.ts';
@@ -111,8 +109,7 @@ const layInBed = (marching: FullMarching, into: FullState, at: { bed: number; st
   for (let slice = grid.sliceStart[bed]!; slice < grid.sliceStart[bed + 1]!; slice += 1) {
     let laid = 0;
     for (let c = 0; c < classes; c += 1) laid += kept[slice * classes + c]! * scale[c]!;
-    const fullKg = DEPOSIT_DRY_DENSITY_KG_PER_M3 * sliceVolume(compiled, slice);
-    into.deposit[slice] = into.deposit[slice]! + (laid * stepS) / fullKg;
+    into.deposit[slice] = into.deposit[slice]! + (laid * stepS) / grid.sliceKg[slice]!;
     all += laid * stepS;
   }
   let matted = 0;
@@ -136,15 +133,14 @@ const tearOff = (marching: FullMarching, into: FullState, at: { bed: number; ste
   if (over <= 0) return;
   const { grid, model } = compiled;
   const left = Math.exp(-detachment.perS * over * at.stepS);
-  let torn = 0;
+  let tornKg = 0;
   for (let slice = grid.sliceStart[at.bed]!; slice < grid.sliceStart[at.bed + 1]!; slice += 1) {
-    torn += (1 - left) * into.deposit[slice]! * sliceVolume(compiled, slice);
+    tornKg += (1 - left) * into.deposit[slice]! * grid.sliceKg[slice]!;
     into.deposit[slice] = left * into.deposit[slice]!;
   }
-  const massKg = torn * DEPOSIT_DRY_DENSITY_KG_PER_M3;
   into.labileKg[at.bed] = left * into.labileKg[at.bed]!;
   for (let c = 0; c < grid.classShare.length; c += 1) {
-    const back = (massKg * grid.classShare[c]!) / model.tank.volumeM3;
+    const back = (tornKg * grid.classShare[c]!) / model.tank.volumeM3;
     into.tankKgPerM3[c] = into.tankKgPerM3[c]! + back;
   }
 };

@@ -1,6 +1,4 @@
-import { DEPOSIT_DRY_DENSITY_KG_PER_M3 } from '../../laws/dirt/constants.ts';
 import type { Compiled } from '../compiled.ts';
-import { sliceVolume } from '../dirt/state.ts';
 import { lossOver, MAT_STARTS_AT } from '../dirt/transport.ts';
 
 /** Room for the way of the solids through the filter over one step; made once, so that a step allocates nothing. */
@@ -107,7 +105,7 @@ const throughBed = (compiled: Compiled, passage: Passage, by: Passing): void => 
       arriving += current[c]!;
     }
     if (taken <= 0) continue;
-    const capacityKg = full * DEPOSIT_DRY_DENSITY_KG_PER_M3 * sliceVolume(compiled, slice);
+    const capacityKg = full * grid.sliceKg[slice]!;
     const times = (flow * taken * stepS) / (room * capacityKg);
     const share = fillingShare({ startRoom, room, times }, arriving / taken);
     for (let c = 0; c < classes; c += 1) {

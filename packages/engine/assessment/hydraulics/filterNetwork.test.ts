@@ -50,7 +50,9 @@ describe('the head budget', () => {
       fc.property(anySeed, (seed) => {
         const { dutyPoint, headBudget } = assess(randomModel(seed));
         const spent = headBudget.reduce((sum, { headM }) => sum + headM, 0);
-        expect(Math.abs(spent / dutyPoint.headM - 1)).toBeLessThan(1e-9);
+        // Behind a mat the lift raises nanometres: what is left of a flow's own error then shows.
+        const finest = Math.max(dutyPoint.headM, 1e-6);
+        expect(Math.abs(spent - dutyPoint.headM)).toBeLessThan(1e-9 * finest);
       }),
       { numRuns: 60 },
     );

@@ -1,8 +1,6 @@
 import type { Compiled } from '../compiled.ts';
-import { decayIn } from '../dirt/decay.ts';
 import { cleanState, type DirtState } from '../dirt/state.ts';
-import { midpointStep, solveAt } from '../dirt/step.ts';
-import { makeTransport } from '../dirt/transport.ts';
+import { beginMarch, midpointStep, solveAt } from '../dirt/step.ts';
 
 const YEAR_S = 365 * 86_400;
 /** Sums of cut steps end a rounding beside the year: what is left below a second is no step. */
@@ -20,12 +18,7 @@ export const intervalInSteps = (
   compiled: Compiled,
   dirt: { readonly madeKgPerS: number; readonly cuts: number },
 ): number => {
-  const marching = {
-    compiled,
-    transport: makeTransport(compiled),
-    madeKgPerS: dirt.madeKgPerS,
-    decay: decayIn(compiled.model.tank),
-  };
+  const marching = beginMarch(compiled, dirt.madeKgPerS);
   let state: DirtState = cleanState(compiled);
   solveAt(compiled, state);
   const clean = bedFlows(compiled);
