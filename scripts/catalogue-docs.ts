@@ -8,8 +8,10 @@ import { hoses } from '@fettle/engine/catalogue/hoses.ts';
 import { media } from '@fettle/engine/catalogue/media.ts';
 import { stockClasses } from '@fettle/engine/catalogue/stock.ts';
 import { throatM } from '@fettle/engine/catalogue/throat.ts';
+import { families } from '@fettle/engine/families/families.ts';
 import type { Figure } from '@fettle/engine/model/figure.ts';
-import type { Medium } from '@fettle/engine/model/medium.ts';
+import { comesAs, comingNames, type Medium } from '@fettle/engine/model/medium.ts';
+import { measurementExampleValue } from '@fettle/job/measurementExample.ts';
 import { isMain, projectRoot } from './sources.ts';
 
 /** A unit for people: how many of it make one SI unit, and its name. */
@@ -105,15 +107,34 @@ const mediumSection = (medium: Medium): string => {
 
 const overview = (): string =>
   table(
-    ['medium', 'stage', 'narrowest way', 'area for bacteria', 'bulk density', 'price'],
+    ['medium', 'stage', 'to the hand', 'narrowest way', 'area for bacteria', 'bulk density', 'price'],
     Object.values(media).map((medium) => [
       `[\`${medium.id}\`](#${medium.id})`,
       medium.stage,
+      comingNames[comesAs(medium)],
       shown(throatM(medium), millimetres),
       shown(medium.areaPerM.value, squareMetresPerM3),
       shown(medium.bulkDensityKgPerM3.value, gramsPerLitre),
       shown(medium.pricePerM3.value, poundsPerLitre),
     ]),
+  );
+
+/** Numbers of trays, slots and layers stand for all of their kind. */
+const kindOf = (label: string): string => label.replace(/ \d+( \(.*\))?$/, '');
+
+const placeTable = (): string =>
+  table(
+    ['filter', 'where', 'made for'],
+    families.flatMap((family) => {
+      const measured = family.measurements.map((one) => [one.key, measurementExampleValue(one)] as const);
+      const { chambers } = family.layOut(Object.fromEntries(measured));
+      const kinds = new Map(chambers.map((chamber) => [kindOf(chamber.label), chamber.holds]));
+      return [...kinds].map(([label, holds]) => [
+        family.name,
+        label,
+        holds.map((one) => comingNames[one]).join(', '),
+      ]);
+    }),
   );
 
 const fittingTable = (): string =>
@@ -188,6 +209,9 @@ const page = (): string =>
     '## Media at a glance',
     'The narrowest way is what tells coarse media from fine ones. Prices are placeholders in pounds sterling per litre of bulk.',
     overview(),
+    '## Where media lie',
+    'Each chamber is made for some of what a medium may be to the hand. Plans put into it nothing else; a job that has something else there gets the finding `media-out-of-place`, and is reckoned all the same.',
+    placeTable(),
     '## Media, figure by figure',
     ...Object.values(media).map(mediumSection),
     '## Fittings',

@@ -66,9 +66,13 @@ function misplacedFigures(own: OwnMedium, like: Medium, path: FieldPath): readon
 
 function mediumLike(id: string, own: OwnMedium, like: Medium): Medium {
   const figure = (field: keyof typeof ownMediumSchema.shape, of: Figure) => overridden(field, own[field], of);
+  // What it is to the hand goes with its form: a medium of another form is what that form usually is.
+  const { madeAs, ...rest } = like;
+  const sameForm = own.form === undefined || own.form === like.form;
   const life = own.life === undefined ? undefined : figure('life', like.lifeS ?? ownFigure);
   return {
-    ...like,
+    ...rest,
+    ...(madeAs !== undefined && sameForm ? { madeAs } : {}),
     id,
     name: own.name ?? id,
     stage: own.stage ?? like.stage,

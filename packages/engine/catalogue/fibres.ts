@@ -14,6 +14,7 @@ export const fibres = {
     name: 'loose floss',
     stage: 'mechanical',
     form: 'fibre',
+    madeAs: 'floss',
     resistance: {
       law: 'fibre',
       fibreM: fromMemory(...between(20e-6, 40e-6)),
@@ -33,6 +34,7 @@ export const fibres = {
     name: 'packed floss',
     stage: 'mechanical',
     form: 'fibre',
+    madeAs: 'floss',
     resistance: {
       law: 'fibre',
       fibreM: fromMemory(...between(20e-6, 40e-6)),
@@ -96,6 +98,7 @@ export const fibres = {
     name: 'felt of a sock',
     stage: 'mechanical',
     form: 'fibre',
+    madeAs: 'cloth',
     resistance: {
       law: 'fibre',
       fibreM: computed(

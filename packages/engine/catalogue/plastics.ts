@@ -57,6 +57,7 @@ export const plastics = {
     name: 'plastic carrier, tumbling',
     stage: 'biological',
     form: 'plastic',
+    madeAs: 'carriers',
     resistance: {
       law: 'hollow',
       sizeM: fromMemory(...between(0.007, 0.012)),

@@ -11,6 +11,7 @@ import {
   roundArea,
   upTo,
 } from './geometry.ts';
+import { heldInBasket } from './holding.ts';
 import type { Box, Chamber, Family, Layout, Measurement, Point, Space } from './layout.ts';
 import { floorOpenFraction, headSpace, measurementReader, wallGap } from './measuring.ts';
 
@@ -116,6 +117,7 @@ function basketAt(size: Reader, frame: Frame, basket: number): Chamber {
   return {
     id: `basket-${basket}`,
     label: basket === 1 ? 'basket 1 (lowest)' : `basket ${basket}`,
+    holds: heldInBasket,
     from: spaceUnder(basket, frame.count),
     to: spaceUnder(basket + 1, frame.count),
     areaM2: width * depth,

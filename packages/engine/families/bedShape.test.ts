@@ -5,6 +5,7 @@ import type { Chamber } from './layout.ts';
 
 const plane: Chamber = {
   id: 'one',
+  holds: [],
   label: 'one',
   from: 'before',
   to: 'behind',

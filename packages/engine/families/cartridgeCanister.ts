@@ -148,7 +148,15 @@ function layOut(given: Measurements): Layout {
   const size = measurementReader(measurements, given);
   return {
     spaces: spacesOf(size),
-    chambers: [chamberAboutTube(size, { id: 'cartridge', label: 'cartridge', from: 'outside', to: 'core' })],
+    chambers: [
+      chamberAboutTube(size, {
+        id: 'cartridge',
+        label: 'cartridge',
+        holds: ['block', 'sheet'],
+        from: 'outside',
+        to: 'core',
+      }),
+    ],
     openings: openingsOf(size),
     leaks: [spigotGap(size)],
     weirs: [],

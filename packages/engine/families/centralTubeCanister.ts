@@ -138,7 +138,13 @@ function layOut(given: Measurements): Layout {
   return {
     spaces: spacesOf(size),
     chambers: [
-      chamberAboutTube(size, { id: 'media', label: 'media round the tube', from: 'outside', to: 'tube' }),
+      chamberAboutTube(size, {
+        id: 'media',
+        label: 'media round the tube',
+        holds: ['block', 'sheet', 'floss', 'grains', 'pieces'],
+        from: 'outside',
+        to: 'tube',
+      }),
     ],
     openings: [
       {

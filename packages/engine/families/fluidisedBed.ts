@@ -54,6 +54,7 @@ function chamberOf(size: Reader): Chamber {
   return {
     id: 'column',
     label: 'column',
+    holds: ['grains'],
     from: 'base',
     to: 'under-screen',
     areaM2: roundArea(bore),

@@ -1,5 +1,6 @@
 import type { Measurements } from '../model/model.ts';
 import { innerWallM, upTo } from './geometry.ts';
+import { heldInBasket } from './holding.ts';
 import type { Chamber, DimensionLine, Family, Layout, Measurement, Space, Weir } from './layout.ts';
 import { floorOpenFraction, measurementReader } from './measuring.ts';
 
@@ -127,6 +128,7 @@ function slotAt(size: Reader, slot: number): Chamber {
   return {
     id: `slot-${slot}`,
     label: slot === 1 ? "slot 1 (pump's side)" : `slot ${slot}`,
+    holds: heldInBasket,
     from: spaceBefore(slot, count),
     to: spaceBefore(slot + 1, count),
     areaM2: width * depth,

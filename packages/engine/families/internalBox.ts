@@ -1,5 +1,6 @@
 import type { Measurements } from '../model/model.ts';
 import { floorM, gapAllRound, roundArea, upTo } from './geometry.ts';
+import { heldInBasket } from './holding.ts';
 import type { Box, Chamber, DimensionLine, Family, Layout, Measurement, Opening, Space } from './layout.ts';
 import { floorOpenFraction, headSpace, measurementReader, wallGap } from './measuring.ts';
 
@@ -106,6 +107,7 @@ function chamberAt(size: Reader, chamber: number): Chamber {
   return {
     id: `chamber-${chamber}`,
     label: chamber === 1 ? 'chamber 1 (lowest)' : `chamber ${chamber}`,
+    holds: heldInBasket,
     from: spaceUnder(chamber, count),
     to: spaceUnder(chamber + 1, count),
     areaM2: width * depth,

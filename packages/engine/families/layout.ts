@@ -1,4 +1,5 @@
 import type { LiftTube } from '../laws/hydraulics/airLift.ts';
+import type { ComesAs } from '../model/medium.ts';
 import type { Measurements } from '../model/model.ts';
 import type { Drive } from '../model/pump.ts';
 
@@ -42,6 +43,8 @@ export interface Gap {
 export interface Chamber {
   readonly id: string;
   readonly label: string;
+  /** What its media may be to the hand: what it is made to hold. */
+  readonly holds: readonly ComesAs[];
   /** Water's order: `from` upstream, `to` downstream. */
   readonly from: string;
   readonly to: string;

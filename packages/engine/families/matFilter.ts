@@ -80,6 +80,7 @@ function chamberOf(size: Reader): Chamber {
   return {
     id: 'mat',
     label: 'mat',
+    holds: ['block', 'sheet'],
     from: 'tank-side',
     to: 'behind',
     areaM2: width * height,

@@ -78,6 +78,7 @@ function chamberOf(size: Reader): Chamber {
   return {
     id: 'carriers',
     label: 'chamber of the carriers',
+    holds: ['carriers'],
     from: 'over-carriers',
     to: 'under-carriers',
     areaM2: width * depth,

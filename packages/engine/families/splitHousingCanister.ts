@@ -1,6 +1,7 @@
 import type { Measurements } from '../model/model.ts';
 import { canisterRules } from './canisterRules.ts';
 import { floorM, floorWithHoles, gapAllRound, headHeight, innerWallM, portBoreM, upTo } from './geometry.ts';
+import { heldInBasket } from './holding.ts';
 import type { Box, Chamber, Family, Layout, Measurement, Point, Space } from './layout.ts';
 import { floorOpenFraction, headSpace, measurementReader, wallGap } from './measuring.ts';
 
@@ -115,11 +116,13 @@ function trayAt(size: Reader, half: Half, tray: number): Chamber {
   const width = half.width - 2 * gap;
   const depth = size('innerDepth') - 2 * gap;
   const height = stepOf(size) - floorM;
+  const topY = size('innerHeight') - size('headSpace');
   const above = spaceAbove(half.side, tray, size('traysPerSide'));
   const below = spaceAbove(half.side, tray + 1, size('traysPerSide'));
   return {
     id: `${half.side}-${tray}`,
     label: `${half.side} tray ${tray}${tray === 1 ? ' (top)' : ''}`,
+    holds: heldInBasket,
     from: half.first ? above : below,
     to: half.first ? below : above,
     areaM2: width * depth,
@@ -129,12 +132,7 @@ function trayAt(size: Reader, half: Half, tray: number): Chamber {
     gap: gapAllRound({ widthM: width, depthM: depth, heightM: height, thicknessM: gap }),
     floorOpenFraction: size('floorOpenFraction'),
     widthM: Math.min(width, depth),
-    box: {
-      x: half.x + gap,
-      y: size('innerHeight') - size('headSpace') - tray * stepOf(size) + floorM,
-      width,
-      height,
-    },
+    box: { x: half.x + gap, y: topY - tray * stepOf(size) + floorM, width, height },
   };
 }
 

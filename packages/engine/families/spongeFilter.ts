@@ -84,6 +84,7 @@ function chamberOf(size: Reader): Chamber {
   return {
     id: 'sponge',
     label: 'sponge',
+    holds: ['block'],
     from: 'tank-side',
     to: 'core',
     areaM2: Math.PI * (innerRadiusM + outerRadiusM) * heightM,

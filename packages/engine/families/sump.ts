@@ -1,5 +1,6 @@
 import type { Measurements } from '../model/model.ts';
 import { floorM, gapAllRound, innerWallM, upTo } from './geometry.ts';
+import { heldInBasket } from './holding.ts';
 import type { Box, Chamber, Family, GravityFed, Layout, Opening, Space, Weir } from './layout.ts';
 import { measurementReader } from './measuring.ts';
 import { sumpDrawing } from './sumpDrawing.ts';
@@ -21,6 +22,7 @@ function sockChamber(size: Reader, { sock }: SumpFrame): Chamber {
   return {
     id: 'sock',
     label: 'sock',
+    holds: ['cloth'],
     from: 'in-sock',
     to: 'sock-section',
     areaM2,
@@ -44,6 +46,7 @@ function trayAt(size: Reader, frame: SumpFrame, tray: number): Chamber {
   return {
     id: `tray-${tray}`,
     label: tray === 1 ? 'tray 1 (top)' : `tray ${tray}`,
+    holds: heldInBasket,
     from: spaceAbove(tray, count),
     to: spaceAbove(tray + 1, count),
     areaM2: width * depth,

@@ -114,6 +114,7 @@ function padChamber(size: Reader, { tower, plateY, padRoomM }: TowerFrame): Cham
   return {
     id: 'pad',
     label: 'pad on the drip plate',
+    holds: ['block', 'sheet', 'floss'],
     from: 'on-plate',
     to: 'under-pad',
     areaM2: tower.width * size('towerDepth'),
@@ -133,6 +134,7 @@ function layerAt(size: Reader, { tower }: TowerFrame, layer: number): Chamber {
   return {
     id: `layer-${layer}`,
     label: layer === 1 ? 'layer 1 (top)' : `layer ${layer}`,
+    holds: ['grains', 'pieces', 'bagged'],
     from: spaceAbove(layer, count),
     to: spaceAbove(layer + 1, count),
     areaM2: tower.width * size('towerDepth'),

@@ -94,6 +94,7 @@ function chamberOf(size: Reader): Chamber {
   return {
     id: 'gravel',
     label: 'gravel over the plate',
+    holds: ['grains'],
     from: 'tank-side',
     to: 'under-plate',
     areaM2: areaOf(size) - bareOf(size),

@@ -9,6 +9,35 @@ export const stages: readonly Stage[] = ['mechanical', 'biological', 'chemical']
 export type Form = 'foam' | 'fibre' | 'grains' | 'rings' | 'plastic';
 
 /**
+ * What a medium is to the hand that lays it, which decides where it can lie: a block of foam, a pad or mat, loose floss,
+ * the cloth of a sock, grains, rings and other pieces, a bag of either, or carriers made to tumble.
+ */
+export const comings = [
+  'block',
+  'sheet',
+  'floss',
+  'cloth',
+  'grains',
+  'pieces',
+  'bagged',
+  'carriers',
+] as const;
+
+export type ComesAs = (typeof comings)[number];
+
+/** What people call each, in English. */
+export const comingNames: Readonly<Record<ComesAs, string>> = {
+  block: 'foam',
+  sheet: 'pads and mats',
+  floss: 'floss',
+  cloth: 'cloth of a sock',
+  grains: 'grains',
+  pieces: 'rings and other pieces',
+  bagged: 'media in a bag',
+  carriers: 'carriers that tumble',
+};
+
+/**
  * What resists the water in a bed, and by which law.
  * `foam`: open cells of diameter `cellM`; `fibre`: fibres of diameter `fibreM` filling `solidFraction`;
  * `grains`: solid pieces of diameter `sizeM`; `hollow`: rings and shaped pieces of outer size `sizeM`
@@ -35,6 +64,8 @@ export interface Medium {
   readonly name: string;
   readonly stage: Stage;
   readonly form: Form;
+  /** What it is to the hand, where its form does not say. */
+  readonly madeAs?: ComesAs;
   readonly resistance: Resistance;
   /** Area open to nitrifying bacteria, m² per m³ of bed. */
   readonly areaPerM: Figure;
@@ -62,3 +93,14 @@ export interface Medium {
  */
 export const isUsedUp = ({ care, lifeS, removes }: Medium): boolean =>
   care === 'replace' || lifeS !== undefined || removes !== undefined;
+
+const comingOfForm: Readonly<Record<Form, ComesAs>> = {
+  foam: 'block',
+  fibre: 'sheet',
+  grains: 'grains',
+  rings: 'pieces',
+  plastic: 'pieces',
+};
+
+/** What a medium is to the hand that lays it. */
+export const comesAs = ({ form, madeAs }: Medium): ComesAs => madeAs ?? comingOfForm[form];

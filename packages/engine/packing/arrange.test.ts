@@ -69,7 +69,7 @@ describe('what is put back in another order', () => {
     fc.assert(
       fc.property(anyFilter, ({ chambers, found }) => {
         const portions = portionsInWaterOrder(chambers, found);
-        const packing = arrange(chambers, portions);
+        const packing = arrange(chambers, portions, media);
         if (packing === undefined) return;
         const after = portionsInWaterOrder(chambers, packing);
         expect(runs(after)).toEqual(runs(portions));
@@ -96,7 +96,7 @@ describe('what is put back in another order', () => {
     };
     const portions = portionsInWaterOrder(halves, found);
     expect(portions.map(({ id }) => id)).toEqual(['a', 'b', 'c', 'd']);
-    const packing = arrange(halves, portions)!;
+    const packing = arrange(halves, portions, media)!;
     for (const [chamber, beds] of Object.entries(found)) {
       expect(packing[chamber]).toHaveLength(1);
       expect(packing[chamber]![0]).toMatchObject({ id: beds[0]!.id, medium: beds[0]!.medium });
@@ -111,7 +111,7 @@ describe('what is put back in another order', () => {
     ];
     const portions = portionsInWaterOrder(stack, { 'basket-1': listed });
     expect(portions.map(({ id }) => id)).toEqual(['bottom', 'top']);
-    expect(arrange(stack, portions)!['basket-1']!.map(({ id }) => id)).toEqual(['top', 'bottom']);
+    expect(arrange(stack, portions, media)!['basket-1']!.map(({ id }) => id)).toEqual(['top', 'bottom']);
   });
 
   const chambers = stack;
@@ -123,25 +123,25 @@ describe('what is put back in another order', () => {
 
   it('is cut at the end of a chamber only where whole beds do not fit', () => {
     // A basket holds 1.64 L.
-    const packing = arrange(chambers, [litre('a', 'gravel-4mm', 2), litre('b', 'foam-20ppi', 2.5)])!;
+    const packing = arrange(chambers, [litre('a', 'gravel-4mm', 2), litre('b', 'foam-20ppi', 2.5)], media)!;
     expect(packing['basket-1']).toMatchObject([{ id: 'a', depthM: 0.058 }]);
     expect(packing['basket-2']!.map(({ id }) => id)).toEqual(['b', 'a-part-2']);
     expect(packing['basket-3']).toMatchObject([{ id: 'b-part-2' }]);
   });
 
   it('becomes one bed with a neighbour of its own kind', () => {
-    const packing = arrange(chambers, [litre('a', 'gravel-4mm', 0.5), litre('b', 'gravel-4mm', 0.5)])!;
+    const packing = arrange(chambers, [litre('a', 'gravel-4mm', 0.5), litre('b', 'gravel-4mm', 0.5)], media)!;
     expect(packing['basket-1']).toHaveLength(1);
     expect(packing['basket-2']).toEqual([]);
   });
 
   it('is refused where it needs more room than there is', () => {
-    expect(arrange(chambers, [litre('a', 'gravel-4mm', 5)])).toBeUndefined();
-    expect(arrange([], [litre('a', 'gravel-4mm', 1)])).toBeUndefined();
+    expect(arrange(chambers, [litre('a', 'gravel-4mm', 5)], media)).toBeUndefined();
+    expect(arrange([], [litre('a', 'gravel-4mm', 1)], media)).toBeUndefined();
   });
 
   it('leaves empty chambers empty', () => {
-    expect(arrange(chambers, [])).toEqual({ 'basket-1': [], 'basket-2': [], 'basket-3': [] });
+    expect(arrange(chambers, [], media)).toEqual({ 'basket-1': [], 'basket-2': [], 'basket-3': [] });
     expect(portionsInWaterOrder(chambers, {})).toEqual([]);
   });
 });

@@ -1,7 +1,9 @@
 import { bedShapes, chamberVolume, depthsOfVolumes } from '../families/bedShape.ts';
 import type { Chamber } from '../families/layout.ts';
 import { inWaterOrder } from '../families/waterOrder.ts';
+import type { Medium } from '../model/medium.ts';
 import type { Laying, Packing } from '../model/model.ts';
+import { exchangeGroups, isMadeFor } from './holding.ts';
 
 /** An amount of one medium on its way into a filter. */
 export interface Portion {
@@ -23,6 +25,10 @@ export const portionsInWaterOrder = (chambers: readonly Chamber[], packing: Pack
     const shapes = bedShapes(chamber, beds);
     return beds.map(({ depthM: _, ...bed }, place) => ({ ...bed, volumeM3: shapes[place]!.volumeM3 }));
   });
+
+/** The same by the chambers between which they can change places. */
+export const exchangeablePortions = (chambers: readonly Chamber[], packing: Packing): readonly Portion[][] =>
+  exchangeGroups(chambers).map((group) => portionsInWaterOrder(group, packing));
 
 interface Filling {
   /** What each chamber holds, in water order. */
@@ -47,22 +53,29 @@ const bedsOf = (chamber: Chamber, held: readonly Portion[]) => {
   return held.map(({ volumeM3: _, ...portion }, bed) => ({ ...portion, depthM: depths[bed]! }));
 };
 
+/** An amount of media, and which chambers it may lie in. */
+interface Placed {
+  readonly portion: Portion;
+  may(chamber: Chamber): boolean;
+}
+
 /** Fills chambers in water order; `splitting` lets a bed run over into the next chamber. */
 const fill = (
   chambers: readonly Chamber[],
-  portions: readonly Portion[],
+  placed: readonly Placed[],
   splitting: boolean,
 ): Packing | undefined => {
   const filling: Filling = { held: new Map(), roomM3: chambers.map(chamberVolume) };
   let at = 0;
-  for (const portion of portions) {
+  for (const { portion, may } of placed) {
     let leftM3 = portion.volumeM3;
     for (let part = 1; leftM3 > ROUNDING * portion.volumeM3; ) {
       const chamber = chambers[at];
       if (!chamber) return undefined;
       const room = filling.roomM3[at]!;
       const fits = leftM3 <= room * (1 + ROUNDING);
-      if (!fits && (!splitting || room < THINNEST_LAYER_M * chamber.areaM2)) {
+      const isTooLittle = !fits && (!splitting || room < THINNEST_LAYER_M * chamber.areaM2);
+      if (isTooLittle || !may(chamber)) {
         at += 1;
         continue;
       }
@@ -83,9 +96,31 @@ const fill = (
 
 /**
  * Puts portions into chambers in water order: each whole in one chamber where that fits, else cut where a
- * chamber ends.
+ * chamber ends. Where a sock or a pad hangs apart from the other chambers, each part is filled with what it is made
+ * for, in the order of its own portions; what no chamber is made for goes to the last part.
  * @param chambers in water order
  * @returns the packing, or undefined where the portions need more room than there is
  */
-export const arrange = (chambers: readonly Chamber[], portions: readonly Portion[]): Packing | undefined =>
-  fill(chambers, portions, false) ?? fill(chambers, portions, true);
+export const arrange = (
+  chambers: readonly Chamber[],
+  portions: readonly Portion[],
+  media: Readonly<Record<string, Medium>>,
+): Packing | undefined => {
+  const groups = exchangeGroups(chambers);
+  const isMade = (portion: Portion) => (chamber: Chamber) => isMadeFor(chamber, portion, media);
+  const groupOf = (portion: Portion): number => {
+    const found = groups.findIndex((group) => group.some(isMade(portion)));
+    return found < 0 ? groups.length - 1 : found;
+  };
+  const placed = portions.map((portion) => ({
+    portion,
+    group: groupOf(portion),
+    may: chambers.some(isMade(portion)) ? isMade(portion) : () => true,
+  }));
+  if (placed.length > 0 && groups.length === 0) return undefined;
+  const packings = groups.map((group, at) => {
+    const own = placed.filter((one) => one.group === at);
+    return fill(group, own, false) ?? fill(group, own, true);
+  });
+  return packings.every((packing) => packing !== undefined) ? Object.assign({}, ...packings) : undefined;
+};

@@ -3,6 +3,7 @@ import { inWaterOrder } from '../families/waterOrder.ts';
 import { isUsedUp } from '../model/medium.ts';
 import type { Bed, Model, Packing } from '../model/model.ts';
 import { arrange, type Portion, portionsInWaterOrder } from '../packing/arrange.ts';
+import { isMadeFor, isSewn } from '../packing/holding.ts';
 import type { Purchase } from './plan.ts';
 
 /** Every different order of the portions; portions of one medium and size count as the same. */
@@ -34,9 +35,13 @@ export const countOrders = (portions: readonly Portion[]): number => {
 };
 
 /** Packings that put what is in the filter into another order; in water order of `chambers`. */
-export function* reorderings(chambers: readonly Chamber[], portions: readonly Portion[]): Generator<Packing> {
+export function* reorderings(
+  chambers: readonly Chamber[],
+  portions: readonly Portion[],
+  media: Model['media'],
+): Generator<Packing> {
   for (const order of ordersOf(portions)) {
-    const packing = arrange(chambers, order);
+    const packing = arrange(chambers, order, media);
     if (packing) yield packing;
   }
 }
@@ -50,13 +55,24 @@ export type Grid = readonly (string | undefined)[];
 /** How much of each medium can be had, m³; absent where any amount can. */
 export type Supplies = ReadonlyMap<string, number>;
 
-/** Media of a chamber that moves them about, in the layers of a grid; `held` is what is in it as found. */
-export const fitsMoved = (chambers: readonly Chamber[], grid: Grid, held: Packing): boolean =>
+/**
+ * Whether each layer of a grid lies in a chamber that is made to hold it, or that holds the same medium as found. A
+ * chamber that moves its media about takes no others than its own: their size and weight are what it was built for.
+ */
+export const fitsChambers = (
+  chambers: readonly Chamber[],
+  grid: Grid,
+  { packing, media }: Pick<Model, 'packing' | 'media'>,
+): boolean =>
   chambers.every((chamber, place) => {
-    if (!chamber.moved) return true;
-    const own = (held[chamber.id] ?? []).map(({ medium }) => medium);
+    const own = (packing[chamber.id] ?? []).map(({ medium }) => medium);
     const layers = grid.slice(place * LAYERS_PER_CHAMBER, (place + 1) * LAYERS_PER_CHAMBER);
-    return layers.every((medium) => medium === undefined || own.includes(medium));
+    return layers.every(
+      (medium) =>
+        medium === undefined ||
+        own.includes(medium) ||
+        (!chamber.moved && isMadeFor(chamber, { medium }, media)),
+    );
   });
 
 /** The packing of a filled grid: neighbouring layers of one medium make one bed. */
@@ -64,6 +80,11 @@ const bedsOfGrid = (chambers: readonly Chamber[], grid: Grid): Packing =>
   Object.fromEntries(
     chambers.map((chamber, place) => {
       const beds: Bed[] = [];
+      const first = grid[place * LAYERS_PER_CHAMBER];
+      if (isSewn(chamber)) {
+        const whole = { id: `${chamber.id}-bed-1`, depthM: chamber.depthM };
+        return [chamber.id, first === undefined ? [] : [{ ...whole, medium: first }]];
+      }
       const depthM = chamber.depthM / LAYERS_PER_CHAMBER;
       for (let layer = 0; layer < LAYERS_PER_CHAMBER; layer += 1) {
         const medium = grid[place * LAYERS_PER_CHAMBER + layer];

@@ -1,7 +1,7 @@
 import { assess } from '../assessment/assess.ts';
 import type { Assessment } from '../assessment/assessment.ts';
 import { effectBetween } from '../assessment/effect.ts';
-import { arrange, portionsInWaterOrder } from '../packing/arrange.ts';
+import { arrange, exchangeablePortions, portionsInWaterOrder } from '../packing/arrange.ts';
 import { followsTrade, tradeOrder } from '../packing/order.ts';
 import type { Assessed, Search } from './account.ts';
 import { favours, type OrderNote, type Plan } from './plan.ts';
@@ -12,7 +12,7 @@ const DEFAULT_COUNT = 5;
 type Ordered = Pick<Assessed, 'chambers' | 'model'> & { readonly assessment: Assessment };
 
 const inTradeOrder = ({ chambers, model }: Pick<Ordered, 'chambers' | 'model'>): boolean =>
-  followsTrade(portionsInWaterOrder(chambers, model.packing), model.media);
+  exchangeablePortions(chambers, model.packing).every((portions) => followsTrade(portions, model.media));
 
 const MECHANISMS = ['clogging', 'carbon', 'decay', 'cleaning'] as const;
 
@@ -31,6 +31,7 @@ export const orderNote = (one: Ordered, day: number | undefined): OrderNote => {
   const packing = arrange(
     one.chambers,
     tradeOrder(portionsInWaterOrder(one.chambers, one.model.packing), media),
+    media,
   );
   if (!packing) return { followsTrade: false };
   const trade = assess({ ...one.model, packing }, day === undefined ? {} : { day });

@@ -4,7 +4,7 @@ import type { Model, Packing } from '../model/model.ts';
 import { arrange, portionsInWaterOrder } from '../packing/arrange.ts';
 import { tradeOrder } from '../packing/order.ts';
 import type { Hardware, Search } from './account.ts';
-import { fitsMoved, type Grid, LAYERS_PER_CHAMBER, packingOfGrid } from './candidates.ts';
+import { fitsChambers, type Grid, LAYERS_PER_CHAMBER, packingOfGrid } from './candidates.ts';
 import { type Favour, favours } from './plan.ts';
 
 /** Media that a layer may hold: those of the filter and the shelf, or nothing. What takes a substance out of the
@@ -39,7 +39,7 @@ interface Climb {
 const climb = ({ search, hardware, media, favour, until }: Climb, start: Grid): void => {
   const { chambers } = hardware.layout;
   const value = (grid: Grid): number => {
-    if (!fitsMoved(chambers, grid, search.model.packing)) return Number.NEGATIVE_INFINITY;
+    if (!fitsChambers(chambers, grid, search.model)) return Number.NEGATIVE_INFINITY;
     const done = search.try(hardware, packingOfGrid(chambers, grid, search.supplies));
     return done && search.fit(done) ? search.gain(done, favour) : Number.NEGATIVE_INFINITY;
   };
@@ -99,7 +99,7 @@ const climbAll = (
     until += left * shares[place]!;
     for (const hardware of sets) {
       const { chambers } = hardware.layout;
-      const trade = arrange(chambers, tradeOrder(portions, search.model.media));
+      const trade = arrange(chambers, tradeOrder(portions, search.model.media), search.model.media);
       const starts = [search.model.packing, ...(trade ? [trade] : [])];
       for (const start of starts)
         climb({ search, hardware, media, favour, until }, gridOfPacking(chambers, start));
@@ -124,7 +124,7 @@ export const searchGrid = (search: Search, sets: readonly Hardware[]): number =>
   for (const hardware of sets) {
     for (let index = 0; index < each; index += 1) {
       const grid = gridAt(index, length, media);
-      if (!fitsMoved(hardware.layout.chambers, grid, search.model.packing)) continue;
+      if (!fitsChambers(hardware.layout.chambers, grid, search.model)) continue;
       search.try(hardware, packingOfGrid(hardware.layout.chambers, grid, search.supplies));
     }
   }

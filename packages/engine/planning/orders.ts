@@ -12,11 +12,15 @@ export const searchOrders = (search: Search, sets: readonly Hardware[]): number 
   const portions = portionsInWaterOrder(found, search.model.packing);
   for (const hardware of sets) {
     search.try(hardware, search.model.packing);
-    const trade = arrange(hardware.layout.chambers, tradeOrder(portions, search.model.media));
+    const trade = arrange(
+      hardware.layout.chambers,
+      tradeOrder(portions, search.model.media),
+      search.model.media,
+    );
     if (trade) search.try(hardware, trade);
   }
   for (const hardware of sets) {
-    for (const packing of reorderings(hardware.layout.chambers, portions)) {
+    for (const packing of reorderings(hardware.layout.chambers, portions, search.model.media)) {
       if (search.full) break;
       search.try(hardware, packing);
     }

@@ -76,7 +76,7 @@ const bruteForce = (model: Model): Map<string, number> => {
     const changed = altered(model, asFound.layout, set);
     const { chambers } = assess(changed).layout;
     const packings = permutations(portions).flatMap((order) => {
-      const packing = arrange(chambers, order);
+      const packing = arrange(chambers, order, model.media);
       return packing ? [packing] : [];
     });
     for (const packing of [model.packing, ...packings]) {

@@ -16,6 +16,7 @@ const workingById: Readonly<Record<string, WorkingId>> = {
   'opening-past-media': 'routes',
   'opening-narrower-than-hose': 'head',
   'bed-too-shallow': 'beds',
+  'media-out-of-place': 'beds',
   'dead-chamber': 'routes',
   'stage-missing': 'routes',
   'replaced-often': 'money',

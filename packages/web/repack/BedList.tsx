@@ -71,6 +71,7 @@ function Moves({ bed, places, repacking }: BedProps) {
           .map(({ chamber }) => (
             <option key={chamber.id} value={chamber.id}>
               {chamber.label}
+              {repacking.isOdd(bed.medium, chamber) ? ' (made for other media)' : ''}
             </option>
           ))}
       </select>
@@ -110,6 +111,7 @@ export function BedList({ places, repacking }: Omit<BedProps, 'bed'>) {
             {hand === undefined ? null : (
               <button type="button" onClick={() => repacking.put(hand, { chamber: chamber.id, place: 0 })}>
                 Put what is in hand here
+                {repacking.isOdd(hand, chamber) ? ' (made for other media)' : ''}
               </button>
             )}
           </fieldset>

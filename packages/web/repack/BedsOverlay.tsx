@@ -120,16 +120,17 @@ function ChamberTarget({
   const { chamber, box } = place;
   const { hand } = repacking;
   if (hand === undefined) return null;
+  const isOdd = repacking.isOdd(hand, chamber);
   const put = (): void => repacking.put(hand, { chamber: chamber.id, place: isUpright(chamber) ? 0 : count });
   return (
     // A shape of a drawing can be no button element.
     // biome-ignore lint/a11y/useSemanticElements: see above
     <rect
       {...box}
-      className="chamber"
+      className={isOdd ? 'chamber odd' : 'chamber'}
       role="button"
       tabIndex={0}
-      aria-label={`Put what is in hand into ${chamber.label}`}
+      aria-label={`Put what is in hand into ${chamber.label}${isOdd ? ', made for other media' : ''}`}
       onClick={put}
       onKeyDown={(event) => {
         if (event.key === 'Enter' || event.key === ' ') {

@@ -1,3 +1,4 @@
+import type { SectionPlaces } from '@fettle/drawing/sectionPlaces.ts';
 import type { Medium, Stage } from '@fettle/engine/model/medium.ts';
 import { stages } from '@fettle/engine/model/medium.ts';
 import type { Model } from '@fettle/engine/model/model.ts';
@@ -6,6 +7,7 @@ import type { Repacking } from './useRepacking.ts';
 
 interface MediaProps {
   readonly model: Model;
+  readonly places: SectionPlaces;
   readonly repacking: Repacking;
 }
 
@@ -22,13 +24,15 @@ const FEW = 3;
 const price = ({ money }: Model, { id }: Medium): string =>
   `${((money.mediumPricePerM3[id] ?? 0) / 1000).toFixed(2)} ${money.currency}/L`;
 
-interface MediumProps extends MediaProps {
+interface MediumProps extends Omit<MediaProps, 'places'> {
   readonly medium: Medium;
+  /** Whether no chamber is made for it. */
+  readonly isOdd: boolean;
   /** Whether it lies neither in the filter nor on the shelf. */
   readonly isElsewhere: boolean;
 }
 
-function MediumButton({ medium, model, repacking, isElsewhere }: MediumProps) {
+function MediumButton({ medium, model, repacking, isOdd, isElsewhere }: MediumProps) {
   const isInHand = repacking.hand === medium.id;
   return (
     <li>
@@ -43,6 +47,7 @@ function MediumButton({ medium, model, repacking, isElsewhere }: MediumProps) {
         <span>
           {medium.name} <small>{price(model, medium)}</small>
           {isElsewhere ? <small> · not on the shelf</small> : null}
+          {isOdd ? <small> · no chamber here is made for it</small> : null}
         </span>
       </button>
     </li>
@@ -50,7 +55,7 @@ function MediumButton({ medium, model, repacking, isElsewhere }: MediumProps) {
 }
 
 /** The shelf beside the drawing: a medium is taken in hand here, then put into a chamber. */
-export function MediaToTake({ model, repacking }: MediaProps) {
+export function MediaToTake({ model, places, repacking }: MediaProps) {
   const near = atHand(model);
   const shownAll = near.size <= FEW;
   const [chosen, setAll] = useState<boolean>();
@@ -77,6 +82,7 @@ export function MediaToTake({ model, repacking }: MediaProps) {
                   medium={medium}
                   model={model}
                   repacking={repacking}
+                  isOdd={places.chambers.every(({ chamber }) => repacking.isOdd(medium.id, chamber))}
                   isElsewhere={!near.has(medium.id)}
                 />
               ))}

@@ -82,7 +82,7 @@ export function PackingBench({
       </div>
       <div>
         {before}
-        <Media model={late.model} repacking={late.repacking} />
+        <Media model={late.model} places={late.places} repacking={late.repacking} />
         <Beds places={late.places} repacking={late.repacking} />
         <StillForm isStill={isGripped}>{children}</StillForm>
       </div>

@@ -7,6 +7,7 @@ import { edgeReach } from './edgeReach.ts';
 const chamberOf = (flow: Chamber['flow']): Chamber => ({
   id: flow,
   label: flow,
+  holds: [],
   from: 'a',
   to: 'b',
   areaM2: 0.02,

@@ -6,6 +6,7 @@ import { depthToPut, landingOf, neighbourOf, positionAt, pulledDepthM } from './
 const chamberOf = (id: string, flow: Chamber['flow'] = 'up'): Chamber => ({
   id,
   label: id,
+  holds: [],
   from: 'a',
   to: 'b',
   areaM2: 0.02,

@@ -1,5 +1,7 @@
 import type { BedPlace, SectionPlaces } from '@fettle/drawing/sectionPlaces.ts';
+import type { Chamber } from '@fettle/engine/families/layout.ts';
 import type { Medium } from '@fettle/engine/model/medium.ts';
+import { isMadeFor } from '@fettle/engine/packing/holding.ts';
 import type { FieldPath } from '@fettle/job/fieldPath.ts';
 import { useMemo, useState } from 'react';
 import { valueAt } from '../forms/places.ts';
@@ -25,6 +27,8 @@ export interface Repacking {
   /** Medium in hand, by its short name; undefined while the hand is empty. */
   readonly hand: string | undefined;
   take(medium: string | undefined): void;
+  /** Whether a chamber is made for other media: hands may lay it there all the same. */
+  isOdd(medium: string, chamber: Chamber): boolean;
   /** What was done last, or why it was not. */
   readonly told: string;
   put(medium: string, to: BedPosition): void;
@@ -108,17 +112,28 @@ const changing = ({ session, field }: Under, tell: (told: Told) => void) => {
   };
 };
 
+/** Whether a chamber is made for other media than this one. */
+const isOddIn =
+  ({ media }: Under): Repacking['isOdd'] =>
+  (medium, chamber) =>
+    Object.hasOwn(media, medium) && !isMadeFor(chamber, { medium }, media);
+
+/** What is added to what is told where a chamber is made for other media. */
+const oddly = (isOdd: boolean): string => (isOdd ? ', which is made for other media' : '');
+
 /** Putting a medium into a chamber. */
 const putting =
-  ({ places, media }: Under, { packing, say, change }: ReturnType<typeof changing>): Repacking['put'] =>
+  (on: Under, { packing, say, change }: ReturnType<typeof changing>): Repacking['put'] =>
   (medium, to) => {
+    const { places, media } = on;
     const chamber = places.chambers.find((each) => each.chamber.id === to.chamber)?.chamber;
     if (chamber === undefined) return;
     const depthM = depthToPut(chamber, places.beds);
     if (depthM === undefined) say(`${chamber.label} is full: make a bed thinner, or take one out first`);
     else {
       const name = media[medium]?.name ?? medium;
-      change(withBedPut(packing(), to, { medium, depthM }), `put ${name} into ${chamber.label}`);
+      const says = `put ${name} into ${chamber.label}${oddly(isOddIn(on)(medium, chamber))}`;
+      change(withBedPut(packing(), to, { medium, depthM }), says);
     }
   };
 
@@ -147,7 +162,11 @@ const handsOn = (on: Under, tell: (told: Told) => void): Omit<Repacking, 'hand' 
   const move = (bed: BedPlace, to: BedPosition): BedPosition | undefined => {
     const moved = movedBed(packing(), { bed, to }, places);
     if (moved.packing === undefined) say(moved.says);
-    else change(moved.packing, moved.says);
+    else {
+      const to = places.chambers.find(({ chamber }) => chamber.id === moved.at?.chamber)?.chamber;
+      const isOdd = to !== undefined && to.id !== bed.chamber.id && isOddIn(on)(bed.medium, to);
+      change(moved.packing, `${moved.says}${oddly(isOdd)}`);
+    }
     return moved.at;
   };
   const resize = (bed: BedPlace, depthM: number, key?: string): void =>
@@ -157,6 +176,7 @@ const handsOn = (on: Under, tell: (told: Told) => void): Omit<Repacking, 'hand' 
       key,
     );
   return {
+    isOdd: isOddIn(on),
     put: putting(on, bench),
     move,
     step: (bed, step) => {

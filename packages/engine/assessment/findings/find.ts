@@ -27,6 +27,7 @@ import {
   dirtInBiology,
   fullEarly,
   mediaUnsuited,
+  outOfPlace,
   replacedOften,
   stageMissing,
 } from './media.ts';
@@ -66,6 +67,7 @@ export const findingRules: readonly FindingRule[] = [
   runsDownWalls,
   dripPlateTight,
   openingNarrow,
+  outOfPlace,
   bedTooShallow,
   deadChamber,
   stageMissing,

@@ -1,6 +1,7 @@
 import type { Layout } from '../../families/layout.ts';
-import type { Medium } from '../../model/medium.ts';
+import { comingNames, type Medium } from '../../model/medium.ts';
 import type { Bed, Model } from '../../model/model.ts';
+import { isMadeFor } from '../../packing/holding.ts';
 import { quantity } from '../../wording/facts.ts';
 import { said } from '../../wording/said.ts';
 import { pieceOf } from '../hydraulics/bed.ts';
@@ -61,6 +62,24 @@ export const bedTooShallow: FindingRule = {
   },
 };
 
+/** A bed lies where the chamber is made for other media. */
+export const outOfPlace: FindingRule = {
+  id: 'media-out-of-place',
+  look({ model, assessment }): readonly Sighting[] {
+    return assessment.layout.chambers.flatMap((chamber) =>
+      (model.packing[chamber.id] ?? []).flatMap((bed): Sighting[] => {
+        if (isMadeFor(chamber, bed, model.media)) return [];
+        const evidence = {
+          medium: nameOf(model.media[bed.medium]!),
+          chamber: { name: chamber.label },
+          holds: { all: chamber.holds.map((one) => ({ name: comingNames[one] })) },
+        };
+        return [{ place: bed.id, ...saysAndCure('media-out-of-place', evidence), severity: 'marked' }];
+      }),
+    );
+  },
+};
+
 /** A chamber holds nothing. */
 export const deadChamber: FindingRule = {
   id: 'dead-chamber',
@@ -100,6 +119,10 @@ export const replacedOften: FindingRule = {
       // What takes something out of the water has no washable foam that does the same.
       if (mediumOf(context, medium).stage === 'chemical')
         return { place: bed, says, cure: said('cure.replaced-often.chemical'), severity: 'marked' };
+      const { chamber: id } = assessment.beds.find((one) => one.id === bed)!;
+      const chamber = assessment.layout.chambers.find((one) => one.id === id)!;
+      if (!isMadeFor(chamber, { medium: WASHABLE }, model.media))
+        return { place: bed, says, cure: said('cure.replaced-often.ahead'), severity: 'marked' };
       const cured = model.media[WASHABLE] ? { cured: changeBed(model, bed, { medium: WASHABLE }) } : {};
       return { place: bed, says, cure: said('cure.replaced-often'), ...cured };
     });

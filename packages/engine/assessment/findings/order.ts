@@ -1,6 +1,6 @@
 import { stages } from '../../model/medium.ts';
 import type { Model } from '../../model/model.ts';
-import { arrange, type Portion, portionsInWaterOrder } from '../../packing/arrange.ts';
+import { arrange, exchangeablePortions, type Portion } from '../../packing/arrange.ts';
 import {
   chemicalLast,
   coarseFirst,
@@ -12,13 +12,28 @@ import {
 import { type Fact, type Said, said } from '../../wording/said.ts';
 import { type FindingContext, type FindingRule, type Sighting, saysAndCure } from './rule.ts';
 
-const portionsOf = ({ model, assessment }: FindingContext): Portion[] =>
-  portionsInWaterOrder(assessment.layout.chambers, model.packing);
+/** Portions that can change places: a sock that hangs before the trays is no fault of their order. */
+const portionsOf = ({ model, assessment }: FindingContext): readonly Portion[][] =>
+  exchangeablePortions(assessment.layout.chambers, model.packing);
 
-/** The job with its portions put back in another order; absent where they do not fit so. */
+/** The first group of portions in which a fault of order is found, and the fault. */
+const firstFound = <Fault>(
+  context: FindingContext,
+  look: (portions: readonly Portion[]) => Fault | undefined,
+): { readonly portions: readonly Portion[]; readonly found: Fault } | undefined =>
+  portionsOf(context)
+    .map((portions) => ({ portions, found: look(portions) }))
+    .find((one): one is { portions: Portion[]; found: Fault & {} } => one.found !== undefined);
+
+/** The job with some of its portions put back in another order; absent where they do not fit so. */
 const reordered = (context: FindingContext, order: readonly Portion[]): { readonly cured?: Model } => {
-  const packing = arrange(context.assessment.layout.chambers, order);
-  return packing ? { cured: { ...context.model, packing } } : {};
+  const { model, assessment } = context;
+  const ordered = new Set(order.map(({ id }) => id));
+  const others = portionsOf(context)
+    .flat()
+    .filter(({ id }) => !ordered.has(id));
+  const packing = arrange(assessment.layout.chambers, [...order, ...others], model.media);
+  return packing ? { cured: { ...model, packing } } : {};
 };
 
 const nameOf = (context: FindingContext, portion: Portion) => ({
@@ -36,10 +51,12 @@ const withDirt = (fault: Said, { assessment }: FindingContext, portion: Portion)
 export const biologicalBeforeMechanical: FindingRule = {
   id: 'biological-before-mechanical',
   look(context): readonly Sighting[] {
-    const portions = portionsOf(context);
     const { media } = context.model;
-    const found = stageBefore(portions, media, { early: 'biological', late: 'mechanical' });
-    if (!found) return [];
+    const seen = firstFound(context, (portions) =>
+      stageBefore(portions, media, { early: 'biological', late: 'mechanical' }),
+    );
+    if (!seen) return [];
+    const { portions, found } = seen;
     const evidence = { early: nameOf(context, found.early), late: nameOf(context, found.late) };
     const { says, cure } = saysAndCure('biological-before-mechanical', evidence);
     const cured = reordered(context, mechanicalFirst(portions, media));
@@ -51,10 +68,10 @@ export const biologicalBeforeMechanical: FindingRule = {
 export const finerBeforeCoarser: FindingRule = {
   id: 'fine-before-coarse',
   look(context): readonly Sighting[] {
-    const portions = portionsOf(context);
     const { media } = context.model;
-    const found = fineBeforeCoarse(portions, media);
-    if (!found) return [];
+    const seen = firstFound(context, (portions) => fineBeforeCoarse(portions, media));
+    if (!seen) return [];
+    const { portions, found } = seen;
     const evidence = { fine: nameOf(context, found.fine), coarse: nameOf(context, found.coarse) };
     const { says, cure } = saysAndCure('fine-before-coarse', evidence);
     const cured = reordered(context, coarseFirst(portions, media));
@@ -66,10 +83,12 @@ export const finerBeforeCoarser: FindingRule = {
 export const chemicalBeforeBiological: FindingRule = {
   id: 'chemical-before-biological',
   look(context): readonly Sighting[] {
-    const portions = portionsOf(context);
     const { media } = context.model;
-    const found = stageBefore(portions, media, { early: 'chemical', late: 'biological' });
-    if (!found) return [];
+    const seen = firstFound(context, (portions) =>
+      stageBefore(portions, media, { early: 'chemical', late: 'biological' }),
+    );
+    if (!seen) return [];
+    const { portions, found } = seen;
     const removes = media[found.early.medium]!.removes?.substance;
     const taken = context.assessment.chemical.find(({ bed }) => bed === found.early.id)?.takenFraction ?? 0;
     const evidence = { early: nameOf(context, found.early), late: nameOf(context, found.late) };
@@ -86,11 +105,12 @@ export const chemicalBeforeBiological: FindingRule = {
 export const orderFollowsTheWater: FindingRule = {
   id: 'order-follows-the-water',
   look(context): readonly Sighting[] {
-    const portions = portionsOf(context);
+    const groups = portionsOf(context);
+    const portions = groups.flat();
     const { media } = context.model;
     const stagesHeld = new Set(portions.map((portion) => media[portion.medium]!.stage));
     if (stagesHeld.size < 2) return [];
-    if (!followsTrade(portions, media)) return [];
+    if (!groups.every((group) => followsTrade(group, media))) return [];
     const order = stages
       .filter((stage) => stagesHeld.has(stage))
       .map((name): Fact => ({ name }))

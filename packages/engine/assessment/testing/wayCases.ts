@@ -1,9 +1,9 @@
 import type { Model } from '../../model/model.ts';
-import { splitCanister, trickleTower, withMeasurements } from './models.ts';
+import { splitCanister, sump, trickleTower, withMeasurements } from './models.ts';
 
 const towerOf = (medium: string): Model => trickleTower({ 'layer-1': [[medium, 200]] });
 
-/** Findings about ways past media and open boxes: the fault, a job that has it, and one that has it not. */
+/** Findings about ways past media, open boxes and what lies where: the fault, a job that has it, and one that has it not. */
 export const wayCases: readonly (readonly [finding: string, faulty: Model, sound: Model])[] = [
   [
     'partition-leaks',
@@ -11,5 +11,7 @@ export const wayCases: readonly (readonly [finding: string, faulty: Model, sound
     withMeasurements(splitCanister(), { partitionGap: 0 }),
   ],
   ['runs-down-walls', towerOf('plastic-balls-35mm'), towerOf('gravel-4mm')],
+  ['media-out-of-place', sump({ sock: [['foam-30ppi', 3]] }), sump()],
+  ['media-out-of-place', trickleTower({ 'layer-1': [['coarse-pad', 10]] }), trickleTower()],
   ['drip-plate-tight', withMeasurements(trickleTower(), { holesBlocked: 0.5 }), trickleTower()],
 ];

@@ -31,6 +31,7 @@ export const faultSentences: Readonly<Record<string, string>> = {
   'fault.opening-past-media': '{share} of the water enters through the {way} and meets no media.',
   'fault.opening-narrower-than-hose':
     "The {way} is {area}, narrower than the hose's {hose}, and takes {share} of the pump's head.",
+  'fault.media-out-of-place': 'A bed of {medium} lies in {chamber}, which is made for {holds}.',
   'fault.bed-too-shallow':
     'The bed of {medium} is {depth} deep at up to {speed}, only {layers} times the size of its pieces or cells.',
   'fault.dead-chamber': 'The {volume} of {chamber} hold no media.',
@@ -178,11 +179,14 @@ export const cureSentences: Readonly<Record<string, string>> = {
   'cure.bed-too-shallow': 'Make it {depth} deep.',
   'cure.bed-too-shallow.no-room':
     'There is no room to make it deeper: give it a chamber of its own, or leave it out.',
+  'cure.media-out-of-place':
+    'Lay it in a chamber that is made for it, or keep it on purpose: plans put no more of it there, and its figures are those of the same medium elsewhere.',
   'cure.dead-chamber': 'Use the room, or leave it empty on purpose.',
   'cure.no-mechanical': 'Add a mechanical medium.',
   'cure.no-biological': 'Add a biological medium.',
   'cure.replaced-often.chemical':
     'Put mechanical media ahead of it, and take it out of the filter while nothing has to be taken up.',
+  'cure.replaced-often.ahead': 'Put coarser media ahead of it.',
   'cure.replaced-often': 'Use washable foam in its place, or put coarser media ahead of it.',
   'cure.ammonium-in-salt-water': 'Take it out.',
   'cure.softener-in-hard-water': 'Take it out, or soften the water first.',

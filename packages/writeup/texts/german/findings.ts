@@ -32,6 +32,8 @@ export const faultSentences: Readonly<Record<string, string>> = {
   'fault.opening-past-media': '{share} des Wassers treten durch „{way}“ ein und treffen auf kein Medium.',
   'fault.opening-narrower-than-hose':
     'Die Stelle „{way}“ hat {area}, weniger als die {hose} des Schlauchs, und kostet {share} der Förderhöhe der Pumpe.',
+  'fault.media-out-of-place':
+    'Die Schicht „{medium}“ liegt in „{chamber}“; gebaut ist die Kammer für: {holds}.',
   'fault.bed-too-shallow':
     'Die Schicht „{medium}“ ist {depth} dick, bei bis zu {speed}: nur das {layers}-Fache der Größe ihrer Stücke oder Poren.',
   'fault.dead-chamber': 'Die {volume} von {chamber} enthalten keine Medien.',
@@ -185,11 +187,14 @@ export const cureSentences: Readonly<Record<string, string>> = {
   'cure.bed-too-shallow': 'Auf {depth} Dicke bringen.',
   'cure.bed-too-shallow.no-room':
     'Für mehr Dicke ist kein Platz: eine eigene Kammer dafür nehmen oder die Schicht weglassen.',
+  'cure.media-out-of-place':
+    'In eine Kammer legen, die dafür gebaut ist, oder mit Absicht so lassen: Pläne legen nicht mehr davon hinein, und gerechnet wird wie mit demselben Medium an anderer Stelle.',
   'cure.dead-chamber': 'Den Platz nutzen oder mit Absicht leer lassen.',
   'cure.no-mechanical': 'Ein mechanisches Medium einlegen.',
   'cure.no-biological': 'Ein biologisches Medium einlegen.',
   'cure.replaced-often.chemical':
     'Mechanische Medien davor legen und sie aus dem Filter nehmen, solange nichts aufzunehmen ist.',
+  'cure.replaced-often.ahead': 'Gröbere Medien davor legen.',
   'cure.replaced-often': 'Auswaschbaren Schaumstoff an seine Stelle setzen oder gröbere Medien davor legen.',
   'cure.ammonium-in-salt-water': 'Herausnehmen.',
   'cure.softener-in-hard-water': 'Herausnehmen oder das Wasser vorher enthärten.',

@@ -4,6 +4,15 @@ export const mediaNames: Readonly<Record<string, string>> = {
   biological: 'biologisch',
   chemical: 'chemisch',
 
+  foam: 'Schaum',
+  'pads and mats': 'Matten und Vliese',
+  floss: 'Filterwatte',
+  'cloth of a sock': 'Stoff einer Socke',
+  grains: 'Körner',
+  'rings and other pieces': 'Ringe und andere Stücke',
+  'media in a bag': 'Medien im Beutel',
+  'carriers that tumble': 'bewegte Aufwuchskörper',
+
   '# ppi foam': 'Schaum # ppi',
   '# ppi foam block': 'Schaumblock # ppi',
   'loose floss': 'lockere Filterwatte',
