@@ -27,9 +27,19 @@ describe('forecast', () => {
     const result = JSON.parse((await fettle('forecast', demo('back-hanger'), '--json', '--days', '60')).out);
     const said = out.replaceAll(/\s+/g, ' ');
     expect(said).toContain(`after ${Number(result.firstEnd.after.value.toPrecision(2))} days`);
-    expect(said).toContain('coarse bonded pad in the slot 1');
+    expect(said).toContain('coarse bonded pad in slot 1');
     expect(said).toContain('An overflow opens after');
+    for (const { says } of result.says) expect(said).toContain(says);
     for (const line of out.split('\n')) expect(line.length).toBeLessThanOrEqual(80);
+  });
+
+  test('of a planted tank says for programs too that what plants shed is not counted', async () => {
+    const codesOf = async (name: string): Promise<readonly string[]> => {
+      const { out } = await fettle('forecast', demo(name), '--json', '--days', '10');
+      return JSON.parse(out).says.map(({ code }: { code: string }) => code);
+    };
+    expect(await codesOf('tall-drum')).toContain('forecast.litter');
+    expect(await codesOf('back-hanger')).not.toContain('forecast.litter');
   });
 
   test.each([

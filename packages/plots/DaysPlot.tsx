@@ -1,3 +1,4 @@
+/** @jsxRuntime automatic */
 import { type Palette, palettes, sizes } from '@fettle/drawing/tokens.ts';
 import type { Dimension } from '@fettle/engine/quantities/dimensions.ts';
 import { type ScaleLinear, scaleLinear } from 'd3-scale';

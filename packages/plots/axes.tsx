@@ -1,3 +1,4 @@
+/** @jsxRuntime automatic */
 import { type Palette, sizes } from '@fettle/drawing/tokens.ts';
 import type { ScaleLinear } from 'd3-scale';
 import { tickText } from './axisUnit.ts';

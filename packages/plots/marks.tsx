@@ -1,3 +1,4 @@
+/** @jsxRuntime automatic */
 import { type Palette, sizes } from '@fettle/drawing/tokens.ts';
 import type { PlacedLabel, Spot } from './placeLabels.ts';
 import { short } from './sheet.tsx';

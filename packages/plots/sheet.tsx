@@ -1,3 +1,4 @@
+/** @jsxRuntime automatic */
 import { sheetLines } from '@fettle/drawing/drawingKey.ts';
 import { fontFamily, type Palette, palettes, sizes, type Theme } from '@fettle/drawing/tokens.ts';
 import type { System } from '@fettle/engine/quantities/displayUnits.ts';

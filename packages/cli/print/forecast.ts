@@ -20,14 +20,14 @@ export const printForecast = (job: ForecastJob, output: Output): string => {
   const last = forecast.days.day.length - 1;
   return [
     wrap(`${model.filter.name}: ${last} days ahead, cleaning: ${patternText(forecast.pattern)}`),
-    ...forecastSentences(job).map((text) => wrap(text)),
+    ...forecastSentences(job, print).map((text) => wrap(text)),
     heading(output, 'By day'),
     reportTable(forecastTable(job, print), [4, 11, 9, 13, 11, 8, 10]),
     wrap(forecastKey),
     heading(output, `Beds on day ${last}, in water order`),
     reportTable(forecastBedsTable(job, print), [34, 7, 7, 6, 7, 9]),
     heading(output, 'Patterns of cleaning, this one first'),
-    reportTable(patternsTable(job, print), [15, 10, 6, 6, 6, 6, 6, 7]),
+    reportTable(patternsTable(job, print), [15, 10, 6, 6, 6, 4, 5, 6, 6]),
     wrap(patternsKey),
     '',
     wrap(rangesMissing),

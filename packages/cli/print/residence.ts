@@ -1,4 +1,7 @@
 import type { Residence, ResidencePoint } from '@fettle/engine/assessment/residence/residence.ts';
+import { engineEnglish } from '@fettle/engine/wording/english/english.ts';
+import { said } from '@fettle/engine/wording/said.ts';
+import { word } from '@fettle/engine/wording/word.ts';
 import type { Print } from '@fettle/workflows/printing.ts';
 import { share } from '@fettle/workflows/printing.ts';
 import { residenceSentences, residenceTable } from '@fettle/workflows/report/residence.ts';
@@ -39,7 +42,5 @@ export const printResidence = (residence: Residence, print: Print): string =>
     '',
     curve(residence.whole.points),
     '',
-    wrap(
-      'Clean media. Spaces between chambers are taken as mixed, beds as tanks in series by their dispersion (within a factor of 2), hoses and slots as passed in the order in which the water came; water inside the pores of pieces and in the pump is not counted.',
-    ),
+    wrap(word(said('residence.basis'), { language: engineEnglish, units: print.system })),
   ].join('\n');

@@ -2,14 +2,16 @@ import type { Model } from '../model/model.ts';
 import { engineEnglish } from '../wording/english/english.ts';
 import { type Fact, said } from '../wording/said.ts';
 import { wordFact } from '../wording/word.ts';
-import type { Assessment } from './assessment.ts';
+import type { Assessment, BedState } from './assessment.ts';
+
+/** What a place is told by: the filter's layout, and its beds. */
+export interface Placed {
+  readonly layout: Assessment['layout'];
+  readonly beds: readonly Pick<BedState, 'id' | 'chamber' | 'medium'>[];
+}
 
 /** A place by its id, before it is put into a language: a bed by its chamber and medium, a chamber or way by its label. */
-export const placeSaid = (
-  model: Model,
-  { layout, beds }: Pick<Assessment, 'layout' | 'beds'>,
-  id: string,
-): Fact => {
+export const placeSaid = (model: Model, { layout, beds }: Placed, id: string): Fact => {
   const { chambers, openings, leaks, weirs } = layout;
   const labelOf = (one: string): string | undefined =>
     [...chambers, ...openings, ...leaks, ...weirs].find((place) => place.id === one)?.label;
@@ -31,8 +33,5 @@ export const placeSaid = (
 };
 
 /** A place by its id, in English. */
-export const placeName = (
-  model: Model,
-  assessment: Pick<Assessment, 'layout' | 'beds'>,
-  id: string,
-): string => wordFact(placeSaid(model, assessment, id), { language: engineEnglish, units: 'metric' });
+export const placeName = (model: Model, placed: Placed, id: string): string =>
+  wordFact(placeSaid(model, placed, id), { language: engineEnglish, units: 'metric' });

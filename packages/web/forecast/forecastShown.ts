@@ -90,7 +90,7 @@ export const forecastShown = (document: unknown, asked: ForecastAsked): Computed
   const row = drawn(job);
   const figures: ForecastShown = {
     asked,
-    sentences: forecastSentences(job),
+    sentences: forecastSentences(job, print),
     days: job.forecast.days,
     cleaned: job.forecast.cleanings.map(({ day }) => day),
     bedTags: Object.fromEntries(placedBeds(row).map(({ bed, tag }) => [bed.id, tag])),

@@ -1,12 +1,14 @@
 import { MODEL_EDITION } from '@fettle/engine/assessment/assess.ts';
 import type { PatternOutcome } from '@fettle/engine/assessment/forecast/compare.ts';
 import type { Forecast } from '@fettle/engine/assessment/forecast/forecast.ts';
+import { forecastSaid } from '@fettle/engine/assessment/forecast/forecastSaid.ts';
 import { patternText } from '@fettle/engine/assessment/forecast/pattern.ts';
 import type { BedDays, ForecastDays } from '@fettle/engine/assessment/forecast/record.ts';
 import { packedStates } from '@fettle/job/packedStates.ts';
 import { z } from 'zod';
 import type { ForecastJob } from '../forecastJob.ts';
 import { type FixedUnit, figure, figureSchema, inUnit, money } from './figures.ts';
+import { saysSchema, toSays } from './says.ts';
 
 /** Values by day, the first on day 0. */
 const seriesSchema = z.strictObject({
@@ -38,6 +40,9 @@ const outcomeSchema = z.strictObject({
   leastFlowRatio: figureSchema,
   leastBedFlowRatio: figureSchema.meta({ description: 'Least water through any bed against clean.' }),
   workDays: figureSchema.meta({ description: 'Days a year on which something is cleaned.' }),
+  overdueDays: figureSchema.meta({
+    description: 'Days a year on which the cleaning interval was over and nothing was cleaned.',
+  }),
   mediaPerYear: figureSchema,
   meanDirt: figureSchema.meta({ description: 'Dry solids held, mean over the days.' }),
   rotted: figureSchema.meta({ description: 'Dry solids that rot in the beds.' }),
@@ -101,6 +106,7 @@ export const forecastSchema = z.strictObject({
   outcomes: z
     .array(outcomeSchema)
     .meta({ description: 'What this pattern comes to, then what others come to over the same days.' }),
+  says: saysSchema.meta({ description: 'What matters of it, and what it does not know.' }),
 });
 
 export type ForecastResult = z.infer<typeof forecastSchema>;
@@ -133,6 +139,7 @@ const toOutcome = (outcome: PatternOutcome, currency: string): ForecastResult['o
   leastFlowRatio: figure(outcome.leastFlowRatio, '1'),
   leastBedFlowRatio: figure(outcome.leastBedFlowRatio, '1'),
   workDays: { value: outcome.workDaysPerYear, unit: 'd/a' },
+  overdueDays: { value: outcome.overdueDaysPerYear, unit: 'd/a' },
   mediaPerYear: money(outcome.mediaPerYear, `${currency}/a`),
   meanDirt: figure(outcome.meanHeldKg, 'g'),
   rotted: { value: 1000 * outcome.rottedKgPerYear, unit: 'g/a' },
@@ -192,7 +199,7 @@ const toEvents = (
 });
 
 /** The result of `forecast` as it leaves, described by `forecastSchema`. */
-export const toForecastResult = ({ model, forecast, outcomes }: ForecastJob): ForecastResult => ({
+export const toForecastResult = ({ model, compiled, forecast, outcomes }: ForecastJob): ForecastResult => ({
   edition: MODEL_EDITION,
   state: model.packedState ?? 'as-found',
   pattern: patternText(forecast.pattern),
@@ -200,4 +207,5 @@ export const toForecastResult = ({ model, forecast, outcomes }: ForecastJob): Fo
   ...toEvents(forecast),
   solids: toSolids(forecast, model.tank.volumeM3),
   outcomes: outcomes.map((outcome) => toOutcome(outcome, model.money.currency)),
+  says: toSays(forecastSaid({ model, layout: compiled.layout, forecast })),
 });

@@ -4,10 +4,13 @@ import type {
   ResidenceCurve,
   ResidenceFigures,
 } from '@fettle/engine/assessment/residence/residence.ts';
+import { residenceSaid } from '@fettle/engine/assessment/residence/residenceSaid.ts';
 import type { ResidenceSummary } from '@fettle/engine/laws/residence/routes.ts';
+import { said } from '@fettle/engine/wording/said.ts';
 import { packedStates } from '@fettle/job/packedStates.ts';
 import { z } from 'zod';
 import { figure, figureSchema } from './figures.ts';
+import { saysSchema, toSays } from './says.ts';
 
 const timesSchema = z.strictObject({
   mean: figureSchema,
@@ -54,6 +57,7 @@ export const residenceSchema = z.strictObject({
   edition: z.string().meta({ description: 'Edition of the models.' }),
   state: z.enum(packedStates),
   residence: curvesSchema.optional().meta({ description: 'Absent where no water flows.' }),
+  says: saysSchema.meta({ description: 'What matters of it, and what it goes by.' }),
 });
 
 export type ResidenceResult = z.infer<typeof residenceSchema>;
@@ -109,5 +113,12 @@ const toCurves = (residence: Residence): z.infer<typeof curvesSchema> => ({
 /** The result of `residence` as it leaves, described by `residenceSchema`. */
 export const toResidenceResult = (
   residence: Residence | undefined,
-  of: Omit<ResidenceResult, 'residence'>,
-): ResidenceResult => (residence === undefined ? of : { ...of, residence: toCurves(residence) });
+  of: Omit<ResidenceResult, 'residence' | 'says'>,
+): ResidenceResult =>
+  residence === undefined
+    ? { ...of, says: [] }
+    : {
+        ...of,
+        residence: toCurves(residence),
+        says: toSays([...residenceSaid(residence), said('residence.basis')]),
+      };

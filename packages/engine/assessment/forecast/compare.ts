@@ -14,6 +14,8 @@ export interface PatternOutcome {
   readonly leastBedFlowRatio: number;
   /** Days a year on which something is cleaned. How long that takes is not known. */
   readonly workDaysPerYear: number;
+  /** Days a year on which the cleaning interval was over and nothing was cleaned. */
+  readonly overdueDaysPerYear: number;
   /** Media bought, in the job's currency a year: replaced at cleanings, or by the calendar where that is sooner. */
   readonly mediaPerYear: number;
   /** Dry solids held, mean over all days, and rotted in the beds a year, kg. */
@@ -62,6 +64,7 @@ export const outcomeOf = (compiled: Compiled, forecast: Forecast): PatternOutcom
     leastFlowRatio: Math.min(...flowRatio),
     leastBedFlowRatio: Math.min(1, ...beds.flatMap((bed) => bed.flowRatio)),
     workDaysPerYear: (forecast.cleanings.length * YEAR_DAYS) / days,
+    overdueDaysPerYear: (forecast.overdueDays * YEAR_DAYS) / days,
     mediaPerYear: mediaPerYear(compiled, forecast, days),
     meanHeldKg: mean(held),
     rottedKgPerYear: (forecast.account.decayedKg * YEAR_DAYS) / days,

@@ -164,6 +164,13 @@ describe('cleaning', () => {
     expect(Math.min(...kept.days.flowRatio)).toBeGreaterThan(Math.min(...never.days.flowRatio));
   });
 
+  it('that never comes is overdue on every day after the interval; the usual one never is', () => {
+    const model = oneBasket([['floss-loose', 25]]);
+    const never = forecast(model, { days: 60 });
+    expect(never.overdueDays).toBe(61 - Math.ceil(never.firstEnd!.timeS / days(1)));
+    expect(forecast(model, { days: 60, pattern: { kind: 'usual' } }).overdueDays).toBe(0);
+  });
+
   it('compared by patterns: the one asked for first, more work for less dirt', () => {
     const { outcomes } = comparePatterns(compiledJob(stackCanister()), { pattern: parts(['all', 7]) });
     expect(outcomes[0]!.pattern).toEqual(parts(['all', 7]));

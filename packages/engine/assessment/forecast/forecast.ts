@@ -63,6 +63,8 @@ export interface Forecast {
   readonly overflowOpensS?: number;
   /** First end of the cleaning interval, as the assessment has it. */
   readonly firstEnd?: FirstEnd;
+  /** Days on which the cleaning interval was over and nothing was cleaned. */
+  readonly overdueDays: number;
   /** Where the solids went. */
   readonly account: SolidsAccount & { readonly heldKg: number };
   /** What that balance leaves over, as share of what was given: rounding. */
@@ -173,13 +175,18 @@ export const forecastCompiled = (job: Compiled, options: ForecastOptions = {}): 
   const record = recorder(compiled, reference);
   const watch = watcher(march, reference);
   const cleanings: Cleaning[] = [];
+  let overdueDays = 0;
   record.note(state, { day: 0, flow: flowNow(march), decayPerS: decay.perS });
   for (let day = 1; day <= days; day += 1) {
     marchTo(march, day * DAY_S, watch.look);
     const flow = flowNow(march);
     record.note(state, { day, flow, decayPerS: decay.perS });
     const due = cleaningDue(pattern, { compiled, state, day, reference, flowM3PerS: flow });
-    if (due === undefined || reference.flow <= 0) continue;
+    if (reference.flow <= 0) continue;
+    if (due === undefined) {
+      if (progress(compiled, reference).value >= 1) overdueDays += 1;
+      continue;
+    }
     const residue = options.rinseResidueShare ?? RINSE_RESIDUE_SHARE;
     cleanings.push(cleanOn(march, { day, ...due }, residue));
     watch.restart();
@@ -190,6 +197,7 @@ export const forecastCompiled = (job: Compiled, options: ForecastOptions = {}): 
     cleanings,
     losses: watch.losses,
     ...watch.seen,
+    overdueDays,
     account: { ...state.account, heldKg: allHeldKg(compiled, state) },
     balanceError: balanceError(compiled, state),
     steps: march.steps,

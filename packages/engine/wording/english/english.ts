@@ -3,6 +3,8 @@ import { claimSentences } from './claims.ts';
 import { drawingSentences } from './drawing.ts';
 import { eliminationSentences } from './elimination.ts';
 import { cureSentences, faultSentences } from './findings.ts';
+import { forecastSentences } from './forecast.ts';
+import { residenceSentences } from './residence.ts';
 import { planStepSentences } from './steps.ts';
 import { warningSentences } from './warnings.ts';
 
@@ -19,6 +21,8 @@ export const engineEnglish: Language = {
     ...drawingSentences,
     ...eliminationSentences,
     ...planStepSentences,
+    ...forecastSentences,
+    ...residenceSentences,
   },
   names: {},
   marks: {

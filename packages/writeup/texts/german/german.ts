@@ -10,9 +10,11 @@ import { claimSentences, drawingSentences, planStepSentences, warningSentences }
 import { figureSentences } from './figures.ts';
 import { filterNames } from './filters.ts';
 import { cureSentences, faultSentences } from './findings.ts';
+import { forecastSentences } from './forecast.ts';
 import { mediaNames } from './media.ts';
 import { openBoxNames } from './openBoxes.ts';
 import { quoteSentences } from './quote.ts';
+import { residenceSentences } from './residence.ts';
 import { sheetSentences } from './sheet.ts';
 import { talkSentences } from './talk.ts';
 
@@ -29,6 +31,8 @@ export const german: Language = {
     ...drawingSentences,
     ...eliminationSentences,
     ...planStepSentences,
+    ...forecastSentences,
+    ...residenceSentences,
     ...sheetSentences,
     ...figureSentences,
     ...cautionSentences,
