@@ -26,6 +26,8 @@ export interface DaysPlotProps extends Look {
   /** Of a share, 0 to 1, nothing: it is told in per cent. */
   readonly dimension: Dimension | 'share';
   readonly series: readonly DaySeries[];
+  /** What is along the lower axis, in the language of the rest. */
+  readonly dayAxis?: string;
   /** Days on which something was cleaned. */
   readonly cleaned: readonly number[];
   /** The plot in words, with its figures. */
@@ -114,7 +116,7 @@ export const dayLabels = (props: DaysPlotProps) => {
 
 /** Figures of a filter over the coming days, with strokes on the days on which something is cleaned. */
 export function DaysPlot(props: DaysPlotProps) {
-  const { title, series, cleaned, says } = props;
+  const { title, series, cleaned, says, dayAxis = 'days since every bed was cleaned' } = props;
   const palette = palettes[props.theme];
   const room = roomOf(props);
   const scales = scalesOf(props, room);
@@ -122,7 +124,7 @@ export function DaysPlot(props: DaysPlotProps) {
   return (
     <PlotSheet look={props} title={title} says={says} height={room.bottom + axisRoom}>
       <LeftAxis {...axis} scale={scales.y} name={scales.yName} />
-      <BottomAxis {...axis} scale={scales.x} name="days since every bed was cleaned" />
+      <BottomAxis {...axis} scale={scales.x} name={dayAxis} />
       <CleaningMarks cleaned={cleaned} x={scales.x} room={room} palette={palette} />
       {series.map((one, place) => (
         <path

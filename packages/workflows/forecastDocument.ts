@@ -1,3 +1,4 @@
+import { compiledOf } from '@fettle/engine/assessment/compile.ts';
 import type { Compiled } from '@fettle/engine/assessment/compiled.ts';
 import {
   type CleaningPattern,
@@ -8,7 +9,7 @@ import { stages } from '@fettle/engine/model/medium.ts';
 import type { PackedState } from '@fettle/job/packedStates.ts';
 import { type Problem, problem } from '@fettle/job/problems.ts';
 import type { Outcome } from './assessDocument.ts';
-import { compiledModel, type ForecastJob, forecastJob } from './forecastJob.ts';
+import { type ForecastJob, forecastJob } from './forecastJob.ts';
 import type { JobSource } from './openJob.ts';
 import { openState } from './openState.ts';
 import { type ForecastResult, toForecastResult } from './results/forecast.ts';
@@ -50,7 +51,7 @@ const patternFor = (
 export const openForecast = (source: JobSource, how: ForecastHow = {}): Outcome<ForecastJob> => {
   const opened = openState(source, how.state);
   if (!opened.ok) return opened;
-  const compiled = compiledModel(opened.model);
+  const compiled = compiledOf(opened.model);
   const read = patternFor(compiled, how.clean ?? 'never');
   if ('problems' in read) return { ok: false, problems: read.problems };
   const options = how.days === undefined ? read : { ...read, days: how.days };

@@ -1,4 +1,3 @@
-import { compile } from '@fettle/engine/assessment/compile.ts';
 import type { Compiled } from '@fettle/engine/assessment/compiled.ts';
 import { comparePatterns, type PatternOutcome } from '@fettle/engine/assessment/forecast/compare.ts';
 import type { Forecast, ForecastOptions } from '@fettle/engine/assessment/forecast/forecast.ts';
@@ -12,13 +11,6 @@ export interface ForecastJob {
   /** What the pattern comes to, and then what others come to over the same days. */
   readonly outcomes: readonly PatternOutcome[];
 }
-
-/** A model compiled. The job's own checks keep layouts out that cannot be solved. */
-export const compiledModel = (model: Model): Compiled => {
-  const result = compile(model);
-  if (!result.ok) throw new Error(`the filter's network cannot be solved: ${result.problem.code}`);
-  return result.compiled;
-};
 
 /** Forecasts a job under one pattern of cleaning, and holds others against it. */
 export const forecastJob = (compiled: Compiled, options: ForecastOptions): ForecastJob => ({

@@ -4,6 +4,7 @@ import type { Holding } from '@fettle/engine/claims/holding.ts';
 import type { Model, PackedState } from '@fettle/engine/model/model.ts';
 import type { JobDocument } from '@fettle/job/schema/job.ts';
 import type { Photograph } from './content/document.ts';
+import type { Outlook } from './outlook.ts';
 
 /** One state of a job's filter with everything that was found out about it. */
 export interface AssessedState {
@@ -12,6 +13,11 @@ export interface AssessedState {
   readonly findings: readonly Finding[];
   readonly claims: readonly Holding[];
   readonly comparisons: readonly Comparison[];
+}
+
+/** A state with the days to come. */
+export interface ForetoldState extends AssessedState {
+  readonly outlook: Outlook;
 }
 
 /** A photograph that may be published. */
@@ -26,11 +32,11 @@ export interface PublishedPhotograph extends Photograph {
 export interface WriteUpSource {
   /** One that reads without a problem. */
   readonly document: JobDocument;
-  readonly found: AssessedState;
+  readonly found: ForetoldState;
   /** What is changed, as planned or as it was built; absent where nothing is planned yet. */
-  readonly after?: AssessedState & { readonly state: Exclude<PackedState, 'as-found'> };
+  readonly after?: ForetoldState & { readonly state: Exclude<PackedState, 'as-found'> };
   /** What was planned before it was built, where the job still holds that: what was quoted. */
-  readonly planned?: AssessedState;
+  readonly planned?: ForetoldState;
   /** Name of the workshop, as its settings have it; it signs where the job names nobody. */
   readonly workshop?: string;
   /** Those that the owner lets be published, oldest first; none where absent. */

@@ -149,3 +149,13 @@ export const compile = (
   const grid = layGrid(beds, water);
   return { ok: true, compiled: { model, layout, water, network, roles, spaces, ways, beds, grid } };
 };
+
+/**
+ * A job compiled.
+ * @throws where the network cannot be solved: the job's own checks keep such layouts out
+ */
+export const compiledOf = (model: Model): Compiled => {
+  const result = compile(model);
+  if (!result.ok) throw new Error(`the filter's network cannot be solved: ${result.problem.code}`);
+  return result.compiled;
+};

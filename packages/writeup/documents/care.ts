@@ -1,5 +1,6 @@
 import type { Theme } from '@fettle/drawing/tokens.ts';
 import type { Document } from '../content/document.ts';
+import { advicePart } from '../parts/care/advice.ts';
 import { calendarPart, troublePart, waterTestsPart } from '../parts/care/calendar.ts';
 import { careDrawings, cleaningPart } from '../parts/care/cleaning.ts';
 import { jugPart } from '../parts/care/jug.ts';
@@ -20,6 +21,7 @@ export const careDocument = (writer: Writer, theme: Theme): Document => {
     blocks: [
       ...paragraph('care-lead', [writer.say(`care.lead.${form}`)], 'lead'),
       ...jugPart(writer),
+      ...advicePart(writer),
       ...cleaningPart(writer),
       ...waterTestsPart(writer),
       ...calendarPart(writer),

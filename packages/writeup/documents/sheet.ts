@@ -6,6 +6,8 @@ import { changesPart } from '../parts/changes.ts';
 import { claimsPart } from '../parts/claims.ts';
 import { costsPart } from '../parts/costs.ts';
 import { findingsPart } from '../parts/findings.ts';
+import { forecastPart } from '../parts/forecast/forecast.ts';
+import { forecastDrawings } from '../parts/forecast/plot.ts';
 import { forbiddenPart, limitsPart } from '../parts/limits.ts';
 import { measuredPart } from '../parts/measured.ts';
 import { mediaPart } from '../parts/media.ts';
@@ -39,6 +41,7 @@ export const sheetDocument = (writer: Writer, theme: Theme): Document => {
       ...mediaPart(writer),
       ...measuredPart(writer),
       ...carriesPart(writer),
+      ...forecastPart(writer),
       ...costsPart(writer),
       ...claimsPart(writer),
       heading(writer, 'cautions'),
@@ -49,6 +52,6 @@ export const sheetDocument = (writer: Writer, theme: Theme): Document => {
       ...workingsPart(writer),
     ],
     photographs: photographsOf(writer),
-    drawings: { 'water-path': waterPathDrawing(writer, theme) },
+    drawings: { 'water-path': waterPathDrawing(writer, theme), ...forecastDrawings(writer, theme) },
   });
 };

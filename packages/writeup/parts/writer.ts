@@ -4,7 +4,7 @@ import { type Language, nameIn } from '@fettle/engine/wording/language.ts';
 import { type Fact, type Said, said } from '@fettle/engine/wording/said.ts';
 import { type Wording, word, wordFact } from '@fettle/engine/wording/word.ts';
 import type { Block } from '../content/document.ts';
-import type { AssessedState, WriteUpSource } from '../source.ts';
+import type { AssessedState, ForetoldState, WriteUpSource } from '../source.ts';
 import { typeset } from './typeset.ts';
 
 /** What every part is written with: the source, the language, and figures in both systems of units. */
@@ -38,7 +38,7 @@ export const dayIn = ({ language }: Pick<Writer, 'language'>, day: string): stri
   }).format(new Date(`${day}T00:00:00Z`));
 
 /** The state after the work: as left, else as planned, else as it was found. */
-export const lastState = ({ found, after }: WriteUpSource): AssessedState => after ?? found;
+export const lastState = ({ found, after }: WriteUpSource): ForetoldState => after ?? found;
 
 /** Which of three wordings a sentence about the change takes. */
 export const tense = ({ after }: WriteUpSource): 'found' | 'planned' | 'left' =>

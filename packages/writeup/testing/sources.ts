@@ -10,7 +10,8 @@ import type { Model } from '@fettle/engine/model/model.ts';
 import { readDocument, readJob } from '@fettle/job/read.ts';
 import type { JobDocument } from '@fettle/job/schema/job.ts';
 import { stateModel } from '@fettle/job/toModel/stateModel.ts';
-import type { AssessedState, WriteUpSource } from '../source.ts';
+import { outlookOf } from '../outlook.ts';
+import type { ForetoldState, WriteUpSource } from '../source.ts';
 
 const demo = resolve(import.meta.dirname, '../../../demo');
 
@@ -36,7 +37,7 @@ const claimsOf = (model: Model, { dutyPoint, carries }: Assessment) =>
     },
   });
 
-const assessed = (model: Model): AssessedState => {
+const assessed = (model: Model): ForetoldState => {
   const assessment = assess(model);
   return {
     model,
@@ -44,6 +45,7 @@ const assessed = (model: Model): AssessedState => {
     findings: findingsOf(model, assessment),
     claims: claimsOf(model, assessment),
     comparisons: compareTests(model, assessment),
+    outlook: outlookOf(model),
   };
 };
 
@@ -62,7 +64,7 @@ export const sourceOf = (document: unknown): WriteUpSource => {
     : { document: whole, found, after: { ...planned.planned, state: 'planned' } };
 };
 
-export const demoDocument = (name: DemoName): JobDocument => {
+export const demoDocument = (name: string): JobDocument => {
   const read = readJob(readFileSync(resolve(demo, `${name}.yaml`)));
   if (!read.ok) throw new Error(`the demo ${name} does not read`);
   return read.document;

@@ -1,6 +1,6 @@
 import { solidsMade } from '../../laws/dirt/production.ts';
 import type { Model } from '../../model/model.ts';
-import { compile } from '../compile.ts';
+import { compiledOf } from '../compile.ts';
 import type { Compiled } from '../compiled.ts';
 import { type Clean, decidingBed, overflows, progress } from '../dirt/march.ts';
 import { type CleaningReason, cleanBed, cleaningDue } from './clean.ts';
@@ -208,8 +208,5 @@ export const forecastCompiled = (job: Compiled, options: ForecastOptions = {}): 
  * Forecasts one job.
  * @throws where the network cannot be solved: the job's own checks keep such layouts out
  */
-export const forecast = (model: Model, options: ForecastOptions = {}): Forecast => {
-  const result = compile(model);
-  if (!result.ok) throw new Error(`the filter's network cannot be solved: ${result.problem.code}`);
-  return forecastCompiled(result.compiled, options);
-};
+export const forecast = (model: Model, options: ForecastOptions = {}): Forecast =>
+  forecastCompiled(compiledOf(model), options);

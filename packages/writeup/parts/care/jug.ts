@@ -25,7 +25,8 @@ const basisSentence = (writer: Writer): string => {
     : writer.say(`jug.computed.${flowWay(writer)}`, { flow: computedFlow(flowM3PerS) });
 };
 
-const doubtful = (value: number, size: number, dimension: 'time' | 'volume'): Printable => ({
+/** A time or a volume with its half-width. */
+export const doubtful = (value: number, size: number, dimension: 'time' | 'volume'): Printable => ({
   value,
   dimension,
   doubt: { kind: 'plus-minus', size },

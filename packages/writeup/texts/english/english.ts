@@ -6,6 +6,7 @@ import { cardSentences } from './cards.ts';
 import { careSentences } from './care.ts';
 import { cautionSentences } from './cautions.ts';
 import { figureSentences } from './figures.ts';
+import { outlookSentences } from './outlook.ts';
 import { quoteSentences } from './quote.ts';
 import { sheetSentences } from './sheet.ts';
 import { talkSentences } from './talk.ts';
@@ -23,6 +24,7 @@ export const english: Language = {
     ...careSentences,
     ...cardSentences,
     ...talkSentences,
+    ...outlookSentences,
   },
   names: assumedNames,
 };

@@ -13,6 +13,7 @@ import { cureSentences, faultSentences } from './findings.ts';
 import { forecastSentences } from './forecast.ts';
 import { mediaNames } from './media.ts';
 import { openBoxNames } from './openBoxes.ts';
+import { outlookSentences } from './outlook.ts';
 import { quoteSentences } from './quote.ts';
 import { residenceSentences } from './residence.ts';
 import { sheetSentences } from './sheet.ts';
@@ -41,6 +42,7 @@ export const german: Language = {
     ...careSentences,
     ...cardSentences,
     ...talkSentences,
+    ...outlookSentences,
   },
   names: { ...mediaNames, ...filterNames, ...aboutTubeNames, ...openBoxNames, ...assumedNames },
   marks: {
