@@ -8,6 +8,9 @@ const longTests = [
   'test/workbench-windows.browser.test.ts',
 ];
 
+/** Packages that compute and nothing else. */
+const pure = '{engine,job,drawing,plots,writeup}';
+
 export default defineConfig({
   test: {
     // The usual is one fewer, which leaves a machine with two cores half idle while servers start.
@@ -16,8 +19,19 @@ export default defineConfig({
       {
         test: {
           name: 'unit',
-          include: ['packages/**/*.test.ts', 'references/**/*.test.ts', 'scripts/**/*.test.ts'],
+          include: [`packages/${pure}/**/*.test.ts`, 'references/**/*.test.ts'],
           exclude: ['**/node_modules/**'],
+          testTimeout: 60_000,
+          hookTimeout: 60_000,
+          // Nothing in these packages keeps a state: their files are loaded once for all tests.
+          isolate: false,
+        },
+      },
+      {
+        test: {
+          name: 'parts',
+          include: ['packages/**/*.test.ts', 'scripts/**/*.test.ts'],
+          exclude: ['**/node_modules/**', `packages/${pure}/**`],
           testTimeout: 60_000,
           hookTimeout: 60_000,
         },

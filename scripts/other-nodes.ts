@@ -17,10 +17,10 @@ interface Trial {
   readonly prints?: RegExp;
 }
 
-const unitTests = (shows: string, paths: readonly string[]): Trial => ({
+const testsOf = (project: 'unit' | 'parts', shows: string, paths: readonly string[]): Trial => ({
   shows,
   folder: projectRoot,
-  arguments: ['node_modules/vitest/vitest.mjs', 'run', '--project', 'unit', ...paths],
+  arguments: ['node_modules/vitest/vitest.mjs', 'run', '--project', project, ...paths],
 });
 
 /** The records' own tests: each Node has another database in it, or none. */
@@ -36,8 +36,8 @@ const storeTests = [
 ].map((name) => `packages/store/${name}`);
 
 const tests: readonly Trial[] = [
-  unitTests("the engine's tests", ['packages/engine']),
-  unitTests("the records' tests", storeTests),
+  testsOf('unit', "the engine's tests", ['packages/engine']),
+  testsOf('parts', "the records' tests", storeTests),
 ];
 
 const fromSources = ['--import', import.meta.resolve('tsx'), resolve(projectRoot, 'packages/cli/main.ts')];

@@ -24,13 +24,17 @@ function isTestReport(read: unknown): read is TestReport {
   return typeof fields.success === 'boolean' && counts.every((name) => typeof fields[name] === 'number');
 }
 
+const brokenOff: TestReport = { success: false, numPassedTests: 0, numFailedTests: 0, numPendingTests: 0 };
+
 /**
- * The closing line, `N passed, N failed`. A run that broke off before any test could fail counts as one
+ * The closing line over all runs, `N passed, N failed`. A run that broke off before any test could fail counts as one
  * failure: a file that cannot be loaded has no test to blame.
  */
-export function tallyLine(report: TestReport | undefined): string {
-  if (report === undefined) return '0 passed, 1 failed';
-  const failed = Math.max(report.numFailedTests, report.success ? 0 : 1);
-  const skipped = report.numPendingTests > 0 ? `, ${report.numPendingTests} skipped` : '';
-  return `${report.numPassedTests} passed, ${failed} failed${skipped}`;
+export function tallyLine(reports: readonly (TestReport | undefined)[]): string {
+  const runs = reports.map((report) => report ?? brokenOff);
+  const total = (of: (run: TestReport) => number): number => runs.reduce((sum, run) => sum + of(run), 0);
+  const failed = total((run) => Math.max(run.numFailedTests, run.success ? 0 : 1));
+  const pending = total((run) => run.numPendingTests);
+  const skipped = pending > 0 ? `, ${pending} skipped` : '';
+  return `${total((run) => run.numPassedTests)} passed, ${failed} failed${skipped}`;
 }

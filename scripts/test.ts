@@ -5,7 +5,16 @@ import { projectRoot } from './sources.ts';
 import { runSteps } from './steps.ts';
 import { readTestReport, tallyLine } from './tally.ts';
 
-const reportPath = resolve(projectRoot, 'coverage', 'tests.json');
+const runner = 'node_modules/vitest/vitest.mjs';
+const reports = ['unit', 'programs'].map((name) => resolve(projectRoot, 'coverage', `${name}.json`)) as [
+  string,
+  string,
+];
+const reporters = (path: string): string[] => [
+  '--reporter=default',
+  '--reporter=json',
+  `--outputFile.json=${path}`,
+];
 
 const browser = findOrInstallBrowser();
 if (!browser.found) {
@@ -13,24 +22,27 @@ if (!browser.found) {
   process.exit(1);
 }
 
-rmSync(reportPath, { force: true });
+for (const path of reports) rmSync(path, { force: true });
 const failed = runSteps(
   [
     { name: 'checks', module: 'scripts/check.ts', arguments: [] },
     {
-      name: 'tests',
-      module: 'node_modules/vitest/vitest.mjs',
-      arguments: [
-        'run',
-        '--coverage',
-        '--reporter=default',
-        '--reporter=json',
-        `--outputFile.json=${reportPath}`,
-      ],
+      name: 'tests of what computes',
+      module: runner,
+      arguments: ['run', '--coverage', '--project=unit', ...reporters(reports[0])],
+    },
+    {
+      name: 'tests of parts and programs',
+      module: runner,
+      arguments: ['run', '--project=parts', '--project=program', ...reporters(reports[1])],
     },
   ],
   { ...process.env, CHROMIUM: browser.path },
 );
 if (failed.length > 0) console.error(`\nFailed: ${failed.join(', ')}.`);
-console.log(tallyLine(existsSync(reportPath) ? readTestReport(readFileSync(reportPath, 'utf8')) : undefined));
+console.log(
+  tallyLine(
+    reports.map((path) => (existsSync(path) ? readTestReport(readFileSync(path, 'utf8')) : undefined)),
+  ),
+);
 process.exitCode = failed.length === 0 ? 0 : 1;

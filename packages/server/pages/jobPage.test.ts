@@ -50,7 +50,7 @@ describe('the page of a job', () => {
     const page = await textOf(`/plain/jobs/${await takeIn()}`);
     expect(factIn(page, 'Flow, clean')).toBe('about 630 L/h');
     expect(factIn(page, 'Turnover')).toBe('about 3.5 times an hour');
-    expect(factIn(page, 'Cleaning')).toBe('after about 3.6 days, within a factor of three');
+    expect(factIn(page, 'Cleaning')).toBe('after about 3.5 days, within a factor of three');
     expect(factIn(page, 'Carries')).toMatch(/^about \d\.\d g\/d of dry feed$/);
     expect(factIn(page, 'Cost')).toMatch(/^about \d+0 GBP a year$/);
     expect(page).toContain('Ranges are not computed yet');

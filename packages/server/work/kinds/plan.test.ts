@@ -46,8 +46,8 @@ describe('a search for plans that is broken off', () => {
     }
   });
 
-  it('comes to the same plans from any of its pieces on, and leaves only what is new', () => {
-    for (let count = 1; count <= taken.length; count++) {
+  it('comes to the same plans from its first, middle and last piece on, and leaves only what is new', () => {
+    for (const count of [1, Math.ceil(taken.length / 2), taken.length]) {
       const again = searched(taken.slice(0, count));
       expect(again.outcome).toEqual(outcome);
       const told = taken.slice(0, count).reduce((sum, { figures }) => sum + figures.length, 0);
