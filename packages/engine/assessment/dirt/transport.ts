@@ -7,6 +7,8 @@ export interface Transport {
   readonly level: Float64Array;
   readonly inflow: Float64Array;
   readonly water: Float64Array;
+  /** Depth of each slice that still catches: its thickness by the share of it that has room, m. */
+  readonly reachM: Float64Array;
   /** Solids kept by slice and by mat at inlet level 1 kg/m³, kg/s. */
   readonly kept: Float64Array;
   readonly keptByMat: Float64Array;
@@ -23,6 +25,7 @@ export const makeTransport = (compiled: Compiled): Transport => ({
   level: new Float64Array(compiled.spaces.length),
   inflow: new Float64Array(compiled.spaces.length),
   water: new Float64Array(compiled.spaces.length),
+  reachM: new Float64Array(compiled.grid.sliceThicknessM.length),
   kept: new Float64Array(compiled.grid.sliceThicknessM.length),
   keptByMat: new Float64Array(compiled.beds.length),
   laid: new Float64Array(compiled.grid.sliceThicknessM.length),
@@ -37,8 +40,8 @@ export const MAT_STARTS_AT = 0.9;
 /** 1 − exp(−x) for x of 0 or more, to 1e-13: most slices of coarse media catch next to nothing. */
 export const lossOver = (x: number): number =>
   x < 0.02
-    ? x * (1 - (x / 2) * (1 - (x / 3) * (1 - (x / 4) * (1 - (x / 5) * (1 - x / 6)))))
-    : -Math.expm1(-x);
+    ? x * (1 - x * (1 / 2 - x * (1 / 6 - x * (1 / 24 - x * (1 / 120 - x * (1 / 720))))))
+    : 1 - Math.exp(-x);
 
 /** Takes solids at `level` through one bed; returns the level behind it. */
 const throughBed = (
@@ -61,14 +64,21 @@ const throughBed = (
     level -= held;
   }
   for (let slice = first; slice < grid.sliceStart[bed + 1]!; slice += 1) {
-    const room = 1 - deposit[slice]! / full;
-    if (room <= 0) continue;
     const coefficient = steady + settlingPerArea * grid.sliceAreaM2[slice]!;
-    const held = level * lossOver(coefficient * room * grid.sliceThicknessM[slice]!);
+    const held = level * lossOver(coefficient * transport.reachM[slice]!);
     transport.kept[slice] = transport.kept[slice]! + flow * held;
     level -= held;
   }
   return level;
+};
+
+/** Sets how much of each slice still catches. */
+const setReach = ({ grid, beds }: Compiled, { reachM }: Transport, { deposit }: Laid): void => {
+  for (let bed = 0; bed < beds.length; bed += 1) {
+    const perFraction = 1 / grid.fullFraction[bed]!;
+    for (let slice = grid.sliceStart[bed]!; slice < grid.sliceStart[bed + 1]!; slice += 1)
+      reachM[slice] = grid.sliceThicknessM[slice]! * Math.max(0, 1 - deposit[slice]! * perFraction);
+  }
 };
 
 /** One class through all ways; returns what leaves to the tank, kg/s at inlet level 1. */
@@ -133,6 +143,7 @@ export const layDown = (
   const changed = tank.volumeM3 * tank.waterChangePerS;
   transport.laid.fill(0);
   transport.laidByMat.fill(0);
+  setReach(compiled, transport, solids);
   let reaching = 0;
   let caught = 0;
   transport.tankKgPerM3 = 0;
