@@ -2,6 +2,7 @@ import type { Box, Chamber, Point } from '@fettle/engine/families/layout.ts';
 import { hatchId } from './hatching.ts';
 import { type Pen, rectangle } from './housing.ts';
 import { type LaneLabel, tagPlate } from './labels.ts';
+import { laidLook } from './laidBeds.ts';
 import type { Packed, PlacedBed } from './placedBeds.ts';
 import { labelSide } from './sheet.ts';
 import { type Speech, spoken } from './speech.ts';
@@ -20,9 +21,13 @@ export function bedSections(packed: Packed, beds: readonly PlacedBed[], pen: Pen
       'stroke-width': sizes.thinLine,
     }),
   );
-  const sections = beds.flatMap(({ medium, box, twin }) => {
+  const sections = beds.flatMap((placed) => {
+    const { medium, box, twin } = placed;
     const fill = medium ? `url(#${hatchId(medium, prefix)})` : 'none';
-    return [box, ...(twin ? [twin] : [])].map((cut) => rectangle(sheet.box(cut), { fill, ...edge }));
+    return [box, ...(twin ? [twin] : [])].map((cut) => {
+      const look = laidLook(placed, sheet.box(cut), sheet.scale);
+      return rectangle(look.box, { fill, ...edge, ...look.edge });
+    });
   });
   return [...chambers, ...sections].join('');
 }

@@ -27,7 +27,9 @@ export interface CutToDraw {
   readonly upright: DrawnLength;
   /** Thickness, drawn as a view from the side; absent where it is the stuff's own. */
   readonly thickness?: DrawnLength;
-  /** The clear outline of the chamber where the piece is cut larger, m, dashed within. */
+  /** How thick it lies once it is pressed into its room, m; dashed in the view from the side. */
+  readonly pressedM?: number;
+  /** The clear outline of the chamber where the piece is cut larger or smaller, m, dashed. */
   readonly chamber?: { readonly acrossM: number; readonly uprightM: number };
   /** Whose hatching fills it; none for strips and hoses. */
   readonly medium?: Medium;
@@ -79,6 +81,14 @@ const isTall = (height: number, says: string): boolean => height >= textWidth(sa
 const filling = ({ drawn, palette, prefix }: Placed): string =>
   drawn.medium === undefined ? palette.waterTint : `url(#${hatchId(drawn.medium, prefix)})`;
 
+/** The edge of the room that a piece is cut for. */
+const dashedEdge = ({ ink }: Palette) => ({
+  fill: 'none',
+  stroke: ink,
+  'stroke-width': sizes.line,
+  'stroke-dasharray': '2.4 1.2',
+});
+
 const outline = (placed: Placed): string => {
   const { at, width, height, palette, drawn, scale } = placed;
   const edge = { fill: filling(placed), stroke: palette.ink, 'stroke-width': 2 * sizes.line };
@@ -93,7 +103,7 @@ const outline = (placed: Placed): string => {
             y: at.y + height - inside.height - (height - inside.height) / 2,
             ...inside,
           },
-          { fill: 'none', stroke: palette.ink, 'stroke-width': sizes.line, 'stroke-dasharray': '2.4 1.2' },
+          dashedEdge(palette),
         );
   return rectangle({ ...at, width, height }, edge) + dashed;
 };
@@ -131,8 +141,14 @@ const sideView = (placed: Placed): string => {
   const foot = at.y + height;
   const edge = { fill: filling(placed), stroke: palette.ink, 'stroke-width': 2 * sizes.line };
   const below = foot + lane - 2;
+  const pressed = ((drawn.pressedM ?? 0) * 1000) / scale;
+  const dashed =
+    drawn.pressedM === undefined
+      ? ''
+      : rectangle({ x: x + (thick - pressed) / 2, y: at.y, width: pressed, height }, dashedEdge(palette));
   return [
     rectangle({ x, y: at.y, width: thick, height }, edge),
+    dashed,
     arrowedLine({
       from: { x, y: below },
       to: { x: x + thick, y: below },

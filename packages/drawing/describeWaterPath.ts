@@ -1,6 +1,7 @@
 import type { Chamber } from '@fettle/engine/families/layout.ts';
 import { chambersInWaterOrder } from '@fettle/engine/families/waterOrder.ts';
 import { type Fact, type Said, said } from '@fettle/engine/wording/said.ts';
+import { laidSaid } from './laidBeds.ts';
 import { printShare } from './lengths.ts';
 import { type Packed, type PlacedBed, placedBeds } from './placedBeds.ts';
 import { type Flows, type Shares, sharesOf } from './shares.ts';
@@ -40,7 +41,7 @@ const directions: Readonly<Record<Chamber['flow'], string>> = {
   right: 'way.across',
 };
 
-function station(chamber: Chamber, beds: readonly PlacedBed[], speech: Speech): Said {
+function station(chamber: Chamber, beds: readonly PlacedBed[], speech: PathToDescribe): Said {
   const held = beds.filter((placed) => placed.chamber.id === chamber.id);
   const name = { name: chamber.label };
   if (held.length === 0) return said(`${directions[chamber.flow]}.empty`, { chamber: name });
@@ -48,11 +49,13 @@ function station(chamber: Chamber, beds: readonly PlacedBed[], speech: Speech): 
   return said(directions[chamber.flow], { chamber: name, beds: { all, by: '; ' } });
 }
 
-function bedSaid({ bed, name, medium }: PlacedBed, speech: Speech): Fact {
+function bedSaid(placed: PlacedBed, speech: PathToDescribe): Fact {
+  const { bed, name, medium } = placed;
   const facts = { depth: spokenLength(bed.depthM, speech), medium: { name } };
-  return medium
+  const plain = medium
     ? said('way.bed', { ...facts, stage: { name: medium.stage } })
     : said('way.bed.unknown', facts);
+  return laidSaid(plain, placed, speech);
 }
 
 function missing({ layout }: Packed, shares: Shares): readonly Said[] {

@@ -1,11 +1,13 @@
 import type { Box, Point } from '@fettle/engine/families/layout.ts';
+import { said } from '@fettle/engine/wording/said.ts';
 import { folded } from './folding.ts';
 import { hatchId } from './hatching.ts';
 import { rectangle } from './housing.ts';
 import { tagPlate } from './labels.ts';
+import { laidLook, laidSaid } from './laidBeds.ts';
 import { type PlacedBed, stagesNote } from './placedBeds.ts';
 import { dashedSample, mainRibbonSample } from './ribbons.ts';
-import { alarmingPercent } from './shares.ts';
+import { alarmingPercent, type Flows } from './shares.ts';
 import { type Speech, spoken, spokenLength } from './speech.ts';
 import { coordinate, element, text } from './svg.ts';
 import { textWidth } from './textWidth.ts';
@@ -60,6 +62,8 @@ function stackRows(rows: readonly Row[], palette: Palette): Block {
 }
 
 interface KeyInked extends Speech {
+  /** Flows from which the shares round pieces are said. */
+  readonly assessment?: Flows | undefined;
   readonly palette: Palette;
   readonly prefix: string;
 }
@@ -73,18 +77,22 @@ function swatch(at: Point, inked: Readonly<Record<string, string | number>>): st
 
 function bedRow(placed: PlacedBed, { palette, prefix, ...speech }: KeyInked): Row {
   const textX = sizes.margin + sizes.swatchWidth + sizes.tagWidth + 4;
-  const says = spoken(speech, 'section.bed', {
+  const bed = said('section.bed', {
     medium: { name: placed.name },
     depth: spokenLength(placed.bed.depthM, speech),
     chamber: { name: placed.chamber.label },
   });
+  const says = spoken(speech, 'section.bed-laid', { bed: laidSaid(bed, placed, speech) });
+  const { edge } = laidLook(placed, { x: 0, y: 0, width: sizes.swatchWidth, height: 5 }, 0);
   const fill = placed.medium ? `url(#${hatchId(placed.medium, prefix)})` : 'none';
   return {
     textX,
     lines: keyLines(says, textX),
     symbol: (y) =>
-      swatch({ x: sizes.margin, y: y - 2.5 }, { fill, stroke: palette.ink, 'stroke-width': sizes.line }) +
-      tagPlate(placed.tag, { x: sizes.margin + sizes.swatchWidth + 2 + sizes.tagWidth / 2, y }, palette),
+      swatch(
+        { x: sizes.margin, y: y - 2.5 },
+        { fill, stroke: palette.ink, 'stroke-width': sizes.line, ...edge },
+      ) + tagPlate(placed.tag, { x: sizes.margin + sizes.swatchWidth + 2 + sizes.tagWidth / 2, y }, palette),
   };
 }
 

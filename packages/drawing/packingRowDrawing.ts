@@ -2,6 +2,7 @@ import type { Box } from '@fettle/engine/families/layout.ts';
 import { housingBounds } from './dirtRowDrawing.ts';
 import { hatchId, hatchings, idPrefix } from './hatching.ts';
 import { rectangle } from './housing.ts';
+import { laidLook } from './laidBeds.ts';
 import { type Packed, type PlacedBed, placedBeds } from './placedBeds.ts';
 import { framed } from './sectionDrawing.ts';
 import { coordinate, element, text } from './svg.ts';
@@ -48,19 +49,21 @@ const cutsOf = ({ box, twin }: { readonly box: Box; readonly twin?: Box }): read
   twin === undefined ? [box] : [box, twin];
 
 /** Beds of this stage are hatched, with a stout edge; those of earlier ones are plain. */
-const bedAt = ({ medium, box }: PlacedBed, now: boolean, row: Row): string => {
-  const { palette, prefix } = row;
-  const place = onPaper(row)(box);
+const bedAt = (placed: PlacedBed, now: boolean, row: Row): string => {
+  const { palette, prefix, scale } = row;
+  const { medium } = placed;
+  const { box: place, edge } = laidLook(placed, onPaper(row)(placed.box), scale);
   if (!now)
     return rectangle(place, {
       fill: palette.waterTint,
       stroke: palette.softInk,
       'stroke-width': sizes.thinLine,
+      ...edge,
     });
   const fill = medium === undefined ? 'none' : `url(#${hatchId(medium, prefix)})`;
   return [
     rectangle(place, { fill: palette.paper }),
-    rectangle(place, { fill, stroke: palette.ink, 'stroke-width': sizes.thickLine }),
+    rectangle(place, { fill, stroke: palette.ink, 'stroke-width': sizes.thickLine, ...edge }),
   ].join('');
 };
 

@@ -8,6 +8,7 @@ import { hatchings, idPrefix } from './hatching.ts';
 import { grids, housing, innerLevels, innerWalls, type Pen, pump, stubs, waterLine } from './housing.ts';
 import { unwordedLengths } from './inscriptions.ts';
 import { type LaneLabel, lane } from './labels.ts';
+import { roundPieces } from './laidBeds.ts';
 import { printShare } from './lengths.ts';
 import { type PlacedBed, placedBeds } from './placedBeds.ts';
 import { openRuns } from './reaches.ts';
@@ -76,6 +77,7 @@ export function sectionFigure(drawn: SectionToDraw & { readonly idPrefix: string
     palette,
     prefix: drawn.idPrefix,
     ...speech,
+    assessment: drawn.assessment,
     reckoned: sharesOf(drawn.layout, drawn.assessment) !== undefined,
     bypass: section.bypass,
     alarming: section.alarming,
@@ -125,6 +127,7 @@ function sectionParts(
   const labels = [...tags.inLane, ...gaps.flatMap((line) => shareLabel(line, layout, pen.palette))];
   const sides: readonly Side[] = ['left', 'right', 'bottom'];
   const lanes = sides.map((side) => lane(labels, side, pen));
+  const round = roundPieces(beds, drawn.assessment, pen);
   const water = waterThrough(drawn, { beds, shares }, pen);
   const content = [
     housing(layout, pen),
@@ -141,6 +144,7 @@ function sectionParts(
     water.ribbon,
     pump(layout, pen),
     bypasses([...gaps, ...ways], pen),
+    round.content,
     wayShares(ways, pen),
     pathEnds(drawn, pen),
     tags.inside,
@@ -148,8 +152,8 @@ function sectionParts(
   ];
   return {
     content: content.join(''),
-    bypass: gaps.length + ways.length > 0,
-    alarming: [...gaps, ...ways].some((line) => isAlarming(line.share)),
+    bypass: round.any || gaps.length + ways.length > 0,
+    alarming: round.alarming || [...gaps, ...ways].some((line) => isAlarming(line.share)),
     end: Math.max(pen.sheet.end, ...lanes.map((one) => one.end)),
   };
 }

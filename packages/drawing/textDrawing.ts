@@ -2,11 +2,12 @@ import type { Chamber } from '@fettle/engine/families/layout.ts';
 import type { TwoStates } from './beforeAfterDrawing.ts';
 import type { PathToDescribe } from './describeWaterPath.ts';
 import { type Fold, folded } from './folding.ts';
+import { laidSaid } from './laidBeds.ts';
 import { printShare } from './lengths.ts';
 import { type PlacedBed, placedBeds, stagesNote } from './placedBeds.ts';
 import { asciiSigns, boxSigns, columnsOf, filled, plainText, type Signs } from './plainText.ts';
 import { type Shares, sharesOf, spacesInWaterOrder } from './shares.ts';
-import { spokenLength } from './speech.ts';
+import { spoken, spokenLength } from './speech.ts';
 
 /** What a text drawing shows, and how wide it may be. */
 export interface TextToDraw extends PathToDescribe {
@@ -147,6 +148,8 @@ function bedRows(placed: PlacedBed, inner: number, page: Page): readonly string[
   const depth = page.plain(spokenLength(placed.bed.depthM, page.drawn));
   const tagged = filled(page.plain(placed.tag), 4);
   const room = inner - 4 - columnsOf(depth) - 2;
-  const [first, ...rest] = folded(page.plain(placed.name), columns(room));
+  const laid = laidSaid({ name: placed.name }, placed, page.drawn);
+  const name = spoken(page.drawn, 'section.bed-laid', { bed: laid });
+  const [first, ...rest] = folded(page.plain(name), columns(room));
   return [`${tagged}${filled(first ?? '', room)}  ${depth}`, ...rest.map((part) => `    ${part}`)];
 }

@@ -1,6 +1,7 @@
 import type { Chamber } from '@fettle/engine/families/layout.ts';
 import type { Medium } from '@fettle/engine/model/medium.ts';
 import type { Laying, OtherSlot } from '@fettle/engine/model/model.ts';
+import { sidewaysRatio } from '@fettle/engine/packing/pressing.ts';
 import { isMassInRoom } from './beds.ts';
 import { acceptedQuantity, type WrittenQuantity } from './schema/fields.ts';
 import { slotSchema } from './schema/filter.ts';
@@ -23,23 +24,23 @@ const read = (schema: Parameters<typeof acceptedQuantity>[0], written: WrittenQu
   acceptedQuantity(schema, written).value;
 
 /** Volume before over volume as it lies, by mass in a room, or by how much larger it was cut and how far pressed. */
-function pressedRatio({ bed, chamber, medium, depthM, roomM3 }: BedInPlace): number {
-  const { mass, oversize, pressedFrom } = bed;
+function pressedRatio({ bed, chamber, medium, depthM, roomM3 }: BedInPlace, cutLargerM: number): number {
+  const { mass, pressedFrom } = bed;
   if (mass !== undefined && isMassInRoom(bed, medium))
     return read(bedSchema.shape.mass, mass) / (medium.bulkDensityKgPerM3.value * roomM3);
-  const over = oversize === undefined ? 0 : read(bedSchema.shape.oversize, oversize);
-  const [width, across] = [chamber.widthM, chamber.areaM2 / chamber.widthM];
-  const sideways = ((width + 2 * over) * (across + 2 * over)) / (width * across);
+  const sideways = sidewaysRatio(chamber, cutLargerM);
   return sideways * (pressedFrom === undefined ? 1 : read(bedSchema.shape.pressedFrom, pressedFrom) / depthM);
 }
 
 /** How a bed lies; undefined where it lies loose from wall to wall. */
 export function layingOf(place: BedInPlace): Laying | undefined {
-  const { cutGap, mixed, bag } = place.bed;
-  const ratio = pressedRatio(place);
+  const { cutGap, mixed, bag, oversize } = place.bed;
+  const cutLargerM = oversize === undefined ? 0 : read(bedSchema.shape.oversize, oversize);
+  const ratio = pressedRatio(place, cutLargerM);
   const laying: Laying = {
     ...(cutGap === undefined ? {} : { cutGapM: read(bedSchema.shape.cutGap, cutGap) }),
     ...(ratio === 1 ? {} : { pressedRatio: ratio }),
+    ...(cutLargerM === 0 ? {} : { cutLargerM }),
     ...(mixed === undefined
       ? {}
       : { mixed: { medium: mixed.medium, share: read(mixedSchema.shape.share, mixed.share) } }),

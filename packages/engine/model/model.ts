@@ -38,6 +38,8 @@ export interface Laying {
   readonly cutGapM?: number;
   /** Volume before it was put in over its volume as it lies, 1: above 1 pressed. Foam and fibre alone. */
   readonly pressedRatio?: number;
+  /** How much larger than the chamber it was cut on each side, m: part of what `pressedRatio` says. */
+  readonly cutLargerM?: number;
   /** A second medium mixed in, with its share of the two volumes before they were mixed. Grains and rings alone. */
   readonly mixed?: { readonly medium: string; readonly share: number };
   /** A bag about it: open share of the mesh, and radius of its edges in the chamber's corners, m. */

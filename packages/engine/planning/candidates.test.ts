@@ -78,6 +78,15 @@ describe('a filled grid', () => {
   });
 });
 
+describe('what a packing takes', () => {
+  it('is of pressed foam as much as there was before', () => {
+    const basket = { id: 'a', medium: 'foam-20ppi', depthM: 0.04 };
+    const plain = volumesOf(chambers, { 'basket-1': [basket] });
+    const pressed = volumesOf(chambers, { 'basket-1': [{ ...basket, laying: { pressedRatio: 1.5 } }] });
+    expect(pressed.get('foam-20ppi')! / plain.get('foam-20ppi')!).toBeCloseTo(1.5, 12);
+  });
+});
+
 describe('what can be had', () => {
   it('is what is in the filter and on the shelf together, without end where the shelf has no end', () => {
     const shelf = [

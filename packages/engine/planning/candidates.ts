@@ -124,12 +124,13 @@ export const suppliesOf = (model: Model, held: ReadonlyMap<string, number>): Sup
   return supplies;
 };
 
-/** Media volumes of a packing, m³ by medium. */
+/** Media volumes of a packing, m³ by medium: of what is pressed, as much as it is before. */
 export const volumesOf = (chambers: readonly Chamber[], packing: Packing): Map<string, number> => {
   const volumes = new Map<string, number>();
   for (const chamber of chambers) {
-    for (const { medium, volumeM3 } of portionsInWaterOrder([chamber], packing)) {
-      volumes.set(medium, (volumes.get(medium) ?? 0) + volumeM3);
+    for (const { medium, volumeM3, laying } of portionsInWaterOrder([chamber], packing)) {
+      const looseM3 = volumeM3 * (laying?.pressedRatio ?? 1);
+      volumes.set(medium, (volumes.get(medium) ?? 0) + looseM3);
     }
   }
   return volumes;

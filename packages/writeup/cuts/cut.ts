@@ -13,8 +13,11 @@ export interface PadCut {
   readonly otherM: number;
   /** The chamber's own clear outline, without the oversize that presses foam against its walls. */
   readonly chamber: { readonly acrossM: number; readonly otherM: number };
-  /** Depth of the bed. */
+  /** Thickness as it is cut, and as it lies where it is pressed thinner. */
   readonly thicknessM: number;
+  readonly liesM: number;
+  /** Cut larger or smaller than its chamber, or thicker than it lies, as the job says. */
+  readonly asStated: boolean;
   readonly from: CutFrom;
   readonly count: number;
   /** Labels of the chambers that it is for. */

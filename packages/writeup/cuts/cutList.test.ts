@@ -29,6 +29,36 @@ describe('what is cut for a re-pack', () => {
     }
   });
 
+  it('cuts pressed foam larger than its chamber, as thick as it was before, and foam with a gap smaller', () => {
+    const document = demoDocument('tall-drum');
+    const packing = {
+      'basket-1': [{ medium: 'foam-10ppi', depth: '40 mm', pressedFrom: '50 mm', oversize: '3 mm' }],
+      'basket-2': [{ medium: 'foam-30ppi', depth: '40 mm', cutGap: '2 mm' }],
+      'basket-3': [{ medium: 'floss-loose', depth: '20 mm', pressedFrom: '60 mm' }],
+    };
+    const [pressed, small, floss] = pads(sourceOf({ ...document, planned: { packing } }));
+    expect(pressed!.acrossM - pressed!.chamber.acrossM).toBeCloseTo(0.006, 12);
+    expect(pressed!.otherM - pressed!.chamber.otherM).toBeCloseTo(0.006, 12);
+    expect([pressed!.thicknessM, pressed!.liesM]).toEqual([expect.closeTo(0.05, 12), 0.04]);
+    expect(small!.chamber.acrossM - small!.acrossM).toBeCloseTo(0.004, 12);
+    expect(small!.thicknessM).toBeCloseTo(0.04, 12);
+    expect([floss!.thicknessM, floss!.liesM]).toEqual([expect.closeTo(0.06, 12), 0.02]);
+    expect(floss!.acrossM).toBe(floss!.chamber.acrossM);
+  });
+
+  it('cuts anew what lies in the filter with a gap and is to fill its chamber', () => {
+    const document = demoDocument('tall-drum');
+    const bed = { medium: 'foam-30ppi', depth: '50 mm' };
+    const cuts = pads(
+      sourceOf({
+        ...document,
+        packing: { 'basket-1': [{ ...bed, cutGap: '4 mm' }] },
+        planned: { packing: { 'basket-1': [bed] } },
+      }),
+    );
+    expect(cuts).toHaveLength(1);
+  });
+
   it('cuts foam for a slot wider than the slot and never higher than its water', () => {
     for (const cut of pads(demoSource('back-hanger', 'planned'))) {
       expect(cut.acrossM).toBeCloseTo(0.142 + FOAM_OVERSIZE_M, 12);

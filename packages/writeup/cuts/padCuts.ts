@@ -2,6 +2,8 @@ import { type BedShape, bedShapes } from '@fettle/engine/families/bedShape.ts';
 import type { Chamber } from '@fettle/engine/families/layout.ts';
 import { chambersInWaterOrder, inWaterOrder } from '@fettle/engine/families/waterOrder.ts';
 import { isUsedUp, type Medium } from '@fettle/engine/model/medium.ts';
+import type { Bed } from '@fettle/engine/model/model.ts';
+import { looseDepthM } from '@fettle/engine/packing/pressing.ts';
 import { isSock } from '../parts/build/handOrder.ts';
 import type { AssessedState } from '../source.ts';
 import type { CutFrom, PadCut } from './cut.ts';
@@ -27,19 +29,31 @@ export const clearOutline = (
   return { acrossM: areaM2 / box.height, otherM: box.height };
 };
 
-/** Foam is cut larger than its chamber; in a slot not upwards, where it would stand above the outlet. */
-const withOversize = ({ chamber, medium: { form }, ring }: Piece) => {
+/** How much longer and wider than its chamber a piece is cut, m: as the job says, else foam by the usual measure. */
+const overOf = ({ medium: { form }, bed: { laying } }: Piece): number => {
+  if (laying?.cutGapM !== undefined) return -2 * laying.cutGapM;
+  if (laying?.cutLargerM !== undefined) return 2 * laying.cutLargerM;
+  return form === 'foam' ? FOAM_OVERSIZE_M : 0;
+};
+
+/** A piece as it is cut; one for a slot not larger upwards, where it would stand above the outlet. */
+const sizeOf = (piece: Piece) => {
+  const { chamber, ring } = piece;
   const { acrossM, otherM } = clearOutline(chamber, ring);
-  const over = form === 'foam' ? FOAM_OVERSIZE_M : 0;
+  const over = overOf(piece);
   const isSlot = ring === undefined && chamber.flow !== 'up' && chamber.flow !== 'down';
-  return { acrossM: acrossM + over, otherM: otherM + (isSlot ? 0 : over) };
+  return {
+    acrossM: acrossM + over,
+    otherM: otherM + (isSlot ? Math.min(over, 0) : over),
+    thicknessM: looseDepthM(chamber, piece.bed),
+  };
 };
 
 /** A piece that lies in a filter. */
 interface Piece {
   readonly chamber: Chamber;
   readonly medium: Medium;
-  readonly depthM: number;
+  readonly bed: Bed;
   /** Where it lies about a tube. */
   readonly ring?: BedShape['ring'];
 }
@@ -49,22 +63,23 @@ const piecesOf = ({ model, assessment }: AssessedState): readonly Piece[] =>
   chambersInWaterOrder(assessment.layout).flatMap((chamber) => {
     const beds = inWaterOrder(chamber, model.packing[chamber.id] ?? []);
     const shapes = bedShapes(chamber, beds);
-    return beds.flatMap(({ medium: id, depthM }, at) => {
-      const medium = model.media[id]!;
+    return beds.flatMap((bed, at) => {
+      const medium = model.media[bed.medium]!;
       const { ring } = shapes[at]!;
       return (medium.form === 'foam' || medium.form === 'fibre') && !isSock(chamber)
-        ? [{ chamber, medium, depthM, ...(ring === undefined ? {} : { ring }) }]
+        ? [{ chamber, medium, bed, ...(ring === undefined ? {} : { ring }) }]
         : [];
     });
   });
 
+/** Whether pieces are cut alike; what a job does not say is taken to be cut as usual. */
 const alike = (one: Piece, other: Piece): boolean => {
-  const [first, second] = [clearOutline(one.chamber, one.ring), clearOutline(other.chamber, other.ring)];
+  const [first, second] = [sizeOf(one), sizeOf(other)];
   return (
     one.medium.id === other.medium.id &&
     Math.abs(first.acrossM - second.acrossM) < ALIKE_M &&
     Math.abs(first.otherM - second.otherM) < ALIKE_M &&
-    Math.abs(one.depthM - other.depthM) < ALIKE_M
+    Math.abs(first.thicknessM - second.thicknessM) < ALIKE_M
   );
 };
 
@@ -83,6 +98,10 @@ const newPieces = (found: AssessedState, after: AssessedState): readonly Piece[]
   });
 };
 
+/** Whether a job says how a piece is cut. */
+const isCutAsStated = ({ laying }: Bed): boolean =>
+  laying?.cutGapM !== undefined || laying?.cutLargerM !== undefined || laying?.pressedRatio !== undefined;
+
 /** Cuts of one size from one medium are one line of the list. */
 const gathered = (cuts: readonly PadCut[]): readonly PadCut[] => {
   const lines: PadCut[] = [];
@@ -92,7 +111,8 @@ const gathered = (cuts: readonly PadCut[]): readonly PadCut[] => {
         one.medium.id === cut.medium.id &&
         Math.abs(one.acrossM - cut.acrossM) < ALIKE_M / 10 &&
         Math.abs(one.otherM - cut.otherM) < ALIKE_M / 10 &&
-        Math.abs(one.thicknessM - cut.thicknessM) < ALIKE_M / 10,
+        Math.abs(one.thicknessM - cut.thicknessM) < ALIKE_M / 10 &&
+        Math.abs(one.liesM - cut.liesM) < ALIKE_M / 10,
     );
     const line = lines[at];
     if (line === undefined) lines.push(cut);
@@ -104,7 +124,7 @@ const gathered = (cuts: readonly PadCut[]): readonly PadCut[] => {
 
 /**
  * Pieces of foam, pad and floss that a re-pack needs cut, each with the outline of its chamber and as thick as its
- * bed: without those that lie in the filter already with that size.
+ * bed, or as much larger as it is pressed: without those that lie in the filter already with that size.
  *
  * @param bought media of which some is bought, by id
  */
@@ -120,9 +140,10 @@ export const padCuts = (
     newPieces(found, after).map((piece) => ({
       kind: 'pad',
       medium: piece.medium,
-      ...withOversize(piece),
+      ...sizeOf(piece),
       chamber: clearOutline(piece.chamber, piece.ring),
-      thicknessM: piece.depthM,
+      liesM: piece.bed.depthM,
+      asStated: isCutAsStated(piece.bed),
       from: fromOf(piece.medium.id),
       count: 1,
       chambers: [piece.chamber.label],

@@ -7,6 +7,7 @@ export const drawingSentences: Readonly<Record<string, string>> = {
   'section.tank': 'tank',
   'section.empty': 'empty',
   'section.bed': '{medium}, {depth}, {chamber}',
+  'section.bed-laid': '{bed}',
   'section.stage': '{letter} {stage}',
   'section.stages': '{stages}; numbered as the water meets them',
   'section.length': '{measurement} {length}',
@@ -16,6 +17,11 @@ export const drawingSentences: Readonly<Record<string, string>> = {
   'section.water-past': 'water past media, in % of the flow',
   'section.way-past': 'way past media',
   'section.water-past-much': 'the same, {percent} % of the flow or more',
+
+  'bed.cut': '{bed}, cut {gap} short on each side',
+  'bed.cut.share': '{bed}, cut {gap} short on each side, {share} of the water round it',
+  'bed.bag': '{bed}, in a mesh bag',
+  'bed.bag.share': '{bed}, in a mesh bag, {share} of the water past it in the corners',
 
   'way.path': 'The water runs from the tank {stations}, and {end}.',
   'way.path-missed': 'The water runs from the tank {stations}, and {end}; of the flow {missed}.',

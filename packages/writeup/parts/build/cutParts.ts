@@ -15,13 +15,34 @@ const nameOf = (writer: Writer, cut: Cut): string => {
   return writer.say(cut.kind === 'hose' ? `cut.hose.${cut.side}` : `cut.${cut.kind}`);
 };
 
+/** Differences below this are no difference to a knife, m. */
+const NOTHING_M = 1e-4;
+
+/** Whether a piece is cut to another outline than that of its room, because the job says so. */
+const isOtherOutline = ({ asStated, acrossM, chamber }: PadCut): boolean =>
+  asStated && Math.abs(acrossM - chamber.acrossM) > NOTHING_M;
+
+const isPressedThinner = ({ thicknessM, liesM }: PadCut): boolean => thicknessM - liesM > NOTHING_M;
+
+const padOutline = (writer: Writer, cut: PadCut): string => {
+  const outline = cutSides(writer, cut.acrossM, cut.otherM);
+  const room = (): string => cutSides(writer, cut.chamber.acrossM, cut.chamber.otherM);
+  return isOtherOutline(cut) ? writer.say('cut.sides.into', { outline, room: room() }) : outline;
+};
+
+const padThickness = (writer: Writer, cut: PadCut): string => {
+  const thickness = cutLength(writer, cut.thicknessM);
+  if (!isPressedThinner(cut)) return thickness;
+  return writer.say('cut.thick.pressed', { thickness, lies: cutLength(writer, cut.liesM) });
+};
+
 const outlineOf = (writer: Writer, cut: Cut): string => {
-  if (cut.kind === 'pad') return cutSides(writer, cut.acrossM, cut.otherM);
+  if (cut.kind === 'pad') return padOutline(writer, cut);
   return cut.kind === 'hose' ? cutLength(writer, cut.lengthM) : cutSides(writer, cut.lengthM, cut.widthM);
 };
 
 const thicknessOf = (writer: Writer, cut: Cut): string => {
-  if (cut.kind === 'pad') return cutLength(writer, cut.thicknessM);
+  if (cut.kind === 'pad') return padThickness(writer, cut);
   if (cut.kind === 'cover') return writer.say('cut.cover.thick');
   return cut.kind === 'strip'
     ? writer.say('cut.strip.fills', { gap: cutLength(writer, cut.gapM) })
@@ -61,10 +82,13 @@ const cutTable = (writer: Writer, cuts: readonly Cut[]): Block => ({
 });
 
 const notes = (writer: Writer, cuts: readonly Cut[]): readonly string[] => {
-  const pads = cuts.flatMap((cut) => (cut.kind === 'pad' ? [cut.medium.form] : []));
+  const padCuts = cuts.filter((cut) => cut.kind === 'pad');
+  const pads = padCuts.map(({ medium }) => medium.form);
+  const isUsual = padCuts.some((cut) => cut.medium.form === 'foam' && !isOtherOutline(cut));
   const laid = lastState(writer.source).assessment.layout.chambers.map(layingOf);
   return [
-    pads.includes('foam') ? writer.say('build.cuts.foam', { over: cutLength(writer, FOAM_OVERSIZE_M) }) : '',
+    isUsual ? writer.say('build.cuts.foam', { over: cutLength(writer, FOAM_OVERSIZE_M) }) : '',
+    padCuts.some((cut) => isPressedThinner(cut) || cut.asStated) ? writer.say('build.cuts.pressed') : '',
     pads.includes('foam') && laid.includes('slot') ? writer.say('build.cuts.slot') : '',
     pads.length > 0 && laid.includes('tube') ? writer.say('build.cuts.tube') : '',
     pads.includes('fibre') ? writer.say('build.cuts.fibre') : '',
@@ -84,13 +108,19 @@ const roomFor = (count: number): { readonly width: number; readonly height: numb
 
 const lengthsOf = (writer: Writer, cut: Cut) => {
   const drawn = (lengthM: number) => ({ lengthM, says: cutLength(writer, lengthM) });
-  const padLengths = ({ acrossM, otherM, thicknessM, chamber, medium }: PadCut) => ({
-    across: drawn(acrossM),
-    upright: drawn(otherM),
-    thickness: drawn(thicknessM),
-    medium,
-    ...(medium.form === 'foam' ? { chamber: { acrossM: chamber.acrossM, uprightM: chamber.otherM } } : {}),
-  });
+  const padLengths = (pad: PadCut) => {
+    const { acrossM, otherM, thicknessM, liesM, chamber, medium } = pad;
+    return {
+      across: drawn(acrossM),
+      upright: drawn(otherM),
+      thickness: drawn(thicknessM),
+      medium,
+      ...(isPressedThinner(pad) ? { pressedM: liesM } : {}),
+      ...(medium.form === 'foam' || isOtherOutline(pad)
+        ? { chamber: { acrossM: chamber.acrossM, uprightM: chamber.otherM } }
+        : {}),
+    };
+  };
   const stripLengths = ({ lengthM, widthM }: StripCut) => ({
     across: drawn(lengthM),
     upright: drawn(widthM),
@@ -117,9 +147,10 @@ const titleOf = (writer: Writer, cut: Cut, at: number): string => {
 
 const saysOf = (writer: Writer, cut: Cut): string => {
   const facts = { what: nameOf(writer, cut), outline: outlineOf(writer, cut) };
-  return cut.kind === 'pad'
-    ? writer.say('cut.says.thick', { ...facts, thickness: thicknessOf(writer, cut) })
-    : writer.say('cut.says', facts);
+  if (cut.kind !== 'pad') return writer.say('cut.says', facts);
+  const thickness = cutLength(writer, cut.thicknessM);
+  if (!isPressedThinner(cut)) return writer.say('cut.says.thick', { ...facts, thickness });
+  return writer.say('cut.says.pressed', { ...facts, thickness, lies: cutLength(writer, cut.liesM) });
 };
 
 const drawingName = (at: number): string => `cut-${at + 1}`;

@@ -33,7 +33,7 @@ const layersOf = (writer: Writer, chamber: Chamber): readonly string[] => {
   return (layingOf(chamber) === 'slot' ? asListed : asListed.toReversed()).map(({ bed, volumeM3 }) => {
     const medium = model.media[bed.medium]!;
     const isPoured = medium.form !== 'foam' && medium.form !== 'fibre';
-    return writer.say(isPoured ? 'layer.poured' : 'layer.cut', {
+    const layer = writer.say(isPoured ? 'layer.poured' : 'layer.cut', {
       tag: placed.find((one) => one.bed === bed)?.tag ?? '',
       depth: cutLength(writer, bed.depthM),
       medium: { name: medium.name },
@@ -41,6 +41,11 @@ const layersOf = (writer: Writer, chamber: Chamber): readonly string[] => {
         ? { volume: volume(volumeM3), mass: mass(volumeM3 * medium.bulkDensityKgPerM3.value) }
         : {}),
     });
+    const { cutGapM, bag } = bed.laying ?? {};
+    if (bag !== undefined) return writer.say('bed.bag', { bed: layer });
+    return cutGapM === undefined
+      ? layer
+      : writer.say('bed.cut', { bed: layer, gap: cutLength(writer, cutGapM) });
   });
 };
 

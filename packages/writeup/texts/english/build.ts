@@ -56,6 +56,8 @@ export const buildSentences: Readonly<Record<string, string>> = {
   'column.count': 'count',
   'column.for': 'for',
   'cut.sides': '{across} × {other}',
+  'cut.sides.into': '{outline}, for a room of {room}',
+  'cut.thick.pressed': '{thickness}, lies {lies}',
   'cut.strip': 'strip',
   'cut.cover': 'cover',
   'cut.cover.thick': 'that of the sheet',
@@ -68,6 +70,8 @@ export const buildSentences: Readonly<Record<string, string>> = {
   'cut.from.both': '{what}, new or from what is in it',
   'build.cuts.foam':
     'Foam is cut {over} larger than its chamber each way, so that it holds itself against the walls (3 to 5 mm (0.12 to 0.20 in): common practice, no source); the dashed line is the chamber.',
+  'build.cuts.pressed':
+    'Where two sizes stand, the first is the cut and the second the room: foam is pressed into it, and a piece cut smaller leaves its gap on every side. The dashed line is the room.',
   'build.cuts.slot':
     'In a slot it is cut wider, not higher: above the outlet edge the water would go round it.',
   'build.cuts.tube':
@@ -83,6 +87,7 @@ export const buildSentences: Readonly<Record<string, string>> = {
   'cut.title.many': 'Cut {number}: {what}, {count} pieces',
   'cut.says': '{what}, {outline}.',
   'cut.says.thick': '{what}, {outline}, {thickness} thick.',
+  'cut.says.pressed': '{what}, {outline}, {thickness} thick, pressed to {lies}.',
   'cut.caption': 'For {places}.',
   'cut.caption.hose': 'Ends square and clean.',
   'drawing.scale': 'Scale {ratio}',

@@ -61,6 +61,8 @@ export const buildSentences: Readonly<Record<string, string>> = {
   'column.count': 'Zahl',
   'column.for': 'für',
   'cut.sides': '{across} × {other}',
+  'cut.sides.into': '{outline}, für einen Raum von {room}',
+  'cut.thick.pressed': '{thickness}, liegt {lies}',
   'cut.strip': 'Streifen',
   'cut.cover': 'Abdeckung',
   'cut.cover.thick': 'die der Platte',
@@ -73,6 +75,8 @@ export const buildSentences: Readonly<Record<string, string>> = {
   'cut.from.both': '{what}, neu oder aus dem Filter',
   'build.cuts.foam':
     'Schaumstoff wird nach jeder Seite {over} größer geschnitten als seine Kammer, damit er sich an den Wänden hält (3 bis 5 mm (0,12 bis 0,20 in): gängige Praxis, ohne Quelle); die gestrichelte Linie ist die Kammer.',
+  'build.cuts.pressed':
+    'Wo zwei Maße stehen, ist das erste der Schnitt und das zweite der Raum: Schaumstoff wird hineingepresst, und ein kleiner geschnittenes Stück lässt ringsum seinen Spalt. Die gestrichelte Linie ist der Raum.',
   'build.cuts.slot':
     'Für einen Schlitz wird er breiter, nicht höher geschnitten: Über der Auslaufkante liefe das Wasser um ihn herum.',
   'build.cuts.tube':
@@ -87,6 +91,7 @@ export const buildSentences: Readonly<Record<string, string>> = {
   'cut.title.many': 'Schnitt {number}: {what}, {count} Stück',
   'cut.says': '{what}, {outline}.',
   'cut.says.thick': '{what}, {outline}, {thickness} dick.',
+  'cut.says.pressed': '{what}, {outline}, {thickness} dick, gepresst auf {lies}.',
   'cut.caption': 'Für {places}.',
   'cut.caption.hose': 'Enden gerade und sauber.',
   'drawing.scale': 'Maßstab {ratio}',

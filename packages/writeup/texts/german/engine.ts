@@ -112,6 +112,7 @@ export const drawingSentences: Readonly<Record<string, string>> = {
   'section.tank': 'Becken',
   'section.empty': 'leer',
   'section.bed': '{medium}, {depth}, {chamber}',
+  'section.bed-laid': '{bed}',
   'section.stage': '{letter} {stage}',
   'section.stages': '{stages}; gezählt nach dem Wasser',
   'section.length': '{measurement} {length}',
@@ -121,6 +122,11 @@ export const drawingSentences: Readonly<Record<string, string>> = {
   'section.water-past': 'Wasser an Medien vorbei, in % des Durchflusses',
   'section.way-past': 'Weg an Medien vorbei',
   'section.water-past-much': 'ebenso, {percent} % des Durchflusses oder mehr',
+
+  'bed.cut': '{bed}, ringsum {gap} zu klein geschnitten',
+  'bed.cut.share': '{bed}, ringsum {gap} zu klein geschnitten, {share} des Wassers außen herum',
+  'bed.bag': '{bed}, im Netzbeutel',
+  'bed.bag.share': '{bed}, im Netzbeutel, {share} des Wassers in den Ecken daran vorbei',
 
   'way.path': 'Das Wasser läuft vom Becken {stations} und {end}.',
   'way.path-missed': 'Das Wasser läuft vom Becken {stations} und {end}; vom Durchfluss: {missed}.',
