@@ -6,11 +6,11 @@ import { isFields } from './schema/walk.ts';
 type DraftAlterations = NonNullable<Draft['alterations']>;
 
 /** Settings that an alteration may carry, and their names in the model. */
-export const alterationSettings = { bore: 'boreM', length: 'lengthM' } as const;
+export const alterationSettings = { bore: 'boreM', length: 'lengthM', depth: 'depthM' } as const;
 
 export type AlterationSetting = keyof typeof alterationSettings;
 
-const settingNames: readonly AlterationSetting[] = ['bore', 'length'];
+const settingNames: readonly AlterationSetting[] = ['bore', 'length', 'depth'];
 
 /** The settings that an alteration takes, by the names of the document. */
 export function settingsOf(id: string): readonly AlterationSetting[] {

@@ -1,5 +1,5 @@
 import type { Measurements } from '../model/model.ts';
-import { canisterRules } from './canisterRules.ts';
+import { canisterAlterations, canisterRules } from './canisterRules.ts';
 import {
   centreOf,
   floorM,
@@ -276,7 +276,7 @@ export const basketStackCanister: Family = {
   measurements,
   assumedShutoffHeadM: 1.2,
   hoses: { intake: true, outlet: true },
-  alterations: ['seal-gaps', 'hose-bore', 'shorten-hose', 'move-trays', 'lower-outlet'],
+  alterations: ['seal-gaps', 'move-trays', ...canisterAlterations],
   forbidden: [
     canisterRules.uncutHousing,
     'Never glue a basket in for good: it must lift out for cleaning.',

@@ -10,6 +10,7 @@ import {
   spacesAboutTube,
   throughRings,
 } from './aboutTube.ts';
+import { canisterAlterations, canisterRules } from './canisterRules.ts';
 import { floorM, floorWithHoles, headHeight, innerWallM, portBoreM, roundArea } from './geometry.ts';
 import type { Family, Layout, Leak, Measurement, Opening, Point, Space } from './layout.ts';
 import { headSpace, measurementReader } from './measuring.ts';
@@ -175,19 +176,12 @@ export const cartridgeCanister: Family = {
   measurements,
   assumedShutoffHeadM: 1.4,
   hoses: { intake: true, outlet: true },
-  alterations: [
-    'renew-end-seals',
-    'trim-sleeve',
-    'turn-cartridge',
-    'hose-bore',
-    'shorten-hose',
-    'lower-outlet',
-  ],
+  alterations: ['renew-end-seals', 'trim-sleeve', 'turn-cartridge', ...canisterAlterations],
   forbidden: [
     'Never let the water run through the cartridge backwards for good: it washes the dirt into the core.',
     'Never stretch a sleeve over a core that is cracked or crushed: replace the core first.',
     'Never press a cartridge home with a tool, and never grease its seals with petroleum jelly: it swells rubber.',
-    'Never cut the housing wall, the face where the head seals, the hose ports or the motor chamber.',
+    canisterRules.uncutHousing,
   ],
   layOut,
 };

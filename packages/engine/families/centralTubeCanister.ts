@@ -10,6 +10,7 @@ import {
   spacesAboutTube,
   throughRings,
 } from './aboutTube.ts';
+import { canisterAlterations, canisterRules } from './canisterRules.ts';
 import { floorM, floorWithHoles, headHeight, portBoreM, roundArea } from './geometry.ts';
 import type { Family, Layout, Leak, Measurement, Space } from './layout.ts';
 import { headSpace, measurementReader } from './measuring.ts';
@@ -174,12 +175,12 @@ export const centralTubeCanister: Family = {
   measurements,
   assumedShutoffHeadM: 1.2,
   hoses: { intake: true, outlet: true },
-  alterations: ['renew-end-seals', 'trim-sleeve', 'hose-bore', 'shorten-hose', 'lower-outlet'],
+  alterations: ['renew-end-seals', 'trim-sleeve', ...canisterAlterations],
   forbidden: [
     'Never shorten the tube below the height at which dirt gathers.',
     'Never drill the tube: every hole in it is a way past the media.',
-    'Never cut the housing wall, the face where the head seals, the hose ports or the motor chamber.',
-    'Never throttle the intake; slow the filter at the outlet only.',
+    canisterRules.uncutHousing,
+    canisterRules.openIntake,
   ],
   layOut,
 };

@@ -1,5 +1,5 @@
 import type { Measurements } from '../model/model.ts';
-import { canisterRules } from './canisterRules.ts';
+import { canisterAlterations, canisterRules } from './canisterRules.ts';
 import { floorM, floorWithHoles, gapAllRound, headHeight, innerWallM, portBoreM, upTo } from './geometry.ts';
 import { heldInBasket } from './holding.ts';
 import type { Box, Chamber, Family, Layout, Measurement, Point, Space } from './layout.ts';
@@ -286,7 +286,7 @@ export const splitHousingCanister: Family = {
   measurements,
   assumedShutoffHeadM: 1.2,
   hoses: { intake: true, outlet: true },
-  alterations: ['turn-head', 'seal-gaps', 'hose-bore', 'shorten-hose', 'move-trays', 'lower-outlet'],
+  alterations: ['turn-head', 'seal-gaps', 'move-trays', ...canisterAlterations],
   forbidden: [canisterRules.uncutHousing, canisterRules.openIntake],
   forbiddenIn: {
     'turn-head': [

@@ -219,7 +219,7 @@ export const sump: Family = {
   measurements: sumpMeasurements,
   assumedShutoffHeadM: 2.5,
   hoses: { intake: false, outlet: true },
-  alterations: ['more-socks', 'seal-gaps', 'hose-bore', 'shorten-hose', 'move-trays'],
+  alterations: ['more-socks', 'seal-gaps', 'hose-bore', 'shorten-hose', 'move-trays', 'siphon-hole'],
   forbidden: [
     'Never rely on a check valve alone against water that runs back: it sticks and it leaks.',
     "Never narrow the tank's overflow or its pipe, and never close the emergency drain.",

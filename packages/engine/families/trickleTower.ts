@@ -248,7 +248,7 @@ export const trickleTower: Family = {
   measurements,
   assumedShutoffHeadM: 2.5,
   hoses: { intake: false, outlet: true },
-  alterations: ['clear-holes', 'hose-bore', 'shorten-hose', 'move-trays'],
+  alterations: ['clear-holes', 'hose-bore', 'shorten-hose', 'move-trays', 'siphon-hole'],
   forbidden: [
     'Never rely on a check valve alone against water that runs back: it sticks and it leaks.',
     "Never narrow the tank's overflow or its pipe, and never close the emergency drain.",

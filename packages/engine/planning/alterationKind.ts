@@ -19,6 +19,8 @@ export interface AlterationKind {
   readonly settings: readonly string[];
   /** True where hands may do it and no figure follows: no plan is tried with it and without it. */
   readonly handsOnly?: true;
+  /** True where every plan makes it that may: what it is for is no figure that plans are compared by. */
+  readonly always?: true;
   /** Where on the filter hands do it: ids of ways and `gap:<chamber>`, or `pump`, `intake`, `outlet`, `packing`. */
   where(layout: Layout): readonly string[];
   apply(model: Model, layout: Layout, settings: Readonly<Record<string, number>>): Model;

@@ -6,8 +6,10 @@ import {
   internalBox,
   splitCanister,
   stackCanister,
+  sump,
   withFilter,
   withMeasurements,
+  withTank,
 } from '../assessment/testing/models.ts';
 import { families } from '../families/families.ts';
 import type { Model, PermittedAlteration } from '../model/model.ts';
@@ -111,6 +113,37 @@ describe('alterations', () => {
       ['lower-outlet'],
       ['seal-gaps', 'lower-outlet'],
     ]);
+  });
+
+  it('that no figure rewards go into every set', () => {
+    const sets = alterationSets([permit('seal-gaps'), permit('siphon-hole', { depthM: 0.02 })]);
+    expect(sets.map((set) => set.map(({ id }) => id))).toEqual([
+      ['siphon-hole'],
+      ['siphon-hole', 'seal-gaps'],
+    ]);
+  });
+
+  it('siphon-hole stops what a sump takes back, and what a canister loses by its intake', () => {
+    const placing = { humpM: 0.1, lidDepthM: 0.9, intakeDepthM: 0.3, returnDepthM: 0.12 };
+    const hole = permit('siphon-hole', { depthM: 0.02 });
+    for (const [model, cause] of [
+      [sump(), 'power-fails'],
+      [stackCanister(), 'intake-hose-off'],
+    ] as const) {
+      const placed = withTank(withFilter(model, { placing }), { surfaceM2: 0.5 });
+      const falls = [placed, after(placed, hole)].map(
+        (each) => assess(each).site.spills.find((spill) => spill.cause === cause)!.fallM,
+      );
+      expect(falls[0]).toBeGreaterThanOrEqual(0.12);
+      expect(falls[1]).toBeLessThanOrEqual(0.04);
+    }
+    expect(after(sump(), hole)).toEqual(sump());
+  });
+
+  it('siphon-hole is no lower than a hole that is there, and none where the mouth is as high', () => {
+    const placing = { humpM: 0, lidDepthM: 0.9, intakeDepthM: 0.01, returnDepthM: 0.12, returnHoleM: 0.01 };
+    const then = after(withFilter(stackCanister(), { placing }), permit('siphon-hole', { depthM: 0.02 }));
+    expect(then.filter.placing).toEqual(placing);
   });
 
   it('are known for every family, and each says what to do with its settings', () => {

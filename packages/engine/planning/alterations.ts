@@ -14,6 +14,7 @@ import {
   withSealedLeaks,
 } from './alterationKind.ts';
 import { renewEndSeals, trimSleeve, turnCartridge } from './endSeals.ts';
+import { siphonHole } from './siphonHole.ts';
 import { clearHoles, moreSocks } from './sumpChanges.ts';
 
 /** Parts that alterations need, with placeholder prices in the job's currency (from memory). */
@@ -188,6 +189,7 @@ export const alterationKinds: Readonly<Record<string, AlterationKind>> = Object.
     hoseBore,
     shortenHose,
     lowerOutlet,
+    siphonHole,
     lengthenLiftTube,
   ].map((kind) => [kind.id, kind]),
 );
@@ -216,10 +218,12 @@ export const altered = (model: Model, layout: Layout, chosen: readonly Permitted
 export const idleAlterations = (ids: readonly string[], model: Model, layout: Layout): ReadonlySet<string> =>
   new Set(ids.filter((id) => alterationKinds[id]?.isIdle?.(model, layout) ?? false));
 
-/** Every set of the permitted alterations, the empty one first. */
+/** Every set of the permitted alterations, that of those which every plan makes first. */
 export const alterationSets = (permitted: readonly PermittedAlteration[]): PermittedAlteration[][] => {
   const effective = permitted.filter(({ id }) => alterationKinds[id] && !alterationKinds[id].handsOnly);
-  const sets: PermittedAlteration[][] = [[]];
-  for (const one of effective) sets.push(...sets.map((set) => [...set, one]));
+  const isAlways = ({ id }: PermittedAlteration): boolean => alterationKinds[id]!.always === true;
+  const sets: PermittedAlteration[][] = [effective.filter(isAlways)];
+  for (const one of effective.filter((each) => !isAlways(each)))
+    sets.push(...sets.map((set) => [...set, one]));
   return sets;
 };

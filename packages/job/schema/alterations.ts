@@ -20,6 +20,13 @@ export const alterationSchema = z.strictObject({
     least: '1 cm',
     most: '50 m',
   }).optional(),
+  depth: quantity({
+    dimension: 'length',
+    says: 'depth below the surface',
+    example: '2 cm',
+    least: '0 cm',
+    most: '1 m',
+  }).optional(),
 });
 
 /** An alteration by its short name, or with its settings. */

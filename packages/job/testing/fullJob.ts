@@ -182,7 +182,12 @@ export const fullJob = {
       'basket-3': [{ medium: 'my-rings', volume: '1.2 L ± 5 %' }],
       'basket-4': [{ medium: 'ceramic-rings-12mm', mass: '500 g' }],
     },
-    made: ['seal-gaps', { change: 'hose-bore', bore: '19 mm' }, { change: 'shorten-hose', length: '0.9 m' }],
+    made: [
+      'seal-gaps',
+      { change: 'hose-bore', bore: '19 mm' },
+      { change: 'shorten-hose', length: '0.9 m' },
+      { change: 'siphon-hole', depth: '2 cm' },
+    ],
     notes: 'Coarse foam first in the way of the water.',
   },
   asLeft: {
@@ -202,7 +207,12 @@ export const fullJob = {
       'basket-3': [{ medium: 'my-rings', volume: '1.1 L' }],
       'basket-4': [{ medium: 'ceramic-rings-12mm', mass: '450 g' }],
     },
-    made: [{ change: 'shorten-hose', length: '1 m' }, 'seal-gaps', { change: 'hose-bore', bore: '16 mm' }],
+    made: [
+      { change: 'shorten-hose', length: '1 m' },
+      'seal-gaps',
+      { change: 'hose-bore', bore: '16 mm' },
+      { change: 'siphon-hole', depth: '2 cm' },
+    ],
     notes: 'The old foam was kept.',
     day: '2026-11-12',
   },
@@ -210,6 +220,7 @@ export const fullJob = {
     'seal-gaps',
     { change: 'hose-bore', bore: '19 mm' },
     { change: 'shorten-hose', length: '0.9 m' },
+    { change: 'siphon-hole', depth: '2 cm' },
   ],
   tests: fullTests,
   faded: {
@@ -279,6 +290,7 @@ export const jobWithForbidden = {
       'seal-gaps',
       { change: 'hose-bore', bore: '19 mm' },
       { change: 'shorten-hose', length: '0.9 m' },
+      { change: 'siphon-hole', depth: '2 cm' },
     ],
     forbidden: ['move-trays'],
   },

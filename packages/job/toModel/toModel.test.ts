@@ -136,6 +136,7 @@ describe('what is stated', () => {
       { id: 'seal-gaps', settings: {} },
       { id: 'hose-bore', settings: { boreM: 0.019 } },
       { id: 'shorten-hose', settings: { lengthM: 0.9 } },
+      { id: 'siphon-hole', settings: { depthM: 0.02 } },
     ]);
     expect(modelWith({}, jobWithForbidden).alterations).toEqual(model.alterations);
     const area = (media['foam-20ppi']?.areaPerM.value ?? Number.NaN) * 0.0005;

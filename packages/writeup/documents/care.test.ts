@@ -101,7 +101,7 @@ describe('the care plan', () => {
         .map(([what]) => what)
         .join(' ');
     for (const name of demoNames) expect(looked(name)).toContain('lower than its socket');
-    expect(looked('tall-drum')).toContain('Small hole in the outlet');
+    expect(looked('tall-drum')).toContain('Air holes in the tubes');
     expect(looked('tall-drum')).toContain('hose ends');
     // Its outlet lies over the water, and lets air in by itself.
     expect(looked('everything-wrong')).not.toContain('Small hole');

@@ -94,9 +94,32 @@ describe('a sump', () => {
   it('has its siphon hole looked at every month, and is not drained by the test of its flow', () => {
     const blocks = blocksOf(demo('under-stairs'), 'care');
     expect(JSON.stringify(blocks.find(({ id }) => id === 'care-calendar'))).toContain(
-      'Small hole in the outlet',
+      'Air holes in the tubes',
     );
     expect(JSON.stringify(blocks.find(({ id }) => id === 'care-jug'))).toContain('without drawing air');
+  });
+});
+
+describe('water that runs out', () => {
+  const careOf = (
+    name: 'under-stairs' | 'round-drum',
+    made: { readonly change: string; readonly depth: string }[],
+  ) => {
+    const found = demo(name);
+    const blocks = blocksOf({ ...found, planned: { packing: found.packing ?? {}, made } }, 'care');
+    return JSON.stringify(blocks.find(({ id }) => id === 'care-spills')).replace(/\s/g, ' ');
+  };
+
+  it('of a sump is told with the room for it, and is less once the return has an air hole', () => {
+    expect(careOf('under-stairs', [])).toMatch(/power fails, 130 L .* room for 35 L/);
+    expect(careOf('under-stairs', [{ change: 'siphon-hole', depth: '2 cm' }])).toMatch(/power fails, 2\d L/);
+  });
+
+  it('of a canister is told for each hose', () => {
+    expect(careOf('round-drum', [])).toMatch(/intake hose comes off, up to 130 L/);
+    expect(careOf('round-drum', [{ change: 'siphon-hole', depth: '3 cm' }])).toMatch(
+      /intake hose comes off, up to 12 L/,
+    );
   });
 });
 

@@ -105,12 +105,11 @@ export const chemicalBeforeBiological: FindingRule = {
 export const orderFollowsTheWater: FindingRule = {
   id: 'order-follows-the-water',
   look(context): readonly Sighting[] {
-    const groups = portionsOf(context);
-    const portions = groups.flat();
+    const portions = portionsOf(context).flat();
     const { media } = context.model;
     const stagesHeld = new Set(portions.map((portion) => media[portion.medium]!.stage));
     if (stagesHeld.size < 2) return [];
-    if (!groups.every((group) => followsTrade(group, media))) return [];
+    if (!followsTrade(portions, media)) return [];
     const order = stages
       .filter((stage) => stagesHeld.has(stage))
       .map((name): Fact => ({ name }))

@@ -15,6 +15,7 @@ const spillFinding = (spill: Spill): Sighting[] => {
   const evidence = {
     volume: quantity(spill.volumeM3, 'volume'),
     fall: quantity(spill.fallM, 'length'),
+    ...(cause === 'power-fails' ? { room: quantity(spill.spareM3 ?? 0, 'volume') } : {}),
     ...(timed ? { flow: quantity(flowM3PerS, 'flow'), time: { durationS: timeS } } : {}),
   };
   const place = cause === 'intake-hose-off' ? 'intake' : 'outlet';

@@ -69,7 +69,7 @@ export const faultSentences: Readonly<Record<string, string>> = {
   'fault.spill.outlet-hose-off-stopped':
     'If the outlet hose comes off while the pump stands, the return siphons {volume} back onto the floor (the surface falls {fall}), at first {flow}: about {time}.',
   'fault.spill.power-fails':
-    'When the power fails, {volume} run down from the tank (the surface falls {fall}), more than there is room for below.',
+    'When the power fails, {volume} run down from the tank (the surface falls {fall}), and below there is room for {room}.',
   'fault.jet-sweeps-tank':
     'The outlet’s jet leaves at {speed} and is faster than {stands} for {reach}, which is the whole tank: its weakest swimmers stand no more for long.',
   'fault.alkalinity-runs-down':
@@ -213,7 +213,7 @@ export const cureSentences: Readonly<Record<string, string>> = {
   'cure.spill.outlet-hose-off-stopped':
     'Drill two small holes into the return just below the surface and keep them clear, or raise its mouth. A check valve is a second line only: it jams.',
   'cure.spill.power-fails':
-    'Keep the sump emptier, raise the return’s air hole, and try it: switch off and watch. Never rely on a check valve alone, and never block the emergency drain.',
+    'Drill an air hole into the return just below the surface, or raise its mouth; keep the sump emptier; and try it: switch off and watch. Never rely on a check valve alone, and never block the emergency drain.',
   'cure.jet-sweeps-tank':
     'Spread the outlet over a spray bar, turn it to the glass or the surface, or throttle only the outlet.',
   'cure.alkalinity-runs-down': 'Test alkalinity weekly; change more water or buffer it before the pH falls.',

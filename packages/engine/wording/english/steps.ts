@@ -68,6 +68,8 @@ export const planStepSentences: Readonly<Record<string, string>> = {
     'Level the gravel over the bare plate, from the front to the back, and lay a mesh or a flat stone where animals dig.',
   'plan-step.lengthen-lift-tube':
     'Put a longer tube, or a piece on the tube, so that it ends at the water surface; keep its bore.',
+  'plan-step.siphon-hole':
+    'Drill an air hole, 4 to 6 mm (0.16 to 0.24 in) wide, into each tube that hangs into the tank, {depth} below the surface (common practice, no source); dry it, take the chips out, and look at every cleaning that it is open.',
   'plan-step.shorten-hose': 'Cut the hoses to {length} each, ends square and clean.',
   'plan-step.lower-outlet':
     'Lower the outlet under the surface; drill or keep a small siphon break just below the water line.',

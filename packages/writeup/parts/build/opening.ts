@@ -58,6 +58,8 @@ export const alterStage = (writer: Writer): Stage => ({
   steps: madeAlterations(writer.source)
     .map(permit)
     .map(({ id, settings }) =>
-      writer.say(`step.alter.${id}`, { size: length(settings.boreM ?? settings.lengthM ?? 0) }),
+      writer.say(`step.alter.${id}`, {
+        size: length(settings.boreM ?? settings.lengthM ?? settings.depthM ?? 0),
+      }),
     ),
 });

@@ -3,6 +3,7 @@ import type { JobDocument } from '@fettle/job/schema/job.ts';
 import type { Block } from '../../content/document.ts';
 import { breaksSiphon, cautionBlocks } from '../cautions.ts';
 import { dayIn, heading, paragraph, type Writer } from '../writer.ts';
+import { hasAirHole, spillsPart } from './spills.ts';
 
 const DAY_S = 86_400;
 
@@ -66,7 +67,7 @@ export const calendarPart = (writer: Writer): readonly Block[] => {
     ...when(!isAir, 'strainer', 'week'),
     ...when(!worksInTank(kind), `leaks.${kind}`, 'week'),
     ...when(true, 'drip-loop', 'month'),
-    ...when(breaksSiphon(writer), 'siphon-hole', 'month'),
+    ...when(breaksSiphon(writer) || hasAirHole(writer), 'siphon-hole', 'month'),
     ...when(isAir, 'air', 'month'),
     ...when(true, 'flow', 'month'),
     ...when(true, 'rcd', 'month'),
@@ -96,6 +97,7 @@ export const troublePart = (writer: Writer): readonly Block[] => {
   const damp = worksInTank(kind) ? [] : [`damp.${kind}`];
   const calls = ['flow', ...damp, 'noise', 'device', 'smell', 'animals'];
   return [
+    ...spillsPart(writer),
     heading(writer, 'care-power-cut'),
     ...cautionBlocks(writer, 'care', ['stopped', 'stopped-open']),
     heading(writer, 'care-call'),

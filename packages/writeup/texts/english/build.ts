@@ -178,6 +178,8 @@ export const buildSentences: Readonly<Record<string, string>> = {
     'Fix the cover over the slots past the media so that it comes off again; below, at least three times the area of the pump’s own inlet stays open (common practice, no source).',
   'step.alter.hose-bore':
     'Fit hose of {size} bore with barbs and clips of that bore, only where the ports take them.',
+  'step.alter.siphon-hole':
+    'Drill an air hole, 4 to 6 mm (0.16 to 0.24 in) wide, into each tube that hangs into the tank, {size} below the surface (common practice, no source): out of the water, unplugged, the chips taken out. Snails and growth close it: look at it at every cleaning.',
   'step.alter.shorten-hose':
     'Fit the hoses at their new length, {size} at most: pushed fully onto their barbs, the clips closed by hand.',
   'step.alter.level-gravel':

@@ -120,13 +120,30 @@ export const careSentences: Readonly<Record<string, string>> = {
   'calendar.leaks.sump': 'Pipes, joints and the floor under it: dry',
   'calendar.leaks.hanging': 'Rim, paper below it and the lowest point of the cable: dry',
   'calendar.drip-loop': 'Cable: whole, and hanging in a loop that is lower than its socket',
-  'calendar.siphon-hole': 'Small hole in the outlet just below the water line: open',
+  'care.spill.intake-hose-off':
+    'If the intake hose comes off, up to {volume} leave the tank: its surface falls by {fall}. Lift the hose end above the surface, or close the tap.',
+  'care.spill.intake-hose-off.room':
+    'If the intake hose comes off, up to {volume} leave the tank: its surface falls by {fall}, and there is room for {room}. Lift the hose end above the surface, or close the tap.',
+  'care.spill.outlet-hose-off-running':
+    'If the outlet hose comes off while the pump runs, it empties up to {volume} onto the floor: the surface falls by {fall}. Pull the plug.',
+  'care.spill.outlet-hose-off-running.room':
+    'If the outlet hose comes off while the pump runs, it empties up to {volume}: the surface falls by {fall}, and there is room for {room}. Pull the plug.',
+  'care.spill.outlet-hose-off-stopped':
+    'If the outlet hose comes off while the pump stands, up to {volume} run back: the surface falls by {fall}.',
+  'care.spill.outlet-hose-off-stopped.room':
+    'If the outlet hose comes off while the pump stands, up to {volume} run back: the surface falls by {fall}, and there is room for {room}.',
+  'care.spill.power-fails':
+    'When the power fails, {volume} run down from the tank: its surface falls by {fall}. Switch off once a month and watch.',
+  'care.spill.power-fails.room':
+    'When the power fails, {volume} run down from the tank: its surface falls by {fall}, and below there is room for {room}. Switch off once a month and watch.',
+  'calendar.siphon-hole': 'Air holes in the tubes just below the water line: open',
   'calendar.flow': 'Test of the flow, its result written down',
   'calendar.rcd': 'Test button of the residual-current device',
   'calendar.rotor': 'Rotor, shaft and well, wiped clean',
   'calendar.hoses': 'Hoses and taps, brushed through',
   'calendar.seal': 'Main seal, wiped, looked at, thinly greased with silicone grease',
 
+  'heading.care-spills': 'How much water can run out',
   'heading.care-power-cut': 'After a power cut',
   'heading.care-call': 'When to ask',
   'care.call': 'Ask whoever worked on it when one of these holds.',

@@ -184,6 +184,8 @@ export const buildSentences: Readonly<Record<string, string>> = {
     'Die Abdeckung so vor den Schlitzen an den Medien vorbei befestigen, dass sie wieder abgeht; unten bleibt mindestens das Dreifache der Ansaugfläche der Pumpe offen (gängige Praxis, ohne Quelle).',
   'step.alter.hose-bore':
     'Schlauch mit {size} Innendurchmesser samt Tüllen und Schellen dieser Weite einsetzen, nur wo die Anschlüsse sie aufnehmen.',
+  'step.alter.siphon-hole':
+    'In jedes Rohr, das ins Becken hängt, {size} unter dem Wasserspiegel ein Belüftungsloch von 4 bis 6 mm (0,16 bis 0,24 in) bohren (gängige Praxis, ohne Quelle): außerhalb des Wassers, vom Netz getrennt, die Späne entfernen. Schnecken und Bewuchs verschließen es: bei jeder Reinigung nachsehen.',
   'step.alter.shorten-hose':
     'Die Schläuche in ihrer neuen Länge, höchstens {size}, ansetzen: ganz auf die Tüllen geschoben, die Schellen von Hand geschlossen.',
   'step.alter.level-gravel':

@@ -126,13 +126,30 @@ export const careSentences: Readonly<Record<string, string>> = {
   'calendar.leaks.sump': 'Rohre, Verbindungen und Boden darunter: trocken',
   'calendar.leaks.hanging': 'Rand, Papier darunter und tiefste Stelle des Kabels: trocken',
   'calendar.drip-loop': 'Kabel: heil, und in einer Schlaufe, die tiefer hängt als seine Steckdose',
-  'calendar.siphon-hole': 'Kleines Loch im Auslauf dicht unter der Wasserlinie: offen',
+  'care.spill.intake-hose-off':
+    'Geht der Ansaugschlauch ab, laufen bis zu {volume} aus dem Becken: Sein Spiegel fällt um {fall}. Das Schlauchende über den Spiegel heben oder den Hahn schließen.',
+  'care.spill.intake-hose-off.room':
+    'Geht der Ansaugschlauch ab, laufen bis zu {volume} aus dem Becken: Sein Spiegel fällt um {fall}, und Platz ist für {room}. Das Schlauchende über den Spiegel heben oder den Hahn schließen.',
+  'care.spill.outlet-hose-off-running':
+    'Geht der Auslaufschlauch bei laufender Pumpe ab, pumpt sie bis zu {volume} auf den Boden: Der Spiegel fällt um {fall}. Den Stecker ziehen.',
+  'care.spill.outlet-hose-off-running.room':
+    'Geht der Auslaufschlauch bei laufender Pumpe ab, pumpt sie bis zu {volume} heraus: Der Spiegel fällt um {fall}, und Platz ist für {room}. Den Stecker ziehen.',
+  'care.spill.outlet-hose-off-stopped':
+    'Geht der Auslaufschlauch bei stehender Pumpe ab, laufen bis zu {volume} zurück: Der Spiegel fällt um {fall}.',
+  'care.spill.outlet-hose-off-stopped.room':
+    'Geht der Auslaufschlauch bei stehender Pumpe ab, laufen bis zu {volume} zurück: Der Spiegel fällt um {fall}, und Platz ist für {room}.',
+  'care.spill.power-fails':
+    'Fällt der Strom aus, laufen {volume} aus dem Becken herab: Sein Spiegel fällt um {fall}. Einmal im Monat abschalten und zusehen.',
+  'care.spill.power-fails.room':
+    'Fällt der Strom aus, laufen {volume} aus dem Becken herab: Sein Spiegel fällt um {fall}, und unten ist Platz für {room}. Einmal im Monat abschalten und zusehen.',
+  'calendar.siphon-hole': 'Belüftungslöcher in den Rohren dicht unter dem Wasserspiegel: offen',
   'calendar.flow': 'Durchfluss gemessen und aufgeschrieben',
   'calendar.rcd': 'Prüftaste des Fehlerstrom-Schutzschalters',
   'calendar.rotor': 'Rotor, Achse und Rotorkammer, sauber gewischt',
   'calendar.hoses': 'Schläuche und Hähne, durchgebürstet',
   'calendar.seal': 'Hauptdichtung, gewischt, angesehen, dünn mit Silikonfett eingefettet',
 
+  'heading.care-spills': 'Wie viel Wasser auslaufen kann',
   'heading.care-power-cut': 'Nach einem Stromausfall',
   'heading.care-call': 'Wann nachfragen',
   'care.call': 'Wer daran gearbeitet hat, ist zu fragen, wenn eines davon zutrifft.',

@@ -217,6 +217,8 @@ export const planStepSentences: Readonly<Record<string, string>> = {
     'Den Kies über der blanken Platte von vorn nach hinten ebnen und ein Netz oder einen flachen Stein legen, wo Tiere graben.',
   'plan-step.lengthen-lift-tube':
     'Ein längeres Rohr oder ein Stück auf das Steigrohr setzen, sodass es am Wasserspiegel endet; die Weite beibehalten.',
+  'plan-step.siphon-hole':
+    'In jedes Rohr, das ins Becken hängt, {depth} unter dem Wasserspiegel ein Belüftungsloch von 4 bis 6 mm (0,16 bis 0,24 in) bohren (gängige Praxis, ohne Quelle); trocknen, Späne entfernen und bei jeder Reinigung nachsehen, ob es offen ist.',
   'plan-step.shorten-hose': 'Die Schläuche auf je {length} kürzen, Enden gerade und sauber.',
   'plan-step.lower-outlet':
     'Den Auslauf unter den Wasserspiegel legen; dicht unter der Wasserlinie ein kleines Belüftungsloch bohren oder offen lassen.',

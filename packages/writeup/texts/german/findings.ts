@@ -74,7 +74,7 @@ export const faultSentences: Readonly<Record<string, string>> = {
   'fault.spill.outlet-hose-off-stopped':
     'Löst sich der Auslaufschlauch bei stehender Pumpe, hebert der Rücklauf {volume} auf den Boden (der Wasserspiegel fällt um {fall}), anfangs {flow}: etwa {time}.',
   'fault.spill.power-fails':
-    'Fällt der Strom aus, laufen {volume} aus dem Becken herab (der Wasserspiegel fällt um {fall}), mehr, als unten Platz ist.',
+    'Fällt der Strom aus, laufen {volume} aus dem Becken herab (der Wasserspiegel fällt um {fall}), und unten ist Platz für {room}.',
   'fault.jet-sweeps-tank':
     'Der Strahl des Auslaufs tritt mit {speed} aus und ist über {reach}, also durch das ganze Becken, schneller als {stands}: Mehr halten seine schwächsten Schwimmer auf Dauer nicht aus.',
   'fault.alkalinity-runs-down':
@@ -226,7 +226,7 @@ export const cureSentences: Readonly<Record<string, string>> = {
   'cure.spill.outlet-hose-off-stopped':
     'Zwei kleine Löcher knapp unter dem Wasserspiegel in den Rücklauf bohren und freihalten oder seine Mündung höher setzen. Ein Rückschlagventil ist nur die zweite Sicherung: Es klemmt.',
   'cure.spill.power-fails':
-    'Das Unterbecken leerer fahren, das Luftloch des Rücklaufs höher setzen und es ausprobieren: abschalten und zusehen. Nie allein auf ein Rückschlagventil bauen und nie den Notablauf verschließen.',
+    'In den Rücklauf dicht unter dem Wasserspiegel ein Belüftungsloch bohren oder seine Mündung höher setzen, das Unterbecken leerer fahren und es ausprobieren: abschalten und zusehen. Nie allein auf ein Rückschlagventil bauen und nie den Notablauf verschließen.',
   'cure.jet-sweeps-tank':
     'Den Auslauf auf ein Sprührohr verteilen, gegen Scheibe oder Oberfläche richten oder nur den Auslauf drosseln.',
   'cure.alkalinity-runs-down':

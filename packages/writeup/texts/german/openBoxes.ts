@@ -77,6 +77,7 @@ export const openBoxNames: Readonly<Record<string, string>> = {
   'box height': 'Kasten\u00adhöhe',
   'media section': 'Medien\u00adabteil',
 
+  'drill air holes against siphoning': 'Belüftungslöcher gegen das Leerheben bohren',
   'clear the holes of the drip plate': 'Löcher der Tropfplatte freimachen',
   'one layer is taken where no grids were counted': 'eine Lage angenommen, wo keine Gitter gezählt wurden',
   'pads on drip plates are 2 to 4 cm (0.8 to 1.6 in) thick; from memory': `Matten auf Tropfplatten sind 2 bis 4 cm (0,8 bis 1,6 in) dick; ${notLookedUp}`,
