@@ -5,7 +5,7 @@ import { isFields } from '@fettle/job/schema/walk.ts';
 /** The short name of an alteration as a document lists it, alone or with its settings. */
 export const idOf = (entry: unknown): unknown => (isFields(entry) ? entry.change : entry);
 
-const settingExamples = { bore: '19 mm', length: '1 m' } as const;
+const settingExamples = { bore: '19 mm', length: '1 m', depth: '2 cm' } as const;
 
 /** What is written for an alteration that is chosen: its short name, or its settings to be filled in. */
 const entryFor = (id: string): unknown => {
