@@ -1,8 +1,7 @@
+import { sizes } from '@fettle/engine/families/testing/sizes.ts';
 import { type DrawingCase, layoutOf, packed } from './drawingCaseParts.ts';
 
 export { bedsOf, type DrawingCase, layoutOf, media } from './drawingCaseParts.ts';
-
-const splitMeasurements = { innerWidth: 0.222, innerDepth: 0.15, innerHeight: 0.225, traysPerSide: 2 };
 
 const splitPacking = packed({
   'left-1': [['coarse-foam', 60]],
@@ -16,12 +15,7 @@ const splitPacking = packed({
 
 export const drawingCases = {
   stack: {
-    layout: layoutOf('basket-stack-canister', {
-      baskets: 3,
-      basketWidth: 0.16,
-      basketDepth: 0.16,
-      basketHeight: 0.06,
-    }),
+    layout: layoutOf('basket-stack-canister', sizes.stack),
     packing: packed({
       'basket-3': [
         ['floss', 12],
@@ -82,7 +76,7 @@ export const drawingCases = {
     },
   },
   split: {
-    layout: layoutOf('split-housing-canister', splitMeasurements),
+    layout: layoutOf('split-housing-canister', sizes.halves),
     packing: splitPacking,
     flows: {
       dutyPoint: { flowM3PerS: 1.5e-4, headM: 0.9 },
@@ -97,16 +91,11 @@ export const drawingCases = {
     },
   },
   turned: {
-    layout: layoutOf('split-housing-canister', { ...splitMeasurements, headTurned: 1 }),
+    layout: layoutOf('split-housing-canister', { ...sizes.halves, headTurned: 1 }),
     packing: splitPacking,
   },
   tube: {
-    layout: layoutOf('central-tube-canister', {
-      housingBore: 0.188,
-      mediaDiameter: 0.16,
-      mediaLength: 0.21,
-      tubeDiameter: 0.04,
-    }),
+    layout: layoutOf('central-tube-canister', sizes.tube),
     packing: packed({
       media: [
         ['fine-foam', 15],
@@ -120,12 +109,7 @@ export const drawingCases = {
     },
   },
   cartridge: {
-    layout: layoutOf('cartridge-canister', {
-      housingBore: 0.13,
-      mediaDiameter: 0.108,
-      mediaLength: 0.18,
-      tubeDiameter: 0.034,
-    }),
+    layout: layoutOf('cartridge-canister', sizes.cartridge),
     packing: packed({ cartridge: [['floss', 35]] }),
     flows: {
       dutyPoint: { flowM3PerS: 1.2e-4, headM: 0.4 },
@@ -159,22 +143,7 @@ export const drawingCases = {
     },
   },
   sump: {
-    layout: layoutOf('sump', {
-      boxDepth: 0.3,
-      boxHeight: 0.4,
-      sockSection: 0.16,
-      mediaSection: 0.28,
-      returnSection: 0.22,
-      firstBaffle: 0.29,
-      baffleFoot: 0.03,
-      mediaBaffle: 0.275,
-      lastBaffle: 0.22,
-      returnLevel: 0.19,
-      lift: 1.2,
-      sockRim: 0.345,
-      sockLength: 0.2,
-      mediaHeight: 0.18,
-    }),
+    layout: layoutOf('sump', sizes.sump),
     packing: packed({ sock: [['floss', 3]], 'tray-1': [['coarse-foam', 60]], 'tray-2': [['carrier', 80]] }),
     flows: {
       dutyPoint: { flowM3PerS: 5e-4, headM: 1.6 },
@@ -191,19 +160,7 @@ export const drawingCases = {
     },
   },
   tower: {
-    layout: layoutOf('trickle-tower', {
-      boxDepth: 0.3,
-      boxHeight: 0.35,
-      boxLength: 0.52,
-      returnLevel: 0.15,
-      lift: 1.1,
-      towerLength: 0.24,
-      towerDepth: 0.24,
-      towerHeight: 0.42,
-      layers: 2,
-      plateRim: 0.06,
-      holes: 160,
-    }),
+    layout: layoutOf('trickle-tower', sizes.tower),
     packing: packed({ pad: [['floss', 20]], 'layer-1': [['carrier', 190]], 'layer-2': [['rings', 150]] }),
     flows: {
       dutyPoint: { flowM3PerS: 3e-4, headM: 1.5 },
@@ -217,14 +174,7 @@ export const drawingCases = {
     },
   },
   internal: {
-    layout: layoutOf('internal-box', {
-      innerWidth: 0.061,
-      innerDepth: 0.041,
-      innerHeight: 0.156,
-      chambers: 2,
-      slotArea: 0.0006,
-      upperSlotArea: 0.0002,
-    }),
+    layout: layoutOf('internal-box', { ...sizes.internal, upperSlotArea: 0.0002 }),
     packing: packed({ 'chamber-1': [['coarse-foam', 65]], 'chamber-2': [['rings', 30]] }),
     flows: {
       dutyPoint: { flowM3PerS: 1e-4, headM: 0.2 },

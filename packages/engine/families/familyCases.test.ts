@@ -7,11 +7,10 @@ import { hangOnBack } from './hangOnBack.ts';
 import { internalBox } from './internalBox.ts';
 import { splitHousingCanister } from './splitHousingCanister.ts';
 import { sump } from './sump.ts';
+import { sizes } from './testing/sizes.ts';
 import { trickleTower } from './trickleTower.ts';
 import { chambersInWaterOrder, inWaterOrder } from './waterOrder.ts';
 
-const stack = { baskets: 3, basketWidth: 0.16, basketDepth: 0.16, basketHeight: 0.06 };
-const split = { innerWidth: 0.222, innerDepth: 0.15, innerHeight: 0.225, traysPerSide: 2 };
 const box = {
   boxWidth: 0.1,
   waterDepth: 0.12,
@@ -20,10 +19,9 @@ const box = {
   weirWidth: 0.09,
   overflowWidth: 0.05,
 };
-const internal = { innerWidth: 0.061, innerDepth: 0.041, innerHeight: 0.156, chambers: 2, slotArea: 0.0006 };
 
 describe('stack of baskets', () => {
-  const layout = basketStackCanister.layOut(stack);
+  const layout = basketStackCanister.layOut(sizes.stack);
 
   it('lists baskets from the top down and meets them from the lowest up', () => {
     expect(layout.chambers.map((chamber) => chamber.id)).toEqual(['basket-3', 'basket-2', 'basket-1']);
@@ -57,8 +55,8 @@ describe('stack of baskets', () => {
 });
 
 describe('two halves', () => {
-  const asBuilt = splitHousingCanister.layOut(split);
-  const turned = splitHousingCanister.layOut({ ...split, headTurned: 1 });
+  const asBuilt = splitHousingCanister.layOut(sizes.halves);
+  const turned = splitHousingCanister.layOut({ ...sizes.halves, headTurned: 1 });
 
   it('runs down the left and up the right as built', () => {
     expect(chambersInWaterOrder(asBuilt).map((chamber) => chamber.id)).toEqual([
@@ -109,10 +107,8 @@ describe('two halves', () => {
   });
 });
 
-const tube = { housingBore: 0.188, mediaDiameter: 0.16, mediaLength: 0.21, tubeDiameter: 0.04 };
-
 describe('media about a tube', () => {
-  const layout = centralTubeCanister.layOut(tube);
+  const layout = centralTubeCanister.layOut(sizes.tube);
   const chamber = layout.chambers[0]!;
 
   it('are crossed from the outside to the tube, the outermost sleeve first', () => {
@@ -145,7 +141,7 @@ describe('media about a tube', () => {
 });
 
 describe('cartridge', () => {
-  const layout = cartridgeCanister.layOut({ ...tube, spigotGap: 0.0004 });
+  const layout = cartridgeCanister.layOut({ ...sizes.tube, spigotGap: 0.0004 });
 
   it('is crossed inward to its core, and leaks past its spigot straight to the pump', () => {
     expect(layout.chambers.map(({ from, to }) => [from, to])).toEqual([['outside', 'core']]);
@@ -186,7 +182,7 @@ describe('hang-on-back', () => {
 
 describe('internal box', () => {
   it('rises from the slots at the base to the pump on top', () => {
-    const layout = internalBox.layOut(internal);
+    const layout = internalBox.layOut(sizes.internal);
     expect(chambersInWaterOrder(layout).map((chamber) => chamber.id)).toEqual(['chamber-1', 'chamber-2']);
     expect(layout.openings.find((opening) => opening.id === 'base-slots')?.areaM2).toBe(0.0006);
     // (156 − 6 − 10) / 2 with a grid of 3
@@ -194,8 +190,8 @@ describe('internal box', () => {
   });
 
   it('has a bypass to the pump only where there are upper slots', () => {
-    const closed = internalBox.layOut(internal);
-    const open = internalBox.layOut({ ...internal, upperSlotArea: 0.0002 });
+    const closed = internalBox.layOut(sizes.internal);
+    const open = internalBox.layOut({ ...sizes.internal, upperSlotArea: 0.0002 });
     expect(closed.openings.some((opening) => opening.bypass)).toBe(false);
     expect(open.openings.filter((opening) => opening.bypass)).toMatchObject([
       { from: 'tank-side', to: 'pump-space', areaM2: 0.0002 },
@@ -204,22 +200,7 @@ describe('internal box', () => {
 });
 
 describe('sump', () => {
-  const layout = sump.layOut({
-    boxDepth: 0.3,
-    boxHeight: 0.4,
-    sockSection: 0.16,
-    mediaSection: 0.28,
-    returnSection: 0.22,
-    firstBaffle: 0.29,
-    baffleFoot: 0.03,
-    mediaBaffle: 0.275,
-    lastBaffle: 0.22,
-    returnLevel: 0.19,
-    lift: 1.2,
-    sockRim: 0.345,
-    sockLength: 0.2,
-    mediaHeight: 0.18,
-  });
+  const layout = sump.layOut(sizes.sump);
   const weir = (id: string) => layout.weirs.find((one) => one.id === id)!;
 
   it('leads from the overflow through sock and trays to the pump', () => {
@@ -253,20 +234,7 @@ describe('sump', () => {
 });
 
 describe('trickle tower', () => {
-  const given = {
-    boxDepth: 0.3,
-    boxHeight: 0.35,
-    boxLength: 0.52,
-    returnLevel: 0.15,
-    lift: 1.1,
-    towerLength: 0.24,
-    towerDepth: 0.24,
-    towerHeight: 0.42,
-    layers: 2,
-    plateRim: 0.06,
-    holes: 160,
-  };
-  const layout = trickleTower.layOut(given);
+  const layout = trickleTower.layOut(sizes.tower);
 
   it('leads over pad, plate and layers into the box, where only the layers trickle', () => {
     expect(chambersInWaterOrder(layout).map(({ id }) => id)).toEqual(['pad', 'layer-1', 'layer-2']);
@@ -288,7 +256,7 @@ describe('trickle tower', () => {
   });
 
   it('loses the area of the holes that are blocked', () => {
-    const blocked = trickleTower.layOut({ ...given, holesBlocked: 0.75 });
+    const blocked = trickleTower.layOut({ ...sizes.tower, holesBlocked: 0.75 });
     expect(blocked.openings[0]!.areaM2 / layout.openings[0]!.areaM2).toBeCloseTo(0.25, 12);
   });
 });

@@ -1,3 +1,4 @@
+import { sizes } from '../../families/testing/sizes.ts';
 import type { Filter, Measurements, Model, Tank } from '../../model/model.ts';
 import { filterOf, gramsPerDay, hose, job, type Layer, type Layers, packed, pump } from './modelParts.ts';
 
@@ -102,11 +103,11 @@ const wellPackedSleeves: Layers = {
 /** A canister with a tube in its middle: from all sides through two sleeves. */
 export const tubeCanister = (layers: Layers = wellPackedSleeves): Model =>
   job(
-    filterOf(
-      'central-tube-canister',
-      { housingBore: 0.188, mediaDiameter: 0.16, mediaLength: 0.21, tubeDiameter: 0.04 },
-      { pump: pump(1.3, 880, 14), intake: hose(), outlet: hose() },
-    ),
+    filterOf('central-tube-canister', sizes.tube, {
+      pump: pump(1.3, 880, 14),
+      intake: hose(),
+      outlet: hose(),
+    }),
     packed(layers),
   );
 
@@ -115,11 +116,11 @@ const wellPackedCartridge: Layers = { cartridge: [['foam-30ppi', 35]] };
 /** A small canister with a cartridge. */
 export const cartridgeCanister = (layers: Layers = wellPackedCartridge): Model =>
   job(
-    filterOf(
-      'cartridge-canister',
-      { housingBore: 0.13, mediaDiameter: 0.108, mediaLength: 0.18, tubeDiameter: 0.034 },
-      { pump: pump(1.3, 550, 9), intake: hose(), outlet: hose() },
-    ),
+    filterOf('cartridge-canister', sizes.cartridge, {
+      pump: pump(1.3, 550, 9),
+      intake: hose(),
+      outlet: hose(),
+    }),
     packed(layers),
     { volumeM3: 0.1, feedKgPerS: gramsPerDay(0.8) },
   );
@@ -133,26 +134,10 @@ const wellPackedSump: Layers = {
 /** A sump under a tank of 400 L: the pump lifts the water by 1.2 m. */
 export const sump = (layers: Layers = wellPackedSump): Model =>
   job(
-    filterOf(
-      'sump',
-      {
-        boxDepth: 0.3,
-        boxHeight: 0.4,
-        sockSection: 0.16,
-        mediaSection: 0.28,
-        returnSection: 0.22,
-        firstBaffle: 0.29,
-        baffleFoot: 0.03,
-        mediaBaffle: 0.275,
-        lastBaffle: 0.22,
-        returnLevel: 0.19,
-        lift: 1.2,
-        sockRim: 0.345,
-        sockLength: 0.2,
-        mediaHeight: 0.18,
-      },
-      { pump: pump(2.8, 3000, 42), outlet: hose({ lengthM: 1.9, boreM: 0.025, barbBoreM: 0.021 }) },
-    ),
+    filterOf('sump', sizes.sump, {
+      pump: pump(2.8, 3000, 42),
+      outlet: hose({ lengthM: 1.9, boreM: 0.025, barbBoreM: 0.021 }),
+    }),
     packed(layers),
     { volumeM3: 0.4, feedKgPerS: gramsPerDay(3) },
   );
@@ -166,23 +151,10 @@ const wellPackedTower: Layers = {
 /** A trickle tower over a box under a tank of 300 L. */
 export const trickleTower = (layers: Layers = wellPackedTower): Model =>
   job(
-    filterOf(
-      'trickle-tower',
-      {
-        boxDepth: 0.3,
-        boxHeight: 0.35,
-        boxLength: 0.52,
-        returnLevel: 0.15,
-        lift: 1.1,
-        towerLength: 0.24,
-        towerDepth: 0.24,
-        towerHeight: 0.42,
-        layers: 2,
-        plateRim: 0.06,
-        holes: 160,
-      },
-      { pump: pump(2.4, 1800, 28), outlet: hose({ lengthM: 1.8, boreM: 0.019, barbBoreM: 0.016 }) },
-    ),
+    filterOf('trickle-tower', sizes.tower, {
+      pump: pump(2.4, 1800, 28),
+      outlet: hose({ lengthM: 1.8, boreM: 0.019, barbBoreM: 0.016 }),
+    }),
     packed(layers),
     { volumeM3: 0.3, feedKgPerS: gramsPerDay(2.5) },
   );
