@@ -26,7 +26,8 @@ export const placeSaid = (model: Model, { layout, beds }: Placed, id: string): F
     return said(`place.${slot.at}`, { chamber: { name: labelOf(slot.chamber) ?? slot.chamber } });
   }
   if (bed === undefined) return { name: labelOf(id.replace(/^gap:/, '')) ?? id };
-  return said('bed-in-chamber', {
+  const isNamed = chambers.find((chamber) => chamber.id === bed.chamber)?.isNamedByMedia;
+  return said(isNamed ? 'bed-of-its-own' : 'bed-in-chamber', {
     medium: { name: model.media[bed.medium]!.name },
     chamber: { name: labelOf(bed.chamber) ?? bed.chamber },
   });

@@ -95,7 +95,7 @@ export const fibres = {
   },
   'sock-felt': {
     id: 'sock-felt',
-    name: 'felt of a sock',
+    name: 'sock felt',
     stage: 'mechanical',
     form: 'fibre',
     madeAs: 'cloth',

@@ -110,7 +110,7 @@ const meanArea = ({ outerRadiusM, innerRadiusM, lengthM }: Rings): number =>
 /** The chamber about the tube, from the space outside it to that in the tube. */
 export const chamberAboutTube = (
   size: Reader,
-  named: Pick<Chamber, 'id' | 'label' | 'holds' | 'from' | 'to'>,
+  named: Pick<Chamber, 'id' | 'label' | 'isNamedByMedia' | 'holds' | 'from' | 'to'>,
 ): Chamber => {
   const rings = ringsOf(size);
   const { housingRadiusM, outerRadiusM, innerRadiusM, lengthM, footY } = rings;

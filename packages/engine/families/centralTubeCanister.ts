@@ -142,6 +142,7 @@ function layOut(given: Measurements): Layout {
       chamberAboutTube(size, {
         id: 'media',
         label: 'media round the tube',
+        isNamedByMedia: true,
         holds: ['block', 'sheet', 'floss', 'grains', 'pieces'],
         from: 'outside',
         to: 'tube',

@@ -69,6 +69,8 @@ export interface Chamber {
   readonly trickles?: true;
   /** Present where water or air moves the media about in it instead of seeping through a bed at rest. */
   readonly moved?: 'carried-by-water' | 'stirred';
+  /** Present where its label already says what lies in it: a sock, a sponge, a mat. */
+  readonly isNamedByMedia?: true;
   /** Clear width of the screens that hold its media, m, where they are moved. */
   readonly screenSlotM?: number;
   readonly box: Box;

@@ -80,6 +80,7 @@ function chamberOf(size: Reader): Chamber {
   return {
     id: 'mat',
     label: 'mat',
+    isNamedByMedia: true,
     holds: ['block', 'sheet'],
     from: 'tank-side',
     to: 'behind',

@@ -84,6 +84,7 @@ function chamberOf(size: Reader): Chamber {
   return {
     id: 'sponge',
     label: 'sponge',
+    isNamedByMedia: true,
     holds: ['block'],
     from: 'tank-side',
     to: 'core',

@@ -22,6 +22,7 @@ function sockChamber(size: Reader, { sock }: SumpFrame): Chamber {
   return {
     id: 'sock',
     label: 'sock',
+    isNamedByMedia: true,
     holds: ['cloth'],
     from: 'in-sock',
     to: 'sock-section',

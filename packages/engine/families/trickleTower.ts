@@ -114,6 +114,7 @@ function padChamber(size: Reader, { tower, plateY, padRoomM }: TowerFrame): Cham
   return {
     id: 'pad',
     label: 'pad on the drip plate',
+    isNamedByMedia: true,
     holds: ['block', 'sheet', 'floss'],
     from: 'on-plate',
     to: 'under-pad',

@@ -94,6 +94,7 @@ function chamberOf(size: Reader): Chamber {
   return {
     id: 'gravel',
     label: 'gravel over the plate',
+    isNamedByMedia: true,
     holds: ['grains'],
     from: 'tank-side',
     to: 'under-plate',

@@ -106,10 +106,24 @@ describe('the months to come in the sheet', () => {
   });
 });
 
+describe('media that the water keeps moving', () => {
+  it('are not swished: they are looked at, and rinsed only where they stick together', () => {
+    const sand = sourceOf(demoDocument('sand-column'));
+    expect(tableOf(documentOf(sand, 'care'), 'care-beds')!.rows[0]!.slice(1)).toEqual([
+      'nothing while it moves: the water keeps it clean',
+      'look every week whether all of it moves',
+    ]);
+    const steps = JSON.stringify(documentOf(sand, 'build').blocks);
+    expect(steps).toContain('only where it sticks together');
+    expect(steps).not.toContain('only swished');
+  });
+});
+
 describe('how often, in the care plan', () => {
   it('is the interval, with its work, and why a calendar would be late', () => {
     const text = textOf(documentOf(demoSource('tall-drum'), 'care'), 'care-pattern');
-    expect(text).toContain('after about 3.6 days');
+    const { timeS } = demoSource('tall-drum').found.assessment.cleaning;
+    expect(text).toContain(`after about ${Number((timeS / 86_400).toPrecision(2))} days`);
     expect(text).toMatch(/everything every 30 days would come to 12 days a year, but .* late on \d+ days/);
     expect(text).toContain('the packing wants changing rather than the calendar');
   });

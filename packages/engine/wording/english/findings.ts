@@ -116,6 +116,7 @@ export const faultSentences: Readonly<Record<string, string>> = {
   'place.partition': 'at the partition beside {chamber}',
   'place.other': 'past {chamber}',
   'bed-in-chamber': '{medium} in {chamber}',
+  'bed-of-its-own': '{medium} ({chamber})',
 
   'bound.area': 'by the area open to bacteria',
   'bound.flow': 'by the flow',

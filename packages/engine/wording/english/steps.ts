@@ -10,7 +10,7 @@ export const planStepSentences: Readonly<Record<string, string>> = {
   'plan-step.open.canister':
     'Close the taps, lift the hose ends above the tank’s surface, and open the filter over a tray.',
   'plan-step.open.sump':
-    'Let the water come down and see that the box holds it; lift out socks, pads and trays over a bucket.',
+    'Let the water come down and see that the box holds it; lift the media out, with what holds them, over a bucket.',
   'plan-step.open.hanging':
     'Let the box run empty, lift it off the rim with both hands, and work on it over a tray.',
   'plan-step.open.submerged':

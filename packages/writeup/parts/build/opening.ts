@@ -32,6 +32,17 @@ export const beforeStage = (writer: Writer): Stage => {
   };
 };
 
+/** How media are cleaned; those that the water keeps moving are hardly touched. */
+const cleanMediaSteps = ({ source: { found }, say }: Writer): readonly string[] => {
+  const packed = found.assessment.layout.chambers.filter(
+    ({ id }) => (found.model.packing[id] ?? []).length > 0,
+  );
+  return [
+    ...(packed.some(({ moved }) => moved === undefined) ? [say('step.clean.media')] : []),
+    ...(packed.some(({ moved }) => moved !== undefined) ? [say('step.clean.media.moved')] : []),
+  ];
+};
+
 export const openStage = (writer: Writer): Stage => {
   const kind = handlingKind(writer.source.found);
   const isClosed = kind === 'canister';
@@ -47,7 +58,7 @@ export const openStage = (writer: Writer): Stage => {
             writer.say('step.clean.housing'),
             writer.say(isClosed ? 'step.clean.hoses' : 'step.clean.intake'),
           ]),
-      writer.say('step.clean.media'),
+      ...cleanMediaSteps(writer),
     ],
   };
 };

@@ -22,8 +22,13 @@ const isEachTime = (writer: Writer, bed: BedState): boolean => {
   return hasInterval(assessment) && cleanedEachTime.includes(bed.id) && timeS <= everyS;
 };
 
+/** Whether water or air keeps a bed's media moving: nothing settles in it, and nobody swishes it. */
+const isMoved = (writer: Writer, { chamber }: BedState): boolean =>
+  lastState(writer.source).assessment.layout.chambers.find(({ id }) => id === chamber)?.moved !== undefined;
+
 /** How a bed is cleaned: pressed out where it gives way, rinsed where it is hard, or swished; a sock is changed for a clean one. */
 const cleanedText = (writer: Writer, bed: BedState): string => {
+  if (isMoved(writer, bed)) return writer.say('care.moved');
   if (isSock({ id: bed.chamber })) return writer.say('care.sock');
   if (bed.stage === 'biological') return writer.say('care.swish');
   const { form } = lastState(writer.source).model.media[bed.medium]!;
@@ -48,7 +53,8 @@ const whenText = (writer: Writer, bed: BedState): string => {
       ? undefined
       : writer.say(`care.ends.${replacement.because}`, { time: duration(replacement.everyS) });
   if (replacement?.because === 'clogs') return ends ?? '';
-  if (!isEachTime(writer, bed)) return ends ?? writer.say('care.when-dirty');
+  if (!isEachTime(writer, bed))
+    return ends ?? writer.say(isMoved(writer, bed) ? 'care.when-moved' : 'care.when-dirty');
   const each = writer.say('care.each-time', { interval: duration(cleaning.timeS) });
   return ends === undefined ? each : writer.say('care.each-time-then', { each, ends });
 };

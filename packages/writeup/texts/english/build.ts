@@ -97,7 +97,7 @@ export const buildSentences: Readonly<Record<string, string>> = {
   'step.photograph.canister':
     'Photograph how it stands: hoses, taps, cable, and later every layer as it comes out, a ruler beside it; no people, no address.',
   'step.photograph.sump':
-    'Photograph how it stands: pipes, panes, water levels, cables, and later every layer as it comes out, a ruler beside it; no people, no address.',
+    'Photograph how it stands: pipes, water levels, cables, and later every layer as it comes out, a ruler beside it; no people, no address.',
   'step.photograph.hanging':
     'Photograph how it hangs: intake, lip, cable, and later every layer as it comes out, a ruler beside it; no people, no address.',
   'step.photograph.submerged':
@@ -117,7 +117,7 @@ export const buildSentences: Readonly<Record<string, string>> = {
   'step.open.canister':
     'Pull the plugs, close the taps, part the hoses with their ends held above the surface of the tank, and carry the filter to a tray.',
   'step.open.sump':
-    'Pull the plugs, let the water come down and see that the box holds it; lift out socks, pads and trays over a bucket.',
+    'Pull the plugs, let the water come down and see that the box holds it; lift the media out, with what holds them, over a bucket.',
   'step.open.hanging':
     'Pull the plugs, let the box run empty, lift it off the rim with both hands, and put it on a tray.',
   'step.open.submerged':
@@ -147,6 +147,8 @@ export const buildSentences: Readonly<Record<string, string>> = {
     'Wipe the housing, the seats of the media, the rotor, its shaft and its well; look for wear, cracks and grit. The motor stays closed.',
   'step.clean.hoses': 'Brush hoses, taps and strainer through.',
   'step.clean.intake': 'Brush intake and strainer through.',
+  'step.clean.media.moved':
+    'What the water keeps moving stays clean: rinse it in tank water only where it sticks together, and sort out what is worn or broken.',
   'step.clean.media':
     'Rinse in tank water what stays: foam is pressed out, biological media are only swished.',
 

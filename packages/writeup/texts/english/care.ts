@@ -43,6 +43,8 @@ export const careSentences: Readonly<Record<string, string>> = {
   'care.rinse': 'rinse in tank water until it runs nearly clear',
   'care.sock': 'change for a clean one; wash it without soap or softener',
   'care.swish': 'swish in tank water, no more',
+  'care.moved': 'nothing while it moves: the water keeps it clean',
+  'care.when-moved': 'look every week whether all of it moves',
   'care.replace': 'replace',
   'care.each-time': 'at each cleaning, after about {interval}',
   'care.clean-then-replace': '{clean}; in the end replace',
@@ -61,7 +63,7 @@ export const careSentences: Readonly<Record<string, string>> = {
   'care.step.open.canister':
     'Fill a bucket from the tank. Pull the plugs, close the taps, part the hoses with their ends above the surface of the tank, and open the filter over a tray.',
   'care.step.open.sump':
-    'Fill a bucket from the tank. Pull the plugs, let the water come down, and lift out socks, pads and trays over a bucket.',
+    'Fill a bucket from the tank. Pull the plugs, let the water come down, and lift the media out, with what holds them, over a bucket.',
   'care.step.open.hanging':
     'Fill a bucket from the tank. Pull the plugs, let the box run empty, and lift the media out over a tray.',
   'care.step.open.submerged':

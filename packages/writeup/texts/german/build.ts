@@ -101,7 +101,7 @@ export const buildSentences: Readonly<Record<string, string>> = {
   'step.photograph.canister':
     'Fotografieren, wie er steht: Schläuche, Hähne, Kabel, und später jede Lage beim Herausnehmen, ein Lineal daneben; keine Personen, keine Anschrift.',
   'step.photograph.sump':
-    'Fotografieren, wie es steht: Rohre, Scheiben, Wasserstände, Kabel, und später jede Lage beim Herausnehmen, ein Lineal daneben; keine Personen, keine Anschrift.',
+    'Fotografieren, wie es steht: Rohre, Wasserstände, Kabel, und später jede Lage beim Herausnehmen, ein Lineal daneben; keine Personen, keine Anschrift.',
   'step.photograph.hanging':
     'Fotografieren, wie er hängt: Ansaugung, Auslaufkante, Kabel, und später jede Lage beim Herausnehmen, ein Lineal daneben; keine Personen, keine Anschrift.',
   'step.photograph.submerged':
@@ -121,7 +121,7 @@ export const buildSentences: Readonly<Record<string, string>> = {
   'step.open.canister':
     'Stecker ziehen, Hähne schließen, Schläuche trennen und ihre Enden über dem Wasserspiegel halten, den Filter auf eine Wanne tragen.',
   'step.open.sump':
-    'Stecker ziehen, das Wasser herunterlaufen lassen und sehen, ob der Kasten es fasst; Socken, Matten und Einsätze über einem Eimer herausheben.',
+    'Stecker ziehen, das Wasser herunterlaufen lassen und sehen, ob der Kasten es fasst; die Medien samt dem, was sie hält, über einem Eimer herausheben.',
   'step.open.hanging':
     'Stecker ziehen, den Kasten leerlaufen lassen, mit beiden Händen vom Rand heben und auf eine Wanne stellen.',
   'step.open.submerged':
@@ -153,6 +153,8 @@ export const buildSentences: Readonly<Record<string, string>> = {
     'Gehäuse, Auflagen der Medien, Rotor, Achse und Rotorkammer auswischen; auf Verschleiß, Risse und Sand achten. Der Motor bleibt zu.',
   'step.clean.hoses': 'Schläuche, Hähne und Ansaugkorb durchbürsten.',
   'step.clean.intake': 'Ansaugung und Ansaugkorb durchbürsten.',
+  'step.clean.media.moved':
+    'Was das Wasser in Bewegung hält, bleibt sauber: nur in Beckenwasser spülen, wo es zusammenklebt; Abgeriebenes und Zerbrochenes aussortieren.',
   'step.clean.media':
     'Was bleibt, in Beckenwasser spülen: Schaumstoff ausdrücken, biologische Medien nur schwenken.',
 

@@ -42,6 +42,8 @@ export const careSentences: Readonly<Record<string, string>> = {
   'care.rinse': 'in Beckenwasser spülen, bis es fast klar abläuft',
   'care.sock': 'gegen eine saubere wechseln; ohne Seife und Weichspüler waschen',
   'care.swish': 'in Beckenwasser schwenken, mehr nicht',
+  'care.moved': 'nichts, solange es sich bewegt: Das Wasser hält es sauber',
+  'care.when-moved': 'jede Woche ansehen, ob sich alles bewegt',
   'care.replace': 'ersetzen',
   'care.each-time': 'bei jeder Reinigung, Abstand etwa {interval}',
   'care.clean-then-replace': '{clean}; am Ende ersetzen',
@@ -61,7 +63,7 @@ export const careSentences: Readonly<Record<string, string>> = {
   'care.step.open.canister':
     'Einen Eimer aus dem Becken füllen. Stecker ziehen, Hähne schließen, Schläuche mit den Enden über dem Wasserspiegel trennen und den Filter über einer Wanne öffnen.',
   'care.step.open.sump':
-    'Einen Eimer aus dem Becken füllen. Stecker ziehen, das Wasser herunterlaufen lassen und Socken, Matten und Einsätze über einem Eimer herausheben.',
+    'Einen Eimer aus dem Becken füllen. Stecker ziehen, das Wasser herunterlaufen lassen und die Medien samt dem, was sie hält, über einem Eimer herausheben.',
   'care.step.open.hanging':
     'Einen Eimer aus dem Becken füllen. Stecker ziehen, den Kasten leerlaufen lassen und die Medien über einer Wanne herausheben.',
   'care.step.open.submerged':

@@ -85,7 +85,7 @@ export const claimSentences: Readonly<Record<string, string>> = {
   'claim.not-independent':
     'Der Auftrag nimmt eben diese Angabe als seinen Wert, und gemessen wurde nichts: Es gibt nichts Unabhängiges, mit dem sie sich vergleichen ließe.',
   'claim.at-the-tank':
-    '{detail} Am Becken, hinter Schläuchen, Hub und Medien, sind es {flow}, das {ratio}-Fache davon.',
+    '{detail} Am Becken, hinter Schläuchen, Höhenunterschied und Medien, sind es {flow}, das {ratio}-Fache davon.',
   'claim.tank':
     'Bei normalem Besatz reicht er für {normal}, {share}; bei leichtem für {light}, bei schwerem für {heavy}.',
   'claim.above-range': 'über dem Bereich, das {ratio}-Fache seines oberen Endes',
@@ -158,7 +158,7 @@ export const planStepSentences: Readonly<Record<string, string>> = {
   'plan-step.open.canister':
     'Hähne schließen, Schlauchenden über den Wasserspiegel heben und den Filter über einer Wanne öffnen.',
   'plan-step.open.sump':
-    'Das Wasser herunterlaufen lassen und sehen, ob der Kasten es fasst; Socken, Matten und Einsätze über einem Eimer herausheben.',
+    'Das Wasser herunterlaufen lassen und sehen, ob der Kasten es fasst; die Medien samt dem, was sie hält, über einem Eimer herausheben.',
   'plan-step.open.hanging':
     'Den Kasten leerlaufen lassen, mit beiden Händen vom Rand heben und über einer Wanne arbeiten.',
   'plan-step.open.submerged':

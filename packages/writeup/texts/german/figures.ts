@@ -102,7 +102,7 @@ export const figureSentences: Readonly<Record<string, string>> = {
   'head.barbs': 'Tüllen und andere Enden',
   'head.openings': 'Öffnungen im Innern',
   'head.beds': 'saubere Schichten',
-  'head.lift': 'Hub',
+  'head.lift': 'Höhenunterschied',
   'table.beds': 'Schichten in der Folge des Wassers, {day} nach Reinigung aller Schichten',
   'beds.key':
     'Rückhalt: Anteil der Schwebstoffe im Wasser, der bei einem Durchgang hier bleibt. Gefüllt: Anteil der Poren, den Schmutz füllt. Aktiv: Anteil ihrer vollen Leistung, den Schmutz und Reinigung den Bakterien lassen.',

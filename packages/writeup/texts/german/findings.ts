@@ -122,6 +122,7 @@ export const faultSentences: Readonly<Record<string, string>> = {
   'place.partition': 'an der Trennwand neben {chamber}',
   'place.other': 'an {chamber} vorbei',
   'bed-in-chamber': '{medium} in {chamber}',
+  'bed-of-its-own': '{medium} ({chamber})',
 
   'bound.area': 'durch die Fläche, die den Bakterien offen steht',
   'bound.flow': 'durch den Durchfluss',

@@ -21,7 +21,7 @@ export const mediaNames: Readonly<Record<string, string>> = {
   'polishing pad': 'Feinfiltervlies',
   'Change it every two to four days and wash it without soap or softener; a full sock spills over its rim and catches nothing.':
     'Alle zwei bis vier Tage wechseln und ohne Seife und Weichspüler waschen; eine volle Socke läuft über ihren Rand und fängt nichts.',
-  'felt of a sock': 'Filz einer Socke',
+  'sock felt': 'Sockenfilz',
   'needled mat': 'Nadelvliesmatte',
   'small ceramic rings': 'kleine Keramikringe',
   'ceramic rings': 'Keramikringe',
