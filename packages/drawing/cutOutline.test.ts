@@ -1,7 +1,7 @@
 import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { type CutToDraw, cutOutlineDrawing, scaleOf } from './cutOutline.ts';
-import { media } from './drawingCases.ts';
+import { media } from './testing/drawingCases.ts';
 import { textWidth } from './textWidth.ts';
 
 const cut = (acrossM: number, uprightM: number, more: Partial<CutToDraw> = {}): CutToDraw => ({

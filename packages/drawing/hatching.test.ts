@@ -1,8 +1,8 @@
 import { media as catalogue } from '@fettle/engine/catalogue/media.ts';
 import type { Medium } from '@fettle/engine/model/medium.ts';
 import { describe, expect, it } from 'vitest';
-import { media } from './drawingCases.ts';
 import { coarsenessOf, hatchId, hatchings } from './hatching.ts';
+import { media } from './testing/drawingCases.ts';
 import { palettes } from './tokens.ts';
 
 const inked = { palette: palettes.light, prefix: 'test' };

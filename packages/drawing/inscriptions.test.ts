@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { drawingCases, layoutOf } from './drawingCases.ts';
 import { inscribed, unwordedLengths } from './inscriptions.ts';
 import { fittingScale, type Sheet, sheetFor } from './sheet.ts';
+import { drawingCases, layoutOf } from './testing/drawingCases.ts';
 
 function sheetOf(layout: Parameters<typeof sheetFor>[0], scale = fittingScale(layout)): Sheet {
   return sheetFor(layout, { top: 10, scale });

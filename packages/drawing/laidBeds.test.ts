@@ -1,11 +1,11 @@
 import type { Laying, Packing } from '@fettle/engine/model/model.ts';
 import { describe, expect, it } from 'vitest';
 import { describeWaterPath } from './describeWaterPath.ts';
-import { drawingCases, media } from './drawingCases.ts';
 import { laidLook } from './laidBeds.ts';
 import { packingRowDrawing } from './packingRowDrawing.ts';
 import { placedBeds } from './placedBeds.ts';
 import { sectionDrawing } from './sectionDrawing.ts';
+import { drawingCases, media } from './testing/drawingCases.ts';
 
 const { layout, packing, flows } = drawingCases.stack;
 const laid = (laying: Laying): Packing => ({

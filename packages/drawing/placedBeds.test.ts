@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { bedsOf, drawingCases, media } from './drawingCases.ts';
 import { placedBeds, stagesNote } from './placedBeds.ts';
+import { bedsOf, drawingCases, media } from './testing/drawingCases.ts';
 
 describe('beds in place', () => {
   it('are numbered as rising water meets them, though listed from the top', () => {

@@ -3,7 +3,7 @@ import type { Family, Measurement } from '@fettle/engine/families/layout.ts';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { beforeAfterDrawing } from './beforeAfterDrawing.ts';
-import { bedsOf, type DrawingCase, drawingCases, media } from './drawingCases.ts';
+import { bedsOf, type DrawingCase, drawingCases, media } from './testing/drawingCases.ts';
 import {
   cases,
   drawn,
@@ -12,7 +12,7 @@ import {
   rectsOf,
   sectionOf,
   wordsOf,
-} from './drawingReading.ts';
+} from './testing/drawingReading.ts';
 import { palettes } from './tokens.ts';
 
 describe.each(cases)('section of %s', (_, one) => {

@@ -1,9 +1,9 @@
 import type { Box } from '@fettle/engine/families/layout.ts';
 import { describe, expect, test } from 'vitest';
-import { media } from './drawingCases.ts';
-import { cases } from './drawingReading.ts';
 import { sectionDrawing } from './sectionDrawing.ts';
 import { sectionPlaces } from './sectionPlaces.ts';
+import { media } from './testing/drawingCases.ts';
+import { cases } from './testing/drawingReading.ts';
 
 const overlap = (one: Box, other: Box): boolean =>
   one.x < other.x + other.width &&

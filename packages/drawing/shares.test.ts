@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { drawingCases } from './drawingCases.ts';
 import { isAlarming, sharesOf, spacesInWaterOrder } from './shares.ts';
+import { drawingCases } from './testing/drawingCases.ts';
 
 describe('shares of the flow', () => {
   it('takes what passes a basket from what goes through it', () => {

@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { describeWaterPath } from './describeWaterPath.ts';
-import { bedsOf, type DrawingCase, drawingCases, media } from './drawingCases.ts';
 import { folded } from './folding.ts';
 import { columnsOf, plainText } from './plainText.ts';
+import { bedsOf, type DrawingCase, drawingCases, media } from './testing/drawingCases.ts';
 import { beforeAfterText, type TextToDraw, textDrawing } from './textDrawing.ts';
 
 function drawn(one: DrawingCase, more: Partial<TextToDraw> = {}): string {

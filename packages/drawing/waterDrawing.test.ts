@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { drawingCases } from './drawingCases.ts';
+import { drawingCases } from './testing/drawingCases.ts';
 import {
   arrowRows,
   bedsDrawn,
@@ -9,7 +9,7 @@ import {
   ribbonsOf,
   sectionOf,
   wordsOf,
-} from './drawingReading.ts';
+} from './testing/drawingReading.ts';
 import { palettes } from './tokens.ts';
 
 describe('water', () => {

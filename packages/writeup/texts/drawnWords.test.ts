@@ -1,4 +1,4 @@
-import { cases, drawn, expectNoOverlap, wordsOf } from '@fettle/drawing/drawingReading.ts';
+import { cases, drawn, expectNoOverlap, wordsOf } from '@fettle/drawing/testing/drawingReading.ts';
 import { describe, expect, it } from 'vitest';
 import { languages } from './languages.ts';
 

@@ -3,7 +3,7 @@ import type { Layout } from '@fettle/engine/families/layout.ts';
 import type { Figure, Source } from '@fettle/engine/model/figure.ts';
 import type { Form, Medium, Stage } from '@fettle/engine/model/medium.ts';
 import type { Bed, Measurements, Packing } from '@fettle/engine/model/model.ts';
-import type { Flows } from './shares.ts';
+import type { Flows } from '../shares.ts';
 
 /** Invented filters, media and flows on which the drawings are tested. */
 

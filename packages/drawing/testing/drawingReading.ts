@@ -1,8 +1,8 @@
 import { expect } from 'vitest';
+import { type SectionToDraw, sectionDrawing } from '../sectionDrawing.ts';
+import { textWidth } from '../textWidth.ts';
+import { palettes } from '../tokens.ts';
 import { type DrawingCase, drawingCases, media } from './drawingCases.ts';
-import { type SectionToDraw, sectionDrawing } from './sectionDrawing.ts';
-import { textWidth } from './textWidth.ts';
-import { palettes } from './tokens.ts';
 
 /** What tests read from a drawing. */
 
