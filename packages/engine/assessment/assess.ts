@@ -152,7 +152,7 @@ export const evaluate = (compiled: Compiled, options: AssessOptions = {}): Asses
     solids,
     orderShares,
     warnings: [
-      ...warningsOf(compiled, { cleanFlowM3PerS: clean.dutyPoint.flowM3PerS, beds }),
+      ...warningsOf(compiled, { cleanFlowM3PerS: clean.dutyPoint.flowM3PerS, beds, cleaning }),
       ...siteWarnings,
     ],
   };

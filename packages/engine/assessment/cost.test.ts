@@ -82,12 +82,11 @@ describe('running cost', () => {
     expect(replaced(Infinity)).toMatchObject([{ because: 'calendar', everyS: lifeS }]);
   });
 
-  it('replaces carbon that clogs before it is full, and rinses zeolite that does', () => {
-    const clogged = cost(carbon, interval(days(2), ['basket-1/1']), fullAfter(days(9)));
-    expect(clogged.media).toMatchObject([{ because: 'clogs', everyS: days(2) }]);
-    const zeolite = oneBasket([['zeolite-4mm', 50]]);
-    const rinsed = cost(zeolite, interval(days(2), ['basket-1/1']), fullAfter(days(9)));
-    expect(rinsed.media).toMatchObject([{ because: 'full', everyS: days(9) }]);
+  it('rinses carbon and zeolite that clog, and replaces them when they are full', () => {
+    for (const medium of ['carbon-granular-2mm', 'zeolite-4mm'] as const) {
+      const clogged = cost(oneBasket([[medium, 50]]), interval(days(2), ['basket-1/1']), fullAfter(days(9)));
+      expect(clogged.media).toMatchObject([{ medium, because: 'full', everyS: days(9) }]);
+    }
   });
 
   it('takes the user’s own price before the placeholder', () => {

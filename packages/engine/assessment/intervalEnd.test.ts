@@ -18,7 +18,7 @@ const ended = (cleaning: Partial<CleaningInterval>, of = { model, assessment }):
 describe('the end of the cleaning interval', () => {
   it('of a full bed that the water goes past says why a jug does not show it', () => {
     expect(ended({ flowRatio: 0.98 })).toMatch(
-      /is full; from then on a third of its water and more goes past it through the gap, so a timed jug will not show it: 98 % of the clean flow still reaches the tank$/,
+      /has clogged; from then on a third of its water and more goes past it through the gap, so a timed jug will not show it: 98 % of the clean flow still reaches the tank$/,
     );
   });
 

@@ -16,7 +16,7 @@ const hasGap = ({ beds, wayFlowM3PerS }: Assessment, place: string): boolean => 
 
 /**
  * What the end of the cleaning interval looks like, as people say it after “then”: what happens at the place that
- * decides, and whether the flow at the tank lets it be seen. A bed that is full is no contradiction to a flow that is
+ * decides, and whether the flow at the tank lets it be seen. A bed that has clogged is no contradiction to a flow that is
  * as good as clean, for the water goes past it.
  */
 export const intervalEndSaid = (model: Model, assessment: Assessment): Said => {

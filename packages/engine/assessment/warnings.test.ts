@@ -58,6 +58,18 @@ const cases: readonly (readonly [code: string, place: string, outside: Model, in
   ['bed-outside-law', 'basket-1/1', narrow, oneBasket([['gravel-4mm', 50]])],
   ['dirt-outside-law', 'basket-1/1', overloaded, oneBasket([['gravel-4mm', 50]])],
   [
+    'interval-below-practice',
+    'basket-1/1',
+    withTank(oneBasket([['floss-loose', 20]]), { feedKgPerS: gramsPerDay(6) }),
+    oneBasket([['foam-20ppi', 100]]),
+  ],
+  [
+    'interval-beyond-practice',
+    'tank',
+    withTank(oneBasket([['foam-10ppi', 100]]), { feedKgPerS: gramsPerDay(0.05) }),
+    withTank(oneBasket([['foam-10ppi', 100]]), { feedKgPerS: 0 }),
+  ],
+  [
     'pump-speed-outside-affinity',
     'pump',
     withFilter(good, { pump: { ...pump, speedRatio: 0.3 } }),

@@ -10,7 +10,7 @@ import { engineEnglish } from '../wording/english/english.ts';
 import { quantity } from '../wording/facts.ts';
 import { type Fact, said } from '../wording/said.ts';
 import { word } from '../wording/word.ts';
-import type { BedState, Warning } from './assessment.ts';
+import type { BedState, CleaningInterval, Warning } from './assessment.ts';
 import type { Compiled } from './compiled.ts';
 import { airLiftOf } from './hydraulics/airLift.ts';
 
@@ -18,6 +18,11 @@ const FEWEST_PIECES_ACROSS = 10;
 const LEAST_AFFINITY_SPEED = 1 / 3;
 /** Lifts shorter than those of the measurements that the law holds within a fifth, m. */
 const SHORT_LIFT_M = 2;
+const DAY_S = 86_400;
+/** Filters are hardly opened more often than this, s (common practice, no source). */
+const SOONEST_PRACTICE_S = 7 * DAY_S;
+/** Media are looked at this often even where they seem clean, s (common practice, no source). */
+const LOOKED_AT_S = 90 * DAY_S;
 
 /** A warning with its English words. */
 export const warning = (code: string, place: string, facts: Readonly<Record<string, Fact>> = {}): Warning => {
@@ -120,13 +125,31 @@ const airLift = (compiled: Compiled, cleanFlowM3PerS: number): Warning[] => {
   return isOutside ? [warning('air-lift-outside-law', 'pump'), ...short] : short;
 };
 
+/** Where practice would not believe the cleaning interval: it comes of the dirt of feed and of a law found on sand. */
+const interval = (cleaning: CleaningInterval, beds: readonly BedState[]): Warning[] => {
+  const { timeS, beyond, endedBy, place = '' } = cleaning;
+  if (beyond && beds.some(({ dirtFraction }) => dirtFraction > 0))
+    return [warning('interval-beyond-practice', 'tank', { look: { spanS: LOOKED_AT_S } })];
+  if (endedBy === 'none' || timeS >= SOONEST_PRACTICE_S) return [];
+  return [
+    warning('interval-below-practice', place, {
+      time: { spanS: timeS },
+      soonest: { spanS: SOONEST_PRACTICE_S },
+    }),
+  ];
+};
+
 /**
- * Where figures of an assessment lie outside what their laws were measured for.
- * @param state flow with clean beds, m³/s, and the beds on the day of the comparison
+ * Where figures of an assessment lie outside what their laws were measured for, or what practice would believe.
+ * @param state flow with clean beds, m³/s, the beds on the day of the comparison, and the cleaning interval
  */
 export const warningsOf = (
   compiled: Compiled,
-  state: { readonly cleanFlowM3PerS: number; readonly beds: readonly BedState[] },
+  state: {
+    readonly cleanFlowM3PerS: number;
+    readonly beds: readonly BedState[];
+    readonly cleaning: CleaningInterval;
+  },
 ): Warning[] => [
   ...temperature(compiled),
   ...acidity(compiled),
@@ -135,6 +158,7 @@ export const warningsOf = (
   ...thinAcross(compiled),
   ...bedLaws(compiled, state.cleanFlowM3PerS),
   ...deepDirt(compiled, state.beds),
+  ...interval(state.cleaning, state.beds),
   ...dimmedPump(compiled, state.cleanFlowM3PerS),
   ...beyondCurve(compiled, state.cleanFlowM3PerS),
   ...airLift(compiled, state.cleanFlowM3PerS),

@@ -141,11 +141,11 @@ export const faultSentences: Readonly<Record<string, string>> = {
   'end.none': 'nothing has happened',
   'end.overflow': 'the {place} opens, and {share} of the clean flow is left at the tank',
   'end.slows':
-    'the {place} is full and lets a third less water through, and {share} of the clean flow is left at the tank',
+    'the {place} has clogged and lets a third less water through, and {share} of the clean flow is left at the tank',
   'end.past-gap':
-    'the {place} is full; from then on a third of its water and more goes past it through the gap, so a timed jug will not show it: {share} of the clean flow still reaches the tank',
+    'the {place} has clogged; from then on a third of its water and more goes past it through the gap, so a timed jug will not show it: {share} of the clean flow still reaches the tank',
   'end.past-otherwise':
-    'the {place} is full; from then on a third of its water and more goes past it another way, so a timed jug will not show it: {share} of the clean flow still reaches the tank',
+    'the {place} has clogged; from then on a third of its water and more goes past it another way, so a timed jug will not show it: {share} of the clean flow still reaches the tank',
 };
 
 /** What cures them, and what a cure gains and gives up. */

@@ -14,6 +14,10 @@ export const warningSentences: Readonly<Record<string, string>> = {
     'The bed of {medium} lies outside what its law of resistance was measured for, in voidage or speed.',
   'warning.dirt-outside-law':
     'The {medium} holds more dirt than the law of clogging was measured for; it is clogged, but its resistance is a guess.',
+  'warning.interval-below-practice':
+    'Cleaning after {time} is sooner than filters are opened as a rule ({soonest}; common practice, no source). The law of clogging was found on sand and is drawn out to this medium, within a factor of 3.5: look at it after some days before you go by the figure, and hold packings against each other by it.',
+  'warning.interval-beyond-practice':
+    'More than a year until anything clogs is for the dirt of the feed alone. What plants shed, solids above half a millimetre and growth on the media are not counted: look at the media every {look} at least (common practice, no source).',
   'warning.pump-speed-outside-affinity':
     'Below a third of its speed a pump departs from the affinity laws that are used here.',
   'warning.pump-flow-outside-affinity':

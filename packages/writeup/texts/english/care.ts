@@ -55,7 +55,7 @@ export const careSentences: Readonly<Record<string, string>> = {
   'care.when-dirty': 'only when dirt shows, and then on another day than the others',
   'care.flow-decides': 'The flow decides, not the calendar.',
   'care.calendar-decides':
-    'Once the bed that clogs first is full, the water goes past it, {flow} of the clean flow still comes, and the test of the flow does not show it: clean by these times, and sooner where the test asks for it.',
+    'Once the bed that clogs first has done so, the water goes past it, {flow} of the clean flow still comes, and the test of the flow does not show it: clean by these times, and sooner where the test asks for it.',
   'care.stagger':
     'The table names every bed: take half of them at one cleaning, and the others two weeks later (common practice, no source).',
   'heading.care-media': 'What to mind about the media',

@@ -55,7 +55,7 @@ export const careSentences: Readonly<Record<string, string>> = {
   'care.when-dirty': 'nur wenn Schmutz zu sehen ist, und dann an einem anderen Tag als die anderen',
   'care.flow-decides': 'Der Durchfluss entscheidet, nicht der Kalender.',
   'care.calendar-decides':
-    'Ist die Schicht voll, die zuerst verstopft, geht das Wasser an ihr vorbei; {flow} des sauberen Durchflusses kommen noch an, und die Messung des Durchflusses zeigt es nicht: nach diesen Zeiten reinigen, und früher, wo die Messung es verlangt.',
+    'Ist die Schicht verstopft, die es zuerst tut, geht das Wasser an ihr vorbei; {flow} des sauberen Durchflusses kommen noch an, und die Messung des Durchflusses zeigt es nicht: nach diesen Zeiten reinigen, und früher, wo die Messung es verlangt.',
   'care.stagger':
     'Die Tabelle nennt jede Schicht: bei einer Reinigung die Hälfte davon nehmen, die anderen zwei Wochen später (gängige Praxis, ohne Quelle).',
   'heading.care-media': 'Was bei den Medien zu beachten ist',

@@ -14,6 +14,10 @@ export const warningSentences: Readonly<Record<string, string>> = {
     'Die Schicht „{medium}“ liegt mit Porenanteil oder Geschwindigkeit außerhalb des Bereichs, für den ihr Widerstandsgesetz gemessen wurde.',
   'warning.dirt-outside-law':
     'Die Schicht „{medium}“ enthält mehr Schmutz, als beim Gesetz der Verstopfung gemessen wurde; sie ist verstopft, ihr Widerstand aber geschätzt.',
+  'warning.interval-below-practice':
+    'Eine Reinigung nach {time} ist früher, als Filter in der Regel geöffnet werden ({soonest}; gängige Praxis, ohne Quelle). Das Gesetz der Verstopfung wurde an Sand gefunden und ist auf dieses Medium ausgedehnt, auf einen Faktor 3,5 genau: nach einigen Tagen nachsehen, bevor man sich danach richtet, und Packungen daran miteinander vergleichen.',
+  'warning.interval-beyond-practice':
+    'Mehr als ein Jahr, bis etwas verstopft, gilt für den Schmutz des Futters allein. Was Pflanzen abwerfen, Festes über einem halben Millimeter und Bewuchs der Medien sind nicht gezählt: die Medien mindestens alle {look} ansehen (gängige Praxis, ohne Quelle).',
   'warning.pump-speed-outside-affinity':
     'Unter einem Drittel ihrer Drehzahl weicht eine Pumpe von den Ähnlichkeitsgesetzen ab, die hier verwendet werden.',
   'warning.pump-flow-outside-affinity':

@@ -147,11 +147,11 @@ export const faultSentences: Readonly<Record<string, string>> = {
   'end.none': 'nichts ist geschehen',
   'end.overflow': '„{place}“ läuft über, und am Becken bleiben {share} des sauberen Durchflusses',
   'end.slows':
-    '{place} ist voll und lässt ein Drittel weniger Wasser durch, und am Becken bleiben {share} des sauberen Durchflusses',
+    '{place} ist verstopft und lässt ein Drittel weniger Wasser durch, und am Becken bleiben {share} des sauberen Durchflusses',
   'end.past-gap':
-    '{place} ist voll; von da an läuft ein Drittel des Wassers und mehr durch den Spalt daran vorbei, sodass es beim Auslitern nicht auffällt: {share} des sauberen Durchflusses kommen noch am Becken an',
+    '{place} ist verstopft; von da an läuft ein Drittel des Wassers und mehr durch den Spalt daran vorbei, sodass es beim Auslitern nicht auffällt: {share} des sauberen Durchflusses kommen noch am Becken an',
   'end.past-otherwise':
-    '{place} ist voll; von da an läuft ein Drittel des Wassers und mehr anders daran vorbei, sodass es beim Auslitern nicht auffällt: {share} des sauberen Durchflusses kommen noch am Becken an',
+    '{place} ist verstopft; von da an läuft ein Drittel des Wassers und mehr anders daran vorbei, sodass es beim Auslitern nicht auffällt: {share} des sauberen Durchflusses kommen noch am Becken an',
 };
 
 export const cureSentences: Readonly<Record<string, string>> = {
