@@ -110,6 +110,13 @@ describe('residence', () => {
     for (const line of out.split('\n')) expect(line.length).toBeLessThanOrEqual(80);
   });
 
+  test('draws water that runs straight through as the longest bar, however soon it is past', async () => {
+    const { out } = await fettle('residence', demo('corner-box'));
+    const bars = out.split('\n').flatMap((line) => /^ *[\d.]+ s .* % *(#*)$/.exec(line)?.[1]?.length ?? []);
+    expect(bars.length).toBeGreaterThan(10);
+    expect(bars[1]).toBe(Math.max(...bars));
+  });
+
   test('says where no water flows', async () => {
     const lifted = demoWith('tall-drum', ['outlet: { length', 'outlet: { lift: 4 m, length']);
     expect((await fettle('residence', fileWith(lifted))).out).toBe('No water flows.\n');

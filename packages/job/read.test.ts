@@ -103,6 +103,7 @@ describe.each<readonly [what: string, text: string | Uint8Array, expected: reado
   ['half of a surrogate pair', 'fettle: "\uD800"', ['file-control-character  1']],
   ['a tab for indenting', 'fettle: 1\ntank:\n\tvolume: 1 L', ['yaml-syntax  3']],
   ['a missing bracket', 'fettle: 1\ntank: { volume: 1 L', ['yaml-syntax  2']],
+  ['brackets broken off, told once', 'a: [1,\n b: {', ['yaml-syntax  2']],
   ['two documents', 'fettle: 1\n---\nfettle: 1\n', ['yaml-several-documents  -']],
   ['YAML 1.1', '%YAML 1.1\n---\nfettle: 1\n', ['yaml-version  -']],
   ['an anchor and its alias', 'a: &x 1\nb: *x\n', ['yaml-alias  1', 'yaml-alias  2']],

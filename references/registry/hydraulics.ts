@@ -144,6 +144,14 @@ const bedLaws = {
     result: 'Pa/m',
     compute: (bed) => pressureGradient(bedResistanceErgun1952(bed), bed.velocityMPerS),
   }),
+  'bedResistanceErgun1952.head': adapter({
+    inputs: { ...grainsFlow, sphericity: '1', depthM: 'm' },
+    defaults: { sphericity: 1 },
+    result: 'm',
+    compute: (bed) =>
+      (pressureGradient(bedResistanceErgun1952(bed), bed.velocityMPerS) * bed.depthM) /
+      (bed.densityKgPerM3 * GRAVITY),
+  }),
   'bedResistanceErgun1952.velocity': adapter({
     inputs: { ...grains, headM: 'm', depthM: 'm' },
     result: 'm/s',

@@ -13,22 +13,23 @@ const BAR = 44;
 /** The rest comes out in a long thin tail. */
 const SHOWN = 0.99;
 
-/** The curve as bars: how much comes through about each time. */
+/** The curve as bars: how much has come through since the row above, so that no short peak is passed over. */
 const curve = (points: readonly ResidencePoint[]): string => {
   const last = points.findIndex(({ share: out }) => out > SHOWN);
   const every = Math.max(1, Math.round(last / ROWS));
   const shown = points.filter((_, place) => place <= last && place % every === 0);
-  const most = Math.max(...points.map(({ densityPerS }) => densityPerS));
+  const since = shown.map((point, row) => point.share - (shown[row - 1]?.share ?? 0));
+  const most = Math.max(...since);
   return table(
     [
       { head: 'after', width: 9, align: 'right' },
       { head: 'come out', width: 9, align: 'right' },
-      { head: 'coming out', width: BAR },
+      { head: 'since the row above', width: BAR },
     ],
-    shown.map((point) => [
+    shown.map((point, row) => [
       `${Number(point.timeS.toPrecision(3))} s`,
       share(point.share),
-      '#'.repeat(Math.round((BAR * point.densityPerS) / most)),
+      '#'.repeat(Math.round((BAR * since[row]!) / most)),
     ]),
   );
 };

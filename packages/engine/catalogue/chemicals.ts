@@ -1,12 +1,6 @@
 import type { Medium } from '../model/medium.ts';
 import { between, commonPractice, computed, fromMemory, plusMinus, secondary, times } from './figureOf.ts';
-import {
-  depositFactor,
-  keptWhenRinsed,
-  lifeInWeeks,
-  poundsPerLitre,
-  spheresText,
-} from './shared.ts';
+import { depositFactor, keptWhenRinsed, lifeInWeeks, poundsPerLitre, spheresText } from './shared.ts';
 
 const WEEK_S = 7 * 86_400;
 

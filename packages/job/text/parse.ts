@@ -66,7 +66,12 @@ export function parseText(source: string | Uint8Array, kind: TextKind = jobText)
     ...problem('yaml-syntax', [], { facts: { detail: syntaxDetail(error.code, error.message) } }),
     at: placeOf(lines, error.pos[0]),
   }));
-  if (wrong.length > 0) return failed(wrong);
+  // One slip upsets the reader more than once on a line, always in the same words.
+  const once = wrong.filter(
+    ({ says, at }, place) =>
+      !wrong.slice(0, place).some((one) => one.says === says && one.at.line === at.line),
+  );
+  if (once.length > 0) return failed(once);
   if (document.contents === null) return nothing(kind);
   return readContents(document.contents, lines);
 }
