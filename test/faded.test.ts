@@ -34,6 +34,12 @@ describe('why a flow has faded', () => {
     expect(out).toContain('from memory');
   });
 
+  test('is laid to two causes where they are about as likely', async () => {
+    const { out } = await fettle('faded', demo('corner-box'));
+    expect(out).toContain('Two causes are about as likely');
+    expect(out).not.toContain('Most likely');
+  });
+
   test('is settled once the flow is back', async () => {
     const done = '  done: [{ did: brush-hoses, flow: 620 L/h }]';
     const { out } = await fettle('faded', fadedDrum(`  flowNow: 400 L/h\n  flowBefore: 630 L/h\n${done}`));

@@ -33,6 +33,13 @@ describe('forecast', () => {
     for (const line of out.split('\n')) expect(line.length).toBeLessThanOrEqual(80);
   });
 
+  test('leaves none of the solids out of its sentence: what still floats in the tank is told', async () => {
+    const { out } = await fettle('forecast', demo('everything-wrong'), '--json');
+    const { solids, says } = JSON.parse(out);
+    const told = says.find(({ code }: { code: string }) => code === 'forecast.solids').says;
+    expect(told).toContain(`${Number(solids.suspended.value.toPrecision(2))} g still float in the tank`);
+  });
+
   test('of a planted tank says for programs too that what plants shed is not counted', async () => {
     const codesOf = async (name: string): Promise<readonly string[]> => {
       const { out } = await fettle('forecast', demo(name), '--json', '--days', '10');

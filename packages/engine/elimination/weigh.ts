@@ -12,6 +12,8 @@ import { type Trial, trialFacts } from './trials.ts';
 const MODEL_DOUBT = 0.05;
 /** The same of the computed flow in order, where nobody measured it. */
 const COMPUTED_FLOW_DOUBT = 0.13;
+/** The same of an air-lift: its law gave up to 1.7 times what a short one did, half of the logarithm of which this is. */
+const COMPUTED_LIFT_DOUBT = 0.27;
 /** The same of the power by `powerFactor`, and of a shut-off head in order that nobody measured. */
 const POWER_DOUBT = 0.08;
 const ASSUMED_HEAD_DOUBT = 0.25;
@@ -100,7 +102,8 @@ export const weigh = ({ filter, readings, usualShutoffM }: Weighing, faults: Fau
   const shareUnder = (left: Faults): number =>
     Math.max(LEAST_SHARE, flowUnder(filter, left) / filter.cleanFlowM3PerS);
   const share = shareUnder(faults);
-  const beforeDoubt = flowBefore ? relative(flowBefore) : COMPUTED_FLOW_DOUBT;
+  const computedDoubt = filter.airCurves ? COMPUTED_LIFT_DOUBT : COMPUTED_FLOW_DOUBT;
+  const beforeDoubt = flowBefore ? relative(flowBefore) : computedDoubt;
   const before = flowBefore?.value ?? filter.cleanFlowM3PerS;
   let measured =
     logLikelihood(flowNow.value / before, share, Math.hypot(MODEL_DOUBT, relative(flowNow), beforeDoubt)) +

@@ -62,7 +62,7 @@ function Bought({ plan, model, print }: PlanOf) {
       {all.length === 0 ? 'Nothing to buy for it.' : `To buy: ${all.join(', ')}.`}
       {renewed.length === 0
         ? ''
-        : ` Fresh at every cleaning, planned or not, and not in the cost: ${renewed.join(', ')}.`}
+        : ` Spent in any case, to be taken fresh at the next cleaning, and not in the cost: ${renewed.join(', ')}.`}
     </p>
   );
 }

@@ -35,6 +35,19 @@ export const chanceText = (chance: number): string =>
 export const questionText = ({ question }: RankedQuestion, print: Print): string =>
   text(said(codeOf(question)), print);
 
+/** A cause whose share is this part of the first one's is about as likely: the shares start from memory. */
+const ABOUT_AS_LIKELY = 0.75;
+
+/** What most likely lies behind it, or the two that do; nothing where no cause can. */
+const chiefSaid = ({ causes: [chief, second], faded }: FadedCase['found']): readonly Said[] => {
+  if (chief === undefined) return [];
+  const cause = said(`cause.${chief.cause}`);
+  if (faded === 'back') return [said('faded.was', { cause })];
+  if (second === undefined || second.mainShare < ABOUT_AS_LIKELY * chief.mainShare)
+    return [said('faded.chief', { cause })];
+  return [said('faded.chief-of-two', { cause, other: said(`cause.${second.cause}`) })];
+};
+
 /** How far the flow has faded, what most likely lies behind it, and what these figures rest on. */
 export const fadedSentences = ({ readings, found }: FadedCase, print: Print): readonly string[] => {
   const before = readings.flowNow.value / found.leftRatio;
@@ -45,15 +58,7 @@ export const fadedSentences = ({ readings, found }: FadedCase, print: Print): re
       ? { now: quantity(readings.flowNow.value, 'flow'), before: quantity(before, 'flow') }
       : {}),
   });
-  const [chief] = found.causes;
-  const what =
-    chief === undefined
-      ? []
-      : [
-          said(found.faded === 'back' ? 'faded.was' : 'faded.chief', {
-            cause: said(`cause.${chief.cause}`),
-          }),
-        ];
+  const what = chiefSaid(found);
   return [
     how,
     ...(found.explained ? what : [said('faded.unexplained')]),

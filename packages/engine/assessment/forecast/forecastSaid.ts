@@ -73,13 +73,15 @@ const LEAST_TOLD_KG = 5e-5;
 
 const massFact = (kg: number): Fact => ({ ...quantity(kg, 'mass'), digits: 2 });
 
-const solidsSaid = ({ forecast: { account } }: ForecastOf): Said => {
+const solidsSaid = ({ forecast: { account, days }, model }: ForecastOf): Said => {
+  const floatingKg = (days.suspendedKgPerM3.at(-1) ?? 0) * model.tank.volumeM3;
   const parts = [
     ['held', account.heldKg],
     ['rot', account.decayedKg],
     ['cleaned', account.cleanedKg],
     ['changed', account.changedKg],
     ['elsewhere', account.elsewhereKg],
+    ['floating', floatingKg],
   ] as const;
   const told = parts
     .filter(([, kg]) => kg > LEAST_TOLD_KG)

@@ -41,6 +41,7 @@ export const eliminationSentences: Readonly<Record<string, string>> = {
   'faded.yes': '{share} of the flow is left: {now} of {before}.',
   'faded.back': 'The flow has come back: {share} of what it was.',
   'faded.chief': 'Most likely {cause}.',
+  'faded.chief-of-two': 'Two causes are about as likely: {cause}; or {other}.',
   'faded.was': 'It was most likely this: {cause}.',
   'faded.computed-before': 'What it was is computed for clean media, for nobody measured it.',
   'faded.unexplained':

@@ -25,6 +25,7 @@ export const forecastSentences: Readonly<Record<string, string>> = {
   'forecast.solids.cleaned': '{mass} are cleaned out',
   'forecast.solids.changed': '{mass} go with the water changes',
   'forecast.solids.elsewhere': '{mass} stay in other filters',
+  'forecast.solids.floating': '{mass} still float in the tank',
   'forecast.feed': 'It is reckoned with {fed} of dry feed.',
   'forecast.litter':
     'What plants shed is not counted: in a planted tank it may be as much as what feeding makes, and the days half as long.',

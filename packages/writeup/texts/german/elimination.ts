@@ -43,6 +43,7 @@ export const eliminationSentences: Readonly<Record<string, string>> = {
   'faded.yes': '{share} des Durchflusses sind noch da: {now} von {before}.',
   'faded.back': 'Der Durchfluss ist wieder da: {share} von früher.',
   'faded.chief': 'Am ehesten: {cause}.',
+  'faded.chief-of-two': 'Zwei Ursachen sind etwa gleich wahrscheinlich: {cause}; oder {other}.',
   'faded.was': 'Es war am ehesten dies: {cause}.',
   'faded.computed-before':
     'Der frühere Durchfluss ist für saubere Medien gerechnet, denn gemessen hat ihn niemand.',

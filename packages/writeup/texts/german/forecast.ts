@@ -27,6 +27,7 @@ export const forecastSentences: Readonly<Record<string, string>> = {
   'forecast.solids.cleaned': '{mass} werden ausgespült',
   'forecast.solids.changed': '{mass} gehen mit den Wasserwechseln ab',
   'forecast.solids.elsewhere': '{mass} bleiben in anderen Filtern',
+  'forecast.solids.floating': '{mass} schweben noch im Becken',
   'forecast.feed': 'Gerechnet ist mit {fed} Trockenfutter.',
   'forecast.litter':
     'Was Pflanzen abwerfen, ist nicht mitgezählt: Im bepflanzten Becken kann es so viel sein wie das, was aus dem Futter entsteht, und die Zeiten sind dann halb so lang.',
