@@ -67,7 +67,12 @@ const bought = (plan: Plan, currency: string, print: Print): string => {
     all.length === 0 ? 'Nothing to buy for it.' : wrap(`To buy: ${all.join(', ')}.`, 2),
     ...(renewed.length === 0
       ? []
-      : [wrap(`Spent in any case, to be taken fresh at the next cleaning, and not in the cost: ${renewed.join(', ')}.`, 2)]),
+      : [
+          wrap(
+            `Spent in any case, to be taken fresh at the next cleaning, and not in the cost: ${renewed.join(', ')}.`,
+            2,
+          ),
+        ]),
   ].join('\n');
 };
 

@@ -35,15 +35,6 @@ const foam: Layer = ['foam-20ppi', 40];
 const rings: Layer = ['ceramic-rings-15mm', 50];
 const zeolite: Layer = ['zeolite-4mm', 30];
 const good = inOrder(foam, rings, zeolite);
-/** Carbon bonded into a pad of the owner's own, which is thrown away. */
-const carbon = inOrder(['carbon-granular-1mm', 30]);
-const thrownAway: Model = {
-  ...carbon,
-  media: {
-    ...carbon.media,
-    'carbon-granular-1mm': { ...carbon.media['carbon-granular-1mm']!, care: 'replace' },
-  },
-};
 const tight = withMeasurements(good, { wallGap: 0 });
 const outlet = (change: Parameters<typeof hose>[0], model = good): Model =>
   withFilter(model, { outlet: hose(change) });
@@ -118,7 +109,6 @@ const cases: readonly (readonly [id: string, shown: Model, hidden: Model])[] = [
   ['dead-chamber', inOrder(foam, rings), good],
   ['stage-missing', inOrder(foam, foam), good],
   ['replaced-often', withTank(inOrder(['polishing-pad', 10], rings), { feedKgPerS: gramsPerDay(5) }), good],
-  ['replaced-often', withTank(thrownAway, { feedKgPerS: gramsPerDay(5) }), good],
   ['media-unsuited', withTank(good, { salinity: 30 }), good],
   [
     'media-unsuited',

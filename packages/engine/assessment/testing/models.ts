@@ -171,3 +171,11 @@ export const withFilter = (model: Model, change: Partial<Filter>): Model => ({
 
 export const withMeasurements = (model: Model, change: Measurements): Model =>
   withFilter(model, { measurements: { ...model.filter.measurements, ...change } });
+
+/** The same with its media thrown away and not rinsed, as carbon that is bonded into a pad. */
+export const thrownAway = (model: Model): Model => ({
+  ...model,
+  media: Object.fromEntries(
+    Object.entries(model.media).map(([id, medium]) => [id, { ...medium, care: 'replace' as const }]),
+  ),
+});
