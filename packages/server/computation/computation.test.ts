@@ -81,8 +81,9 @@ describe('what is computed on threads', () => {
       Array.from({ length: 8 }, (_, index) => narrow.assess(drum, { day: index + 1 })),
     );
     const refused = asked.filter((each) => each.status === 'rejected');
-    expect(refused.length).toBeGreaterThan(0);
-    for (const { reason } of refused) expect(reason).toMatchObject({ name: 'ComputationBusy', code: 'busy' });
+    // On a slow machine those that wait may also be given up.
+    for (const { reason } of refused) expect(reason).toMatchObject({ name: 'ComputationBusy' });
+    expect(refused.map(({ reason }) => reason.code)).toContain('busy');
     expect(asked.some(({ status }) => status === 'fulfilled')).toBe(true);
     await narrow.close();
   });
