@@ -139,7 +139,8 @@ export const faultSentences: Readonly<Record<string, string>> = {
   'fed.assumed-roughly': '{feed} (assumed from its stock)',
 
   'end.none': 'nothing has happened',
-  'end.overflow': 'the {place} opens, and {share} of the clean flow is left at the tank',
+  'end.overflow':
+    'the {place} opens: dirty water then goes past the media, though {share} of the clean flow still reaches the tank',
   'end.slows':
     'the {place} has clogged and lets a third less water through, and {share} of the clean flow is left at the tank',
   'end.past-gap':

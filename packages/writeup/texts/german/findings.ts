@@ -145,7 +145,8 @@ export const faultSentences: Readonly<Record<string, string>> = {
   'fed.assumed-roughly': '{feed} (nach dem Besatz angenommen)',
 
   'end.none': 'nichts ist geschehen',
-  'end.overflow': '„{place}“ läuft über, und am Becken bleiben {share} des sauberen Durchflusses',
+  'end.overflow':
+    '„{place}“ läuft über: von da an geht schmutziges Wasser an den Medien vorbei, und am Becken kommen noch {share} des sauberen Durchflusses an',
   'end.slows':
     '{place} ist verstopft und lässt ein Drittel weniger Wasser durch, und am Becken bleiben {share} des sauberen Durchflusses',
   'end.past-gap':
