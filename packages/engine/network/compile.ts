@@ -44,7 +44,7 @@ const fill = (
     slope: numbers(linkCount),
   };
   const { numbers: loops, wayAt, chordAt } = layLoops(laid.loops);
-  return {
+  const network: Omit<CompiledNetwork, keyof typeof told> = {
     spec,
     topology: { ...laid.topology, chords: chordAt.map((loop) => laid.topology.chords[loop]!) },
     linkIndex: new Map(spec.links.map((link, place) => [link.id, place])),
@@ -52,22 +52,6 @@ const fill = (
     parameters: links.parameters,
     tables: links.tables,
     resistanceRatio: links.resistanceRatio,
-    get flow() {
-      tellFlows(this);
-      return links.flow;
-    },
-    get drop() {
-      tellHeads(this);
-      return links.drop;
-    },
-    get slope() {
-      tellHeads(this);
-      return links.slope;
-    },
-    get nodeHead() {
-      tellHeads(this);
-      return this.head;
-    },
     links,
     head: numbers(laid.topology.nodes.length),
     telling: { flows: true, heads: true, reachSquared: 0 },
@@ -79,7 +63,33 @@ const fill = (
     fallFlow: numbers(spec.falls?.length ?? 0),
     ...workRoom(wayAt.length, chordAt.length),
   };
+  return Object.setPrototypeOf(network, told);
 };
+
+/**
+ * What is told when it is read. It is a prototype, because an object with accessors of its own is kept as a table, in
+ * which the solver would have to search for every list of numbers.
+ */
+const told = {
+  get flow(): Float64Array {
+    tellFlows(here(this));
+    return here(this).links.flow;
+  },
+  get drop(): Float64Array {
+    tellHeads(here(this));
+    return here(this).links.drop;
+  },
+  get slope(): Float64Array {
+    tellHeads(here(this));
+    return here(this).links.slope;
+  },
+  get nodeHead(): Float64Array {
+    tellHeads(here(this));
+    return here(this).head;
+  },
+};
+
+const here = (network: object): CompiledNetwork => network as CompiledNetwork;
 
 /** Room for the flows and for one solve. */
 const workRoom = (wayCount: number, chordCount: number) => ({
