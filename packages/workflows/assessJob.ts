@@ -2,7 +2,11 @@ import { type AssessOptions, assess } from '@fettle/engine/assessment/assess.ts'
 import type { Assessment, Finding } from '@fettle/engine/assessment/assessment.ts';
 import { powerW } from '@fettle/engine/assessment/cost.ts';
 import { findingsOf } from '@fettle/engine/assessment/findings/find.ts';
-import { type Comparison, compareTests } from '@fettle/engine/assessment/findings/measured.ts';
+import {
+  type Comparison,
+  compareTests,
+  flowDoubtRatio,
+} from '@fettle/engine/assessment/findings/measured.ts';
 import { saysAndCure } from '@fettle/engine/assessment/findings/rule.ts';
 import { compareDye, type DyeComparison } from '@fettle/engine/assessment/residence/dye.ts';
 import { type ResidenceFigures, residenceFigures } from '@fettle/engine/assessment/residence/residence.ts';
@@ -55,6 +59,7 @@ export const holdClaimsOf = (model: Model, assessment: Assessment): readonly Hol
     claims: readClaims(model.claims),
     computed: {
       flowM3PerS: assessment.dutyPoint.flowM3PerS,
+      flowDoubtRatio: flowDoubtRatio(model),
       ratedFlowM3PerS: model.filter.pump.ratedFlowM3PerS,
       ...shutoffOf(model),
       powerW: powerW(model),

@@ -8,6 +8,6 @@ export const printSite = ({ assessment }: AssessedJob, print: Print): string => 
   const table =
     assessment.site.pressures.length === 0
       ? []
-      : [reportTable(pressureTable(assessment, print), [34, 11, 11, 22])];
+      : [reportTable(pressureTable(assessment, print), [34, 11, 11, 18])];
   return [...table, ...siteLines(assessment, print).map((text) => wrap(text, 2))].join('\n');
 };

@@ -19,8 +19,18 @@ export const mostUsableAreaPerM = 3000;
 function compare(ours: number, claimed: number, sentence: (share: Said) => Said): Told {
   if (claimed === 0) return { verdict: 'not-checked', said: said('claim.zero') };
   const ratio = ours / claimed;
-  const verdict = Math.abs(ratio - 1) <= claimTolerance + 1e-9 ? 'agrees' : 'differs-from-ours';
+  const verdict = isWithin(ratio, claimTolerance) ? 'agrees' : 'differs-from-ours';
   return { verdict, said: sentence(said('claim.share', { ratio: number(ratio) })), ratio };
+}
+
+const isWithin = (ratio: number, share: number): boolean => Math.abs(ratio - 1) <= share + 1e-9;
+
+/** A claim that lies within the doubt of our own figure is not told to differ from it. */
+function allowDoubt(told: Told, doubtRatio = 0): Told {
+  const { verdict, ratio } = told;
+  if (verdict !== 'differs-from-ours' || ratio === undefined || !isWithin(1 / ratio, doubtRatio)) return told;
+  const doubt = fact(doubtRatio, 'fraction');
+  return { ...told, verdict: 'agrees', said: said('claim.within-doubt', { detail: told.said, doubt }) };
 }
 
 /** A figure claimed, as one number or a range. */
@@ -29,14 +39,16 @@ interface Claimed {
   readonly from?: number;
 }
 
-function holdFlow(claimed: number, { flowM3PerS, ratedFlowM3PerS }: Computed): Told | undefined {
+function holdFlow(claimed: number, computed: Computed): Told | undefined {
+  const { flowM3PerS, ratedFlowM3PerS, flowDoubtRatio } = computed;
   if (flowM3PerS !== undefined) {
     const ours = fact(flowM3PerS, 'flow');
-    return compare(flowM3PerS, claimed, (share) =>
+    const told = compare(flowM3PerS, claimed, (share) =>
       ratedFlowM3PerS === undefined
         ? said('claim.flow', { ours, share })
         : said('claim.flow-and-rated', { ours, share, rated: fact(ratedFlowM3PerS, 'flow') }),
     );
+    return allowDoubt(told, flowDoubtRatio);
   }
   if (ratedFlowM3PerS === undefined) return undefined;
   const ours = fact(ratedFlowM3PerS, 'flow');

@@ -61,6 +61,16 @@ describe('a statement against ours', () => {
     servedM3: { light: 0.3, normal: 0.18, heavy: 0.09 },
   };
 
+  test('of flow agrees as far as ours may be off, and says so', () => {
+    const within = (says: string, flowDoubtRatio: number) =>
+      holdClaims({ claims: readClaims([says]), computed: { ...computed, flowDoubtRatio } })[0]!;
+    expect(within('Flow 615 L/h', 0.15)).toMatchObject({ verdict: 'agrees' });
+    expect(within('Flow 615 L/h', 0.15).detail).toMatch(/15(\.0)? % either way/);
+    expect(within('Flow 615 L/h', 0).verdict).toBe('differs-from-ours');
+    expect(within('Flow 625 L/h', 0.15).verdict).toBe('differs-from-ours');
+    expect(within('Flow 625 L/h', 0.35).verdict).toBe('agrees');
+  });
+
   test.each([
     ['Flow 900 L/h', 'differs-from-ours', 0.6],
     ['Flow 590 L/h', 'agrees', 540 / 590],

@@ -17,7 +17,8 @@ function notChecked(claim: Claim): Holding {
  * Holds a maker's statements against themselves, each other and what was measured or computed.
  *
  * A quantity given twice in one statement, or in two statements on one subject and under the same conditions, must
- * agree within the rounding of what is written. Ours meets a claim within a tenth (`claimTolerance`). An area above
+ * agree within the rounding of what is written. Ours meets a claim within a tenth (`claimTolerance`), a
+ * flow also within the doubt of ours. An area above
  * 3 m² per litre is explained as one that bacteria cannot use.
  *
  * @returns at least one entry for each statement, in their order

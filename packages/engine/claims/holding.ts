@@ -35,6 +35,8 @@ export const holding = (of: Pick<Holding, 'says' | 'subject'>, told: Told): Hold
 export interface Computed {
   /** Flow at the tank, at the duty point. */
   readonly flowM3PerS?: number;
+  /** How far off that flow may be, as a share of it; no more than any other figure where left out. */
+  readonly flowDoubtRatio?: number;
   /** Flow of the pump alone, at no head. */
   readonly ratedFlowM3PerS?: number;
   /** True where the flow of the pump alone was measured; else it is itself a statement of the maker. */

@@ -54,7 +54,8 @@ const beforeAndAfter = (
 /** Flows in the order of the work, each with how it is known: the steps are credited apart. */
 const flowCard = (writer: Writer): readonly FactCard[] => {
   const timed = timedTests(writer).filter(({ state }) => state !== 'clean-empty');
-  const { dutyPoint } = lastState(writer.source).assessment;
+  const { assessment, model } = lastState(writer.source);
+  const { dutyPoint } = assessment;
   const shown: Shown[] = timed.map((test) => ({
     label: writer.say('card.timed', { state: writer.say(`state.${test.state}`) }),
     fact: flow(test.flowM3PerS, test.doubtM3PerS),
@@ -63,7 +64,7 @@ const flowCard = (writer: Writer): readonly FactCard[] => {
   const isOpen = !timed.some(({ state }) => state === 'as-left') && dutyPoint.flowM3PerS > 0;
   const computed: Shown = {
     label: writer.say(`card.computed.${tense(writer.source)}`),
-    fact: computedFlow(dutyPoint.flowM3PerS),
+    fact: computedFlow(dutyPoint.flowM3PerS, model),
     size: dutyPoint.flowM3PerS,
   };
   const all = [...shown, ...(isOpen ? [computed] : [])].slice(-3);

@@ -97,7 +97,7 @@ const ratingSentences = (writer: Writer): readonly string[] => {
   return [
     writer.say(isDrivenByAir(model) ? 'flow.rating.air' : 'flow.rating', {
       rated: flow(rated),
-      clean: computedFlow(clean),
+      clean: computedFlow(clean, model),
       share: share(rated > 0 ? clean / rated : 0),
     }),
     writer.say('flow.turnover', { turnover }),

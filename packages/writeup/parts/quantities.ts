@@ -1,5 +1,6 @@
-import { COMPUTED_DOUBT } from '@fettle/engine/assessment/findings/measured.ts';
+import { flowDoubtRatio } from '@fettle/engine/assessment/findings/measured.ts';
 import type { Doubt } from '@fettle/engine/model/figure.ts';
+import type { Model } from '@fettle/engine/model/model.ts';
 import type { Printable } from '@fettle/engine/quantities/printQuantity.ts';
 import type { Fact } from '@fettle/engine/wording/said.ts';
 
@@ -11,8 +12,9 @@ export const flow = (value: number, doubtM3PerS?: number): Printable => ({
   ...withDoubt(doubtM3PerS),
 });
 
-/** A computed flow with the doubt that it is taken to have until ranges are computed. */
-export const computedFlow = (value: number): Printable => flow(value, COMPUTED_DOUBT * value);
+/** A computed flow of a filter with the doubt that it is taken to have until ranges are computed. */
+export const computedFlow = (value: number, of: Pick<Model, 'filter'>): Printable =>
+  flow(value, flowDoubtRatio(of) * value);
 
 /** A computed flow beside another of the same filter: what both have wrong alike does not part them. */
 export const comparedFlow = (value: number): Printable => ({ value, dimension: 'flow' });

@@ -84,12 +84,12 @@ const leftOverSentence = (writer: Writer): string => {
 };
 
 const nowSentence = (writer: Writer): string => {
-  const { assessment } = lastState(writer.source);
+  const { assessment, model } = lastState(writer.source);
   if (!flows(assessment)) return writer.say(`summary.now.${tense(writer.source)}.none`);
   const { day } = assessment.carries;
   const timed = timedAsLeft(writer);
   return writer.say(`summary.now.${tense(writer.source)}${timed === undefined ? '' : '.timed'}`, {
-    flow: timed === undefined ? computedFlow(assessment.dutyPoint.flowM3PerS) : timedFact(timed),
+    flow: timed === undefined ? computedFlow(assessment.dutyPoint.flowM3PerS, model) : timedFact(timed),
     feed: feed(day.feedKgPerS),
     day: duration(day.dayS),
     heavy: volume(day.servedM3.heavy),
@@ -152,7 +152,7 @@ export const figuresPart = (writer: Writer): readonly Block[] => {
       before: after === undefined ? undefined : of(found.assessment),
     });
   const figures = [
-    timedFigure(writer) ?? figure('flow', ({ dutyPoint }) => computedFlow(dutyPoint.flowM3PerS)),
+    timedFigure(writer) ?? figure('flow', ({ dutyPoint }) => computedFlow(dutyPoint.flowM3PerS, found.model)),
     figure('feed', ({ carries }) => feed(carries.day.feedKgPerS)),
     figure('interval', interval),
     ...(hasMechanical(lastState(writer.source).assessment) ? [figure('bypass', missed)] : []),

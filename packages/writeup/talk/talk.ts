@@ -90,13 +90,13 @@ const cleaningFact = (writer: Writer, assessment: Assessment): string => {
 
 const resultFacts = (writer: Writer): readonly string[] => {
   const { found, after } = writer.source;
-  const { assessment } = lastState(writer.source);
+  const { assessment, model } = lastState(writer.source);
   const { day } = assessment.carries;
   const form = tense(writer.source);
   return [
     ...(flows(assessment)
       ? [
-          writer.say(`talk.clean.${form}`, { flow: computedFlow(assessment.dutyPoint.flowM3PerS) }),
+          writer.say(`talk.clean.${form}`, { flow: computedFlow(assessment.dutyPoint.flowM3PerS, model) }),
           ...(hasMechanical(assessment) ? [writer.say('talk.misses', { share: missed(assessment) })] : []),
         ]
       : []),

@@ -32,7 +32,8 @@ export const COMPUTED_DOUBT = 0.15;
 /** That of an air-lift: its law gave up to 1.7 times the flow that was measured in short tubes. */
 const AIR_LIFT_DOUBT = 0.35;
 
-const flowDoubtRatio = ({ filter }: Model): number =>
+/** How far off a computed flow of a filter is taken to be, as a share of it. */
+export const flowDoubtRatio = ({ filter }: Pick<Model, 'filter'>): number =>
   filter.pump.curve.kind === 'air-lift' ? AIR_LIFT_DOUBT : COMPUTED_DOUBT;
 
 const emptied = (model: Model): Model => ({ ...model, packing: {} });

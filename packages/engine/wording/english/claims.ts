@@ -27,6 +27,7 @@ export const claimSentences: Readonly<Record<string, string>> = {
 
   'claim.zero': 'Nothing can be held against a claim of 0.',
   'claim.share': '{ratio} of the claim',
+  'claim.within-doubt': '{detail} That is within what our own figure may be off, {doubt} either way.',
   'claim.flow': 'At the tank it is {ours}, {share}.',
   'claim.flow-and-rated': 'At the tank it is {ours}, {share}. The pump alone, at no head, gives {rated}.',
   'claim.pump-flow': 'The pump alone, at no head, gives {ours}, {share}.',

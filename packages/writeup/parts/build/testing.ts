@@ -61,13 +61,14 @@ const flowSteps = (writer: Writer): readonly string[] => {
   const vesselM3 = vesselOf(writer);
   const way = flowWay(writer);
   const left = timedFlow(lastState(writer.source), 'as-left');
-  const clean = lastState(writer.source).assessment.dutyPoint.flowM3PerS;
+  const { assessment, model } = lastState(writer.source);
+  const clean = assessment.dutyPoint.flowM3PerS;
   const expected =
     vesselM3 === undefined || clean <= 0
       ? []
       : [
           writer.say(`step.check.expected.${way}`, {
-            flow: computedFlow(clean),
+            flow: computedFlow(clean, model),
             vessel: volume(vesselM3),
             time: duration(vesselM3 / clean),
           }),

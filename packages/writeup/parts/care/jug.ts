@@ -1,9 +1,9 @@
-import { COMPUTED_DOUBT } from '@fettle/engine/assessment/findings/measured.ts';
+import { flowDoubtRatio } from '@fettle/engine/assessment/findings/measured.ts';
 import { handlingKind } from '@fettle/engine/planning/handling.ts';
 import type { Printable } from '@fettle/engine/quantities/printQuantity.ts';
 import type { Block } from '../../content/document.ts';
 import { flowWay } from '../flowWay.ts';
-import { computedFlow, duration, flow, share, volume } from '../quantities.ts';
+import { duration, flow, share, volume } from '../quantities.ts';
 import { timedFlow } from '../timed.ts';
 import { heading, lastState, paragraph, type Writer } from '../writer.ts';
 import { bagVolumes } from './bagVolumes.ts';
@@ -14,15 +14,16 @@ export const ownersFlow = ({ source }: Writer) => {
   const timed = timedFlow(lastState(source), 'as-left');
   if (timed !== undefined)
     return { isTimed: true, flowM3PerS: timed.flowM3PerS, doubtM3PerS: timed.doubtM3PerS };
-  const { flowM3PerS } = lastState(source).assessment.dutyPoint;
-  return { isTimed: false, flowM3PerS, doubtM3PerS: COMPUTED_DOUBT * flowM3PerS };
+  const { assessment, model } = lastState(source);
+  const { flowM3PerS } = assessment.dutyPoint;
+  return { isTimed: false, flowM3PerS, doubtM3PerS: flowDoubtRatio(model) * flowM3PerS };
 };
 
 const basisSentence = (writer: Writer): string => {
   const { isTimed, flowM3PerS, doubtM3PerS } = ownersFlow(writer);
   return isTimed
     ? writer.say('jug.timed', { flow: flow(flowM3PerS, doubtM3PerS) })
-    : writer.say(`jug.computed.${flowWay(writer)}`, { flow: computedFlow(flowM3PerS) });
+    : writer.say(`jug.computed.${flowWay(writer)}`, { flow: flow(flowM3PerS, doubtM3PerS) });
 };
 
 /** A time or a volume with its half-width. */

@@ -10,7 +10,7 @@ import { totalsOf } from './lines.ts';
 /** A flow that was timed goes before one that was computed. */
 const flowCell = (writer: Writer, assessment: Assessment, timed: TimedFlow | undefined): string =>
   timed === undefined
-    ? writer.fact(computedFlow(assessment.dutyPoint.flowM3PerS))
+    ? writer.fact(computedFlow(assessment.dutyPoint.flowM3PerS, writer.source.found.model))
     : writer.say('choice.flow.timed', { flow: flow(timed.flowM3PerS, timed.doubtM3PerS) });
 
 const figureCells = (writer: Writer, assessment: Assessment, timed?: TimedFlow): readonly string[] => [

@@ -79,6 +79,8 @@ export const claimSentences: Readonly<Record<string, string>> = {
 
   'claim.zero': 'Mit einer Angabe von 0 lässt sich nichts vergleichen.',
   'claim.share': 'das {ratio}-Fache der Angabe',
+  'claim.within-doubt':
+    '{detail} Das liegt in dem Bereich, in dem unsere eigene Zahl ungewiss ist, {doubt} nach beiden Seiten.',
   'claim.flow': 'Am Becken sind es {ours}, {share}.',
   'claim.flow-and-rated':
     'Am Becken sind es {ours}, {share}. Die Pumpe allein, ohne Förderhöhe, liefert {rated}.',
