@@ -1,8 +1,7 @@
 /** Writes `docs/forecast.md` from the models: `npx tsx scripts/forecast-docs.ts`; `--check` only compares. */
 import { existsSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { basename, resolve } from 'node:path';
-import { compile } from '@fettle/engine/assessment/compile.ts';
-import type { Compiled } from '@fettle/engine/assessment/compiled.ts';
+import { compiledOf } from '@fettle/engine/assessment/compile.ts';
 import { march } from '@fettle/engine/assessment/dirt/march.ts';
 import { heldKg } from '@fettle/engine/assessment/dirt/state.ts';
 import { solveAt } from '@fettle/engine/assessment/dirt/step.ts';
@@ -21,12 +20,6 @@ import { isMain, projectRoot } from './sources.ts';
 const DAY_S = 86_400;
 const DAY = 60;
 const YEAR = 365;
-
-const compiledOf = (model: Model): Compiled => {
-  const result = compile(model);
-  if (!result.ok) throw new Error(result.problem.code);
-  return result.compiled;
-};
 
 const digits = (value: number): string => String(Number(value.toPrecision(3)));
 const percent = (share: number): string => (Number.isNaN(share) ? '–' : `${digits(100 * share)} %`);

@@ -5,7 +5,7 @@ import { solveNetwork } from '../network/solve.ts';
 import type { Assessment, BedState, Warning } from './assessment.ts';
 import { chemicalStates } from './chemical.ts';
 import { cleaningOf } from './cleaning.ts';
-import { compile } from './compile.ts';
+import { compiledOf } from './compile.ts';
 import type { Compiled } from './compiled.ts';
 import { costOf } from './cost.ts';
 import { march } from './dirt/march.ts';
@@ -162,8 +162,5 @@ export const evaluate = (compiled: Compiled, options: AssessOptions = {}): Asses
  * Assesses one job.
  * @throws where the network cannot be solved: the job's own checks keep such layouts out
  */
-export const assess = (model: Model, options: AssessOptions = {}): Assessment => {
-  const result = compile(model);
-  if (!result.ok) throw new Error(`the filter's network cannot be solved: ${result.problem.code}`);
-  return evaluate(result.compiled, options);
-};
+export const assess = (model: Model, options: AssessOptions = {}): Assessment =>
+  evaluate(compiledOf(model), options);

@@ -1,4 +1,4 @@
-import { compile } from '../assessment/compile.ts';
+import { compiledOf } from '../assessment/compile.ts';
 import type { Compiled } from '../assessment/compiled.ts';
 import { stateAt } from '../assessment/dirt/march.ts';
 import { applyDirt, cleanState, type DirtState } from '../assessment/dirt/state.ts';
@@ -79,9 +79,7 @@ const possibleIn = (filter: Omit<FaultyFilter, 'possible'>): Set<Cause> => {
  * @throws where the network cannot be solved: the job's own checks keep such layouts out
  */
 export const faultyFilter = (model: Model, sinceCleanedS?: number): FaultyFilter => {
-  const result = compile(model);
-  if (!result.ok) throw new Error(`the filter's network cannot be solved: ${result.problem.code}`);
-  const { compiled } = result;
+  const compiled = compiledOf(model);
   const course = dirtCourse(compiled);
   const { network } = compiled;
   applyDirt(compiled, cleanState(compiled));

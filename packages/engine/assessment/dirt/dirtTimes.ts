@@ -1,7 +1,7 @@
 import { solidsMade } from '../../laws/dirt/production.ts';
 import type { Model } from '../../model/model.ts';
 import { COMPARISON_DAY } from '../assess.ts';
-import { compile } from '../compile.ts';
+import { compiledOf } from '../compile.ts';
 import type { Compiled } from '../compiled.ts';
 import { type March, march, stateAt } from './march.ts';
 import { type DirtState, heldKg } from './state.ts';
@@ -78,9 +78,7 @@ const timeOf = (compiled: Compiled, { clean, passed, atEnd }: March, timeS: numb
  * @throws where the network cannot be solved: the job's own checks keep such layouts out
  */
 export const dirtTimes = (model: Model, steps: number): readonly DirtyTime[] => {
-  const result = compile(model);
-  if (!result.ok) throw new Error(`the filter's network cannot be solved: ${result.problem.code}`);
-  const { compiled } = result;
+  const compiled = compiledOf(model);
   // By way of the day of the comparison, so that the interval is the assessment's own to its last digit.
   const marched = march(compiled, solidsMade(model.tank), COMPARISON_DAY * daySeconds);
   const { timeS } = marched.ending;

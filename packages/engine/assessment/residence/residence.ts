@@ -4,7 +4,7 @@ import { solveNetwork } from '../../network/solve.ts';
 import { type Complex, scaled, times } from '../../numerics/complex.ts';
 import { inverseLaplace, laplacePoints } from '../../numerics/inverseLaplace.ts';
 import { bracketedRoot } from '../../numerics/roots.ts';
-import { compile } from '../compile.ts';
+import { compiledOf } from '../compile.ts';
 import type { Compiled } from '../compiled.ts';
 import { cleanState } from '../dirt/state.ts';
 import { solveAt } from '../dirt/step.ts';
@@ -152,9 +152,7 @@ interface Moving {
 
 /** The job's filter solved with clean media; undefined where no water flows. */
 const movingIn = (model: Model): Moving | undefined => {
-  const result = compile(model);
-  if (!result.ok) throw new Error(`the filter's network cannot be solved: ${result.problem.code}`);
-  const { compiled } = result;
+  const compiled = compiledOf(model);
   solveAt(compiled, cleanState(compiled));
   solveNetwork(compiled.network);
   const bodies = waterBodies(compiled);
