@@ -93,6 +93,18 @@ const isSameLine = (one: Stand, other: Stand): boolean => {
 };
 
 /**
+ * The same stands, where this window took in what the records had by then: what another machine wrote is then no part
+ * of a step that was done here, and undoing the step leaves it.
+ */
+function onOneBase(now: Stand, since: Stand, onto: Stand) {
+  if (now.revision === since.revision) return { mine: now, theirs: onto, from: since };
+  // Where both took something in, the later of the two stands.
+  const [mine, theirs] =
+    onto.revision === since.revision ? [now, raised(onto, now)] : [raised(now, onto), raised(onto, now)];
+  return { mine, theirs, from: raised(since, mine) };
+}
+
+/**
  * What was done in one window since it knew where the windows stand, laid over where they stand by now: fields that
  * only one side changed are as that side has them, a field that both changed is as it is here. Steps stay steps, each
  * over all that came before it; what was undone here is a step of its own where others have gone on meanwhile.
@@ -102,12 +114,10 @@ const isSameLine = (one: Stand, other: Stand): boolean => {
 export function rebased(now: Stand, { since, onto }: { readonly since: Stand; readonly onto: Stand }): Stand {
   if (isSameStand(now, since)) return onto;
   if (isSameStand(onto, since)) return now;
-  // Both took in what the records had: the later of the two stands.
-  const isApart = onto.revision !== since.revision && now.revision !== since.revision;
-  const [mine, theirs] = isApart ? [raised(now, onto), raised(onto, now)] : [now, onto];
+  const { mine, theirs, from } = onOneBase(now, since, onto);
   const { revision, base } = onto.revision === since.revision ? mine : theirs;
-  if (!isSameLine(since, onto)) return { revision, base, ...laidOver(theirs, since, doneSince(mine, since)) };
-  const both = withEditsSince(since.document, { saved: theirs.document, now: mine.document });
+  if (!isSameLine(since, onto)) return { revision, base, ...laidOver(theirs, from, doneSince(mine, from)) };
+  const both = withEditsSince(from.document, { saved: theirs.document, now: mine.document });
   const document = alike(both, theirs.document) ? theirs.document : both;
   return { revision, base, document, past: now.past, future: now.future };
 }

@@ -68,6 +68,19 @@ const shownIn = (session: JobSession) => {
   return { document, base, revision, standing, past: says(past), future: says(future) };
 };
 
+/** One window takes in what another machine wrote between a step and its undoing, while the other window has its own. */
+const newsWithinAnUndo = (
+  ['elsewhere', 'set', 'set', 'undo', 'look', 'elsewhere', 'undo', 'set', 'set'] as const
+).map(
+  (does, index): Act => ({
+    window: index === 2 ? 1 : 0,
+    does,
+    field: 'volume',
+    value: index === 1 ? 'most' : 'few',
+    thenMs: { 3: 1, 5: 2 }[index] ?? 0,
+  }),
+);
+
 describe('windows of one browser on one job', () => {
   test('come to show the same, and what is kept and recorded is that, whatever is done when and heard when', async () => {
     await fc.assert(
@@ -111,7 +124,7 @@ describe('windows of one browser on one job', () => {
           await vi.runAllTimersAsync();
         },
       ),
-      { numRuns: 300 },
+      { numRuns: 300, examples: [[2, [0, 2, 0], newsWithinAnUndo]] },
     );
   });
 
