@@ -80,7 +80,7 @@ const bacteriaLaws = {
   organicCarbonFactor: adapter({
     inputs: { carbonToNitrogenRatio: '1' },
     result: '1',
-    compute: organicCarbonFactor,
+    compute: ({ carbonToNitrogenRatio }) => organicCarbonFactor({ carbonToNitrogenRatio }),
   }),
   AMMONIUM_SLOPE_VELOCITY_M_PER_S: adapter({
     inputs: {},

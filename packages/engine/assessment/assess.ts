@@ -1,5 +1,3 @@
-import { solidsMade } from '../laws/dirt/production.ts';
-import { alkalinityForNitrification, ammoniaFromFeed, oxygenForNitrification } from '../laws/life/feed.ts';
 import type { Model } from '../model/model.ts';
 import { solveNetwork } from '../network/solve.ts';
 import type { Assessment, BedState, Warning } from './assessment.ts';
@@ -18,6 +16,7 @@ import { waterInBed } from './hydraulics/trickling.ts';
 import { type BacteriaShares, bacteriaShares } from './life/bacteria.ts';
 import { type CarriesDetail, carriesIn } from './life/carries.ts';
 import { orderSharesOf } from './life/orderShares.ts';
+import { ammoniaMadeIn, solidsMadeIn } from './loads.ts';
 import { replacementsOf } from './replacement.ts';
 import { siteOf } from './site/siteOf.ts';
 import { warningsOf } from './warnings.ts';
@@ -69,8 +68,7 @@ const bedStates = (
 ): BedState[] => {
   const { detail, dirt } = day;
   const transport = makeTransport(compiled);
-  const { tank } = compiled.model;
-  layDown(compiled, transport, { ...dirt, madeKgPerS: solidsMade(tank) });
+  layDown(compiled, transport, { ...dirt, madeKgPerS: solidsMadeIn(compiled) });
   const held = heldKg(compiled, dirt);
   const { grid, network } = compiled;
   const reaching = transport.tankKgPerM3 * filterFlow(compiled);
@@ -105,9 +103,9 @@ const bedStates = (
   });
 };
 
-const usesOf = (oxidised: { readonly nitrogenKgPerS: number }): Assessment['uses'] => ({
-  alkalinityKgPerS: alkalinityForNitrification(oxidised),
-  oxygenKgPerS: oxygenForNitrification(oxidised),
+const usesOf = ({ constants }: Compiled, oxidisedKgNPerS: number): Assessment['uses'] => ({
+  alkalinityKgPerS: oxidisedKgNPerS * constants.alkalinityPerNitrogenRatio,
+  oxygenKgPerS: oxidisedKgNPerS * constants.oxygenPerNitrogenRatio,
 });
 
 /**
@@ -120,10 +118,10 @@ export const evaluate = (compiled: Compiled, options: AssessOptions = {}): Asses
   solveAt(compiled, cleanState(compiled));
   solveNetwork(compiled.network);
   const { siteWarnings, ...clean } = cleanFigures(compiled);
-  const made = solidsMade(tank);
+  const made = solidsMadeIn(compiled);
   const solids = cleanSolids(compiled, made);
   const marched = march(compiled, made, dayS);
-  const tanMade = ammoniaFromFeed({ feedKgPerS: tank.feedKgPerS, proteinFraction: tank.feedProteinFraction });
+  const tanMade = ammoniaMadeIn(compiled);
   const shares = bacteriaShares(compiled, marched, tanMade);
   const cleaning = cleaningOf(compiled, marched, shares);
   const atClean = carriesIn(compiled, shares, marched.clean).carries;
@@ -148,7 +146,7 @@ export const evaluate = (compiled: Compiled, options: AssessOptions = {}): Asses
     chemical,
     replaced,
     cost: costOf(compiled, replaced),
-    uses: usesOf({ nitrogenKgPerS: day.carries.oxidisedKgNPerS }),
+    uses: usesOf(compiled, day.carries.oxidisedKgNPerS),
     solids,
     orderShares,
     warnings: [

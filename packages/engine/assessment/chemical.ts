@@ -1,11 +1,11 @@
 import { exhaustionTime } from '../laws/chemistry/adsorption.ts';
 import { ORGANIC_CARBON_PER_FEED_RATIO, PHOSPHORUS_PER_FEED_RATIO } from '../laws/chemistry/loads.ts';
-import { ammoniaFromFeed } from '../laws/life/feed.ts';
 import type { Medium, Substance } from '../model/medium.ts';
 import type { ChemicalState } from './assessment.ts';
 import type { Compiled, CompiledBed } from './compiled.ts';
 import type { DirtState } from './dirt/state.ts';
 import type { Capacity } from './life/capacity.ts';
+import { ammoniaMadeIn } from './loads.ts';
 
 /** Share of a bed's capacity that dirt leaves open: its slices close as they fill. */
 const openFraction = (compiled: Compiled, dirt: DirtState, place: number): number => {
@@ -24,7 +24,7 @@ const madeKgPerS = (compiled: Compiled, substance: Substance): number => {
   const { tank } = compiled.model;
   switch (substance) {
     case 'ammonium':
-      return ammoniaFromFeed({ feedKgPerS: tank.feedKgPerS, proteinFraction: tank.feedProteinFraction });
+      return ammoniaMadeIn(compiled);
     case 'phosphate':
       return tank.feedKgPerS * PHOSPHORUS_PER_FEED_RATIO;
     case 'dissolved-organics':

@@ -8,6 +8,7 @@ import type { CompiledNetwork } from '../network/compiled.ts';
 import type { TopologyProblem } from '../network/topology.ts';
 import { mediumInBed } from '../packing/mediumInBed.ts';
 import type { Compiled, CompiledBed } from './compiled.ts';
+import { type Constants, usualConstants } from './constants.ts';
 import { layGrid } from './dirt/grid.ts';
 import { mixingLengthOf, pieceOf, voidageOf } from './hydraulics/bed.ts';
 import { bedsInWaterOrder, filterNetwork, shapesOfBeds } from './hydraulics/filterNetwork.ts';
@@ -118,12 +119,21 @@ export const layoutOf = ({ filter }: Model): Layout => {
   return { ...drawn, chambers: chambersInWaterOrder(drawn) };
 };
 
+/** How a job is compiled. */
+export interface CompileOptions {
+  /** Constants that are not sure; the most likely ones where left out. */
+  readonly constants?: Constants;
+  /** How fine the slices of the beds are: 1 as used where left out, 2 halves each. */
+  readonly refinement?: number;
+}
+
 /**
  * Compiles a job.
  * @returns the compiled job, or why its network cannot be solved
  */
 export const compile = (
   model: Model,
+  { constants = usualConstants, refinement = 1 }: CompileOptions = {},
 ):
   | { readonly ok: true; readonly compiled: Compiled }
   | { readonly ok: false; readonly problem: TopologyProblem } => {
@@ -131,7 +141,7 @@ export const compile = (
   const edges = wayEdges(model, layout);
   const spaces = orderSpaces(edges, layout.inletSpace);
   const water = waterState(model.tank);
-  const { spec, roles } = filterNetwork(model, layout, water);
+  const { spec, roles } = filterNetwork(model, layout, { water, constants });
   const result = compileNetwork(spec);
   if (!result.ok) return result;
   const { network } = result;
@@ -146,16 +156,19 @@ export const compile = (
       beds: edge.beds.map((id) => beds.findIndex((bed) => bed.id === id)),
     }))
     .sort((a, b) => a.from - b.from);
-  const grid = layGrid(beds, water);
-  return { ok: true, compiled: { model, layout, water, network, roles, spaces, ways, beds, grid } };
+  const grid = layGrid(beds, water, { constants, refinement });
+  return {
+    ok: true,
+    compiled: { model, constants, layout, water, network, roles, spaces, ways, beds, grid },
+  };
 };
 
 /**
  * A job compiled.
  * @throws where the network cannot be solved: the job's own checks keep such layouts out
  */
-export const compiledOf = (model: Model): Compiled => {
-  const result = compile(model);
+export const compiledOf = (model: Model, options: CompileOptions = {}): Compiled => {
+  const result = compile(model, options);
   if (!result.ok) throw new Error(`the filter's network cannot be solved: ${result.problem.code}`);
   return result.compiled;
 };

@@ -3,6 +3,7 @@ import type { Layout } from '../families/layout.ts';
 import type { Medium } from '../model/medium.ts';
 import type { Laying, Model } from '../model/model.ts';
 import type { CompiledNetwork } from '../network/compiled.ts';
+import type { Constants } from './constants.ts';
 import type { LinkRole } from './hydraulics/networkDraft.ts';
 import type { WaterState } from './hydraulics/water.ts';
 
@@ -69,6 +70,7 @@ export interface DirtGrid {
 /** A job turned into flat numbers once, to be evaluated many times. */
 export interface Compiled {
   readonly model: Model;
+  readonly constants: Constants;
   readonly layout: Layout;
   readonly water: WaterState;
   readonly network: CompiledNetwork;

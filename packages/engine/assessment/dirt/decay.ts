@@ -1,6 +1,4 @@
-import { DECAYING_FRACTION } from '../../laws/dirt/constants.ts';
 import { solidsDecayRate, solidsLeft } from '../../laws/dirt/decay.ts';
-import type { Tank } from '../../model/model.ts';
 import type { Compiled } from '../compiled.ts';
 import { bedHeldKg, type DirtState } from './state.ts';
 
@@ -11,9 +9,9 @@ export interface Decay {
   readonly fraction: number;
 }
 
-export const decayIn = ({ temperatureK }: Pick<Tank, 'temperatureK'>): Decay => ({
-  perS: solidsDecayRate({ temperatureK }),
-  fraction: DECAYING_FRACTION,
+export const decayIn = ({ model, constants }: Pick<Compiled, 'model' | 'constants'>): Decay => ({
+  perS: solidsDecayRate({ temperatureK: model.tank.temperatureK, warmPerS: constants.solidsDecayPerS }),
+  fraction: constants.decayingFraction,
 });
 
 /** A step of one bed: what came in evenly within it, and how that rots. */

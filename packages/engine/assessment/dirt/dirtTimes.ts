@@ -1,8 +1,8 @@
-import { solidsMade } from '../../laws/dirt/production.ts';
 import type { Model } from '../../model/model.ts';
 import { COMPARISON_DAY } from '../assess.ts';
 import { compiledOf } from '../compile.ts';
 import type { Compiled } from '../compiled.ts';
+import { solidsMadeIn } from '../loads.ts';
 import { type March, march, stateAt } from './march.ts';
 import { type DirtState, heldKg } from './state.ts';
 import { solveAt } from './step.ts';
@@ -80,7 +80,7 @@ const timeOf = (compiled: Compiled, { clean, passed, atEnd }: March, timeS: numb
 export const dirtTimes = (model: Model, steps: number): readonly DirtyTime[] => {
   const compiled = compiledOf(model);
   // By way of the day of the comparison, so that the interval is the assessment's own to its last digit.
-  const marched = march(compiled, solidsMade(model.tank), COMPARISON_DAY * daySeconds);
+  const marched = march(compiled, solidsMadeIn(compiled), COMPARISON_DAY * daySeconds);
   const { timeS } = marched.ending;
   return Array.from({ length: steps + 1 }, (_, step) => timeOf(compiled, marched, (timeS * step) / steps));
 };

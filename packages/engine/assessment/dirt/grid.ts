@@ -1,9 +1,9 @@
 import { captureCoefficient } from '../../laws/dirt/capture.ts';
-import { DEPOSIT_DRY_DENSITY_KG_PER_M3 } from '../../laws/dirt/constants.ts';
 import { solidsSizeClasses } from '../../laws/dirt/sizes.ts';
 import { radialPathThiem1906 } from '../../laws/hydraulics/radialFlow.ts';
 import type { Medium } from '../../model/medium.ts';
 import type { CompiledBed, DirtGrid } from '../compiled.ts';
+import { type Constants, usualConstants } from '../constants.ts';
 import type { WaterState } from '../hydraulics/water.ts';
 
 const CLASSES = 6;
@@ -54,19 +54,36 @@ const sliceShapes = (
 /** Pieces that rub against each other keep themselves clean: what they catch they give off again. */
 const NOTHING_CAUGHT = { steadyPerM: 0, settlingPerS: 0, strainedFraction: 0 };
 
-const captureOf = (medium: Medium, sizeM: number, water: WaterState) =>
+interface Conditions {
+  readonly water: WaterState;
+  readonly constants: Constants;
+}
+
+const captureOf = (medium: Medium, sizeM: number, { water, constants }: Conditions) =>
   captureCoefficient({
     resistance: medium.resistance,
     sizeM,
     viscosityPaS: water.viscosityPaS,
+    stickingFraction: constants.stickingFraction,
+    excessDensityKgPerM3: constants.excessDensityKgPerM3,
   });
 
 /**
  * Lays the slices of all beds.
- * @param refinement 1 as used; 2 halves every slice, to see what the grid is worth
+ * @param by.refinement 1 as used; 2 halves every slice, to see what the grid is worth
  */
-export const layGrid = (beds: readonly CompiledBed[], water: WaterState, refinement = 1): DirtGrid => {
-  const classes = solidsSizeClasses({ count: CLASSES, smallestM: SMALLEST_M, largestM: LARGEST_M });
+export const layGrid = (
+  beds: readonly CompiledBed[],
+  water: WaterState,
+  by: { readonly constants?: Constants; readonly refinement?: number } = {},
+): DirtGrid => {
+  const { constants = usualConstants, refinement = 1 } = by;
+  const classes = solidsSizeClasses({
+    count: CLASSES,
+    smallestM: SMALLEST_M,
+    largestM: LARGEST_M,
+    exponent: constants.sizeExponent,
+  });
   const thicknesses = beds.map((bed) => sliceThicknesses(bed.depthM, refinement));
   const sliceStart = new Int32Array(beds.length + 1);
   thicknesses.forEach((slices, bed) => {
@@ -74,7 +91,9 @@ export const layGrid = (beds: readonly CompiledBed[], water: WaterState, refinem
   });
   const shapes = beds.flatMap((bed, place) => sliceShapes(bed, thicknesses[place]!));
   const capture = beds.flatMap((bed) =>
-    classes.map(({ sizeM }) => (bed.moved ? NOTHING_CAUGHT : captureOf(bed.medium, sizeM, water))),
+    classes.map(({ sizeM }) =>
+      bed.moved ? NOTHING_CAUGHT : captureOf(bed.medium, sizeM, { water, constants }),
+    ),
   );
   const sliceThicknessM = Float64Array.from(thicknesses.flat());
   return {
@@ -84,7 +103,7 @@ export const layGrid = (beds: readonly CompiledBed[], water: WaterState, refinem
     sliceAreaM2: Float64Array.from(shapes, ({ areaM2 }) => areaM2),
     sliceKg: Float64Array.from(
       shapes,
-      ({ areaM2 }, slice) => DEPOSIT_DRY_DENSITY_KG_PER_M3 * areaM2 * sliceThicknessM[slice]!,
+      ({ areaM2 }, slice) => constants.depositDryDensityKgPerM3 * areaM2 * sliceThicknessM[slice]!,
     ),
     sliceShare: Float64Array.from(shapes, ({ share }) => share),
     steadyPerM: Float64Array.from(capture, ({ steadyPerM }) => steadyPerM),

@@ -126,7 +126,7 @@ describe('what the reckoning itself is worth', () => {
   it.each(shelf)('%s %s mm: halving the slices moves the interval by less than 5 %%', (medium, depthMm) => {
     const compiled = compiledJob(oneBasket([[medium, depthMm]]));
     const as = march(compiled, usual, days(60)).ending.timeS;
-    const finer = { ...compiled, grid: layGrid(compiled.beds, compiled.water, 2) };
+    const finer = { ...compiled, grid: layGrid(compiled.beds, compiled.water, { refinement: 2 }) };
     expect(Math.abs(march(finer, usual, days(60)).ending.timeS / as - 1)).toBeLessThan(0.05);
   });
 

@@ -1,5 +1,4 @@
 import { GRAVITY } from '../../laws/constants.ts';
-import { CAKE_RESISTANCE_M_PER_KG } from '../../laws/dirt/constants.ts';
 import { PARAMETER_STRIDE } from '../../network/lawNumbers.ts';
 import type { Compiled } from '../compiled.ts';
 
@@ -59,7 +58,8 @@ export const bedRatio = (compiled: Compiled, deposit: Float64Array, bed: number)
 /** Head that a mat takes for each m³/s through it, s/m². */
 const matSlope = (compiled: Compiled, matKgPerM2: number, areaM2: number): number => {
   const { viscosityPaS, densityKgPerM3 } = compiled.water;
-  return (CAKE_RESISTANCE_M_PER_KG * matKgPerM2 * viscosityPaS) / (densityKgPerM3 * GRAVITY * areaM2);
+  const { cakeResistanceMPerKg } = compiled.constants;
+  return (cakeResistanceMPerKg * matKgPerM2 * viscosityPaS) / (densityKgPerM3 * GRAVITY * areaM2);
 };
 
 /** Resistance of a mat on a bed's face against the clean bed's, at the flow of the last solve. */

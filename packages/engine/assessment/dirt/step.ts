@@ -33,7 +33,7 @@ export const beginMarch = (compiled: Compiled, madeKgPerS: number): Marching => 
   compiled,
   transport: makeTransport(compiled),
   madeKgPerS,
-  decay: decayIn(compiled.model.tank),
+  decay: decayIn(compiled),
   middle: cleanState(compiled),
 });
 

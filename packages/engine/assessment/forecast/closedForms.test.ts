@@ -24,7 +24,7 @@ const oneClass = (filterCoefficientPerM: number, fullFraction: number): Compiled
     medium: { ...bed.medium, depositFactor: { ...bed.medium.depositFactor, value: 0 } },
   }));
   const grid: DirtGrid = {
-    ...layGrid(beds, compiled.water, 8),
+    ...layGrid(beds, compiled.water, { refinement: 8 }),
     classShare: Float64Array.of(1),
     steadyPerM: Float64Array.of(filterCoefficientPerM),
     settlingPerS: Float64Array.of(0),

@@ -1,8 +1,8 @@
-import { solidsMade } from '../../laws/dirt/production.ts';
 import type { Model } from '../../model/model.ts';
 import { compiledOf } from '../compile.ts';
 import type { Compiled } from '../compiled.ts';
 import { type Clean, decidingBed, overflows, progress } from '../dirt/march.ts';
+import { solidsMadeIn } from '../loads.ts';
 import { type CleaningReason, cleanBed, cleaningDue } from './clean.ts';
 import { beginFullMarch, type Closeness, DAY_S, type FullMarch, flowNow, marchTo } from './fullMarch.ts';
 import { allHeldKg, balanceError, type SolidsAccount } from './fullState.ts';
@@ -166,7 +166,7 @@ const cleanOn = (
 export const forecastCompiled = (job: Compiled, options: ForecastOptions = {}): Forecast => {
   const { days = USUAL_DAYS, pattern = { kind: 'never' }, detachment, closeness } = options;
   const march = beginFullMarch(job, {
-    madeKgPerS: solidsMade(job.model.tank),
+    madeKgPerS: solidsMadeIn(job),
     ...(detachment ? { detachment } : {}),
     ...(closeness ? { closeness } : {}),
   });

@@ -46,7 +46,7 @@ export interface FullMarch extends FullMarching {
 /** A compiled job with the slices of the full march. */
 const refined = (compiled: Compiled, refinement: number): Compiled => ({
   ...compiled,
-  grid: layGrid(compiled.beds, compiled.water, refinement),
+  grid: layGrid(compiled.beds, compiled.water, { constants: compiled.constants, refinement }),
 });
 
 /**
@@ -64,7 +64,7 @@ export const beginFullMarch = (
     compiled,
     passage: makePassage(compiled),
     madeKgPerS: of.madeKgPerS,
-    decay: decayIn(compiled.model.tank),
+    decay: decayIn(compiled),
     ...(of.detachment ? { detachment: of.detachment } : {}),
     mean: numbers(compiled.grid.classShare.length),
     closeness,

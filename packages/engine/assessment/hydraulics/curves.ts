@@ -4,6 +4,7 @@ import type { LinkLaw, NetworkSpec } from '../../network/links.ts';
 import { dropOf, flowOf, solveNetwork } from '../../network/solve.ts';
 import type { Assessment } from '../assessment.ts';
 import { layoutOf } from '../compile.ts';
+import { usualConstants } from '../constants.ts';
 import { filterNetwork } from './filterNetwork.ts';
 import { pumpCurve } from './pumpCurve.ts';
 import { waterState } from './water.ts';
@@ -78,7 +79,10 @@ const systemPoint = (system: System, flowM3PerS: number, fallSPerM2: number): Cu
  * @throws where the network cannot be solved: the job's own checks keep such layouts out
  */
 export const pumpAndSystem = (model: Model, duty: CurvePoint): PumpAndSystem => {
-  const { spec } = filterNetwork(model, layoutOf(model), waterState(model.tank));
+  const { spec } = filterNetwork(model, layoutOf(model), {
+    water: waterState(model.tank),
+    constants: usualConstants,
+  });
   const pumped: System = { spec, secondRuns: model.filter.secondPump?.running ?? false };
   const ofPumps = pumpCurve(model, POINTS);
   const most = ofPumps.at(-1)!.flowM3PerS;

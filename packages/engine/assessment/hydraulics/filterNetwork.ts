@@ -8,10 +8,11 @@ import type { LinkLaw, NetworkSpec } from '../../network/links.ts';
 import { mediumInBed } from '../../packing/mediumInBed.ts';
 import { chamberGap } from '../../packing/seal.ts';
 import type { HeadShare } from '../assessment.ts';
+import type { Constants } from '../constants.ts';
 import { besideBed, laidShape, meshLaw, slotsPast } from './laying.ts';
 import { bedLaw, floorLaw, openingLaw, slotLaw } from './linkLaws.ts';
 import { fillFraction } from './movedBed.ts';
-import { add, type Draft, type LinkRole, TANK } from './networkDraft.ts';
+import { add, type Draft, type LinkRole, scaledLoss, TANK } from './networkDraft.ts';
 import { addInlet, addOutlet } from './runs.ts';
 import { wallShare } from './trickling.ts';
 import type { WaterState } from './water.ts';
@@ -51,7 +52,10 @@ const addBed = (
       roleOf(draft, 'openings', bed.id),
     );
   const medium = mediumInBed(bed, draft.model.media);
-  const law = bedLaw({ medium, shape, depthM: bed.depthM, filled }, chamber, draft.water);
+  const law = scaledLoss(
+    bedLaw({ medium, shape, depthM: bed.depthM, filled }, chamber, draft.water),
+    draft.constants.bedLawRatio,
+  );
   add(draft, { id: `bed:${bed.id}`, from, to, law }, roleOf(draft, 'beds', bed.id));
 };
 
@@ -132,9 +136,18 @@ const addGravityFeed = (draft: Draft, { floorHeightM, returnLevelM }: GravityFed
 export const filterNetwork = (
   model: Model,
   layout: Layout,
-  water: WaterState,
+  { water, constants }: { readonly water: WaterState; readonly constants: Constants },
 ): { readonly spec: NetworkSpec; readonly roles: readonly LinkRole[] } => {
-  const draft: Draft = { model, layout, water, links: [], roles: [], falls: [], fixedHeadsM: { [TANK]: 0 } };
+  const draft: Draft = {
+    model,
+    layout,
+    water,
+    constants,
+    links: [],
+    roles: [],
+    falls: [],
+    fixedHeadsM: { [TANK]: 0 },
+  };
   if (!layout.gravityFed) addInlet(draft);
   for (const chamber of layout.chambers) addChamber(draft, chamber);
   for (const opening of layout.openings) {

@@ -3,7 +3,7 @@ import type { LinkLaw } from '../../network/links.ts';
 import type { HeadShare } from '../assessment.ts';
 import { outletLiftOf } from './airLift.ts';
 import { barbsLaw, checkValveLaw, coilLaw, fittingsLaw, hoseLaw, type RunEnd } from './linkLaws.ts';
-import { add, type Draft, TANK } from './networkDraft.ts';
+import { add, type Draft, scaledLoss, TANK } from './networkDraft.ts';
 import { pumpLaw, secondPumpLaw } from './pumpLaws.ts';
 
 const NOTHING: LinkLaw = { kind: 'resistance', linear: 0, quadratic: 0 };
@@ -22,12 +22,13 @@ interface Run {
 }
 
 const addRun = (draft: Draft, { name, side, run, from, to, end, counted }: Run): void => {
+  const { fittingLawRatio } = draft.constants;
   const coil = coilLaw(run);
   const check = run.checkValveHeadM === undefined ? undefined : checkValveLaw(run.checkValveHeadM);
   const pieces: readonly (readonly [id: string, part: HeadShare['part'], law: LinkLaw | undefined])[] = [
     ['hose', `${side}-hose`, hoseLaw(run)],
-    ['fittings', 'fittings', fittingsLaw(run, end, draft.water)],
-    ['barbs', 'barbs', barbsLaw(run)],
+    ['fittings', 'fittings', scaledLoss(fittingsLaw(run, end, draft.water), fittingLawRatio)],
+    ['barbs', 'barbs', scaledLoss(barbsLaw(run), fittingLawRatio)],
     ['coil', `${side}-hose`, coil],
     ['check-valve', 'fittings', check],
   ];

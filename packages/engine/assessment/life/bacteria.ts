@@ -1,4 +1,3 @@
-import { CARBON_AVAILABLE_FRACTION, CARBON_PER_SOLIDS_RATIO } from '../../laws/dirt/constants.ts';
 import { organicCarbonFactor } from '../../laws/life/nitrification.ts';
 import type { Compiled } from '../compiled.ts';
 import type { March } from '../dirt/march.ts';
@@ -7,11 +6,6 @@ import { bedRatio, heldKg } from '../dirt/state.ts';
 /** A bed is cleaned at an interval's end once its resistance has grown by this ratio. */
 const CLEANED_ABOVE_RATIO = 2;
 
-/**
- * Time in which bacteria thinned by a cleaning make up the greater part of the loss, s: a third of the four
- * to six weeks in which a new filter ripens (from memory; within a factor of 2).
- */
-const RECOVERY_S = 12 * 86_400;
 const YEAR_S = 365 * 86_400;
 
 /** Media that are thrown away sooner than this never ripen, s: four to six weeks (common practice, no source). */
@@ -41,7 +35,9 @@ export const meanShareKept = (rhythm: { kept: number; intervalS: number; recover
 
 /** Shares for a march under the usual pattern of cleaning: by need at each interval, every bed once a year. */
 export const bacteriaShares = (compiled: Compiled, result: March, tanMadeKgPerS: number): BacteriaShares => {
-  const { beds } = compiled;
+  const { beds, constants } = compiled;
+  const { recoveryS, carbonSteepness: steepness } = constants;
+  const carbonRatio = constants.carbonPerSolidsRatio * constants.carbonAvailableFraction;
   const { timeS } = result.ending;
   const held = heldKg(compiled, result.atEnd);
   const cleanedEachTime = beds.flatMap((_, place) => {
@@ -52,8 +48,10 @@ export const bacteriaShares = (compiled: Compiled, result: March, tanMadeKgPerS:
     return (grown || ends) && !result.ending.beyond ? [place] : [];
   });
   const carbonFactor = held.map((mass) => {
-    const carbonPerS = (mass / Math.max(timeS, 1)) * CARBON_PER_SOLIDS_RATIO * CARBON_AVAILABLE_FRACTION;
-    return tanMadeKgPerS > 0 ? organicCarbonFactor({ carbonToNitrogenRatio: carbonPerS / tanMadeKgPerS }) : 1;
+    const carbonPerS = (mass / Math.max(timeS, 1)) * carbonRatio;
+    return tanMadeKgPerS > 0
+      ? organicCarbonFactor({ carbonToNitrogenRatio: carbonPerS / tanMadeKgPerS, steepness })
+      : 1;
   });
   const cleaningFactor = beds.map((bed, place) => {
     const thrownAwayAfterS = bed.medium.lifeS?.value ?? Number.POSITIVE_INFINITY;
@@ -61,8 +59,8 @@ export const bacteriaShares = (compiled: Compiled, result: March, tanMadeKgPerS:
     const often = cleanedEachTime.includes(place);
     const kept = bed.medium.bacteriaKept.value;
     // A bed that is thrown away once a year is bare for a few weeks of it, not for ever.
-    const yearly = { kept: Math.max(kept, 1e-9), intervalS: YEAR_S, recoveryS: RECOVERY_S };
-    return meanShareKept(often ? { kept, intervalS: timeS, recoveryS: RECOVERY_S } : yearly);
+    const yearly = { kept: Math.max(kept, 1e-9), intervalS: YEAR_S, recoveryS };
+    return meanShareKept(often ? { kept, intervalS: timeS, recoveryS } : yearly);
   });
   return { carbonFactor, cleaningFactor, cleanedEachTime };
 };

@@ -1,11 +1,10 @@
 import { stockClasses } from '../../catalogue/stock.ts';
-import { SOLIDS_NITROGEN_RATIO } from '../../laws/dirt/constants.ts';
-import { TAN_PER_PROTEIN_RATIO } from '../../laws/life/feed.ts';
 import type { BindingLimit, Carries } from '../assessment.ts';
 import type { Compiled } from '../compiled.ts';
 import { type DirtState, heldKg } from '../dirt/state.ts';
 import { solveAt } from '../dirt/step.ts';
 import { filterFlow } from '../dirt/transport.ts';
+import { ammoniaPerFeed } from '../loads.ts';
 import type { BacteriaShares } from './bacteria.ts';
 import { type Capacity, capacityOf } from './capacity.ts';
 import { decayedFraction, ratesOf, waterFactor } from './rates.ts';
@@ -25,7 +24,7 @@ const decayPerFeed = (compiled: Compiled, caughtKgPerS: readonly number[], ageS:
   const caught = caughtKgPerS.reduce((sum, rate) => sum + rate, 0);
   const decayed = decayedFraction(compiled, ageS);
   const { feedKgPerS } = compiled.model.tank;
-  return feedKgPerS > 0 ? (caught * SOLIDS_NITROGEN_RATIO * decayed) / feedKgPerS : 0;
+  return feedKgPerS > 0 ? (caught * compiled.constants.solidsNitrogenRatio * decayed) / feedKgPerS : 0;
 };
 
 /** Whether more area or more flow would raise the capacity more. */
@@ -57,11 +56,12 @@ const bindingLimit = (
   return capacity.limit === 'area' ? areaOrFlow(compiled, shares, state) : capacity.limit;
 };
 
-const servedM3 = (oxidisedKgNPerS: number, decayRatio: number): Carries['servedM3'] => {
+const servedM3 = (compiled: Compiled, oxidisedKgNPerS: number, decayRatio: number): Carries['servedM3'] => {
   const volume = (stock: 'light' | 'normal' | 'heavy'): number => {
     const { feedKgPerM3PerS, proteinFraction } = stockClasses[stock]!;
     return (
-      oxidisedKgNPerS / (feedKgPerM3PerS.value * (TAN_PER_PROTEIN_RATIO * proteinFraction.value + decayRatio))
+      oxidisedKgNPerS /
+      (feedKgPerM3PerS.value * (ammoniaPerFeed(compiled, proteinFraction.value) + decayRatio))
     );
   };
   return { light: volume('light'), normal: volume('normal'), heavy: volume('heavy') };
@@ -91,7 +91,7 @@ const solveCarrying = (compiled: Compiled, shares: BacteriaShares, carrying: Car
     state,
     capacity: capacityOf(compiled, ratesOf(compiled, shares, state)),
     decayRatio,
-    tanPerFeedRatio: TAN_PER_PROTEIN_RATIO * compiled.model.tank.feedProteinFraction + decayRatio,
+    tanPerFeedRatio: ammoniaPerFeed(compiled, compiled.model.tank.feedProteinFraction) + decayRatio,
   };
 };
 
@@ -112,7 +112,7 @@ export const carriesIn = (compiled: Compiled, shares: BacteriaShares, dirt: Dirt
     dayS: dirt.timeS,
     feedKgPerS: capacity.oxidisedKgNPerS / tanPerFeedRatio,
     oxidisedKgNPerS: capacity.oxidisedKgNPerS,
-    servedM3: servedM3(capacity.oxidisedKgNPerS, decayRatio),
+    servedM3: servedM3(compiled, capacity.oxidisedKgNPerS, decayRatio),
     bindingLimit: bindingLimit(compiled, shares, { capacity, state }),
     outletOxygenKgPerM3: capacity.outletOxygenKgPerM3,
     flowM3PerS: filterFlow(compiled),

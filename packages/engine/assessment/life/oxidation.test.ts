@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { nitrificationFlux } from '../../laws/life/nitrification.ts';
+import { nitrificationFlux, OXYGEN_HALF_SATURATION_KG_PER_M3 } from '../../laws/life/nitrification.ts';
 import type { Compiled } from '../compiled.ts';
 import { filterFlow } from '../dirt/transport.ts';
 import { solvedClean } from '../testing/compiled.ts';
@@ -20,6 +20,7 @@ const rates = (
   ammoniaCeiling: 1,
   nitriteCeiling: 1,
   kineticSlopeMPerS: 1,
+  oxygenHalfSaturationKgPerM3: OXYGEN_HALF_SATURATION_KG_PER_M3,
   dirtOxygenKgPerS: new Float64Array(compiled.beds.length),
   ...change,
 });

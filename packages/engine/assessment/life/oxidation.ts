@@ -1,8 +1,4 @@
-import {
-  FLUX_OXYGEN_PER_AMMONIA,
-  FLUX_OXYGEN_PER_NITRITE,
-  OXYGEN_HALF_SATURATION_KG_PER_M3,
-} from '../../laws/life/nitrification.ts';
+import { FLUX_OXYGEN_PER_AMMONIA, FLUX_OXYGEN_PER_NITRITE } from '../../laws/life/nitrification.ts';
 import type { Compiled } from '../compiled.ts';
 
 /** One packing's power to oxidise, by bed, in one state. */
@@ -17,6 +13,8 @@ export interface Rates {
   readonly nitriteCeiling: number;
   /** Slope of the kinetics alone, m/s: bounds the flux where oxygen is short. */
   readonly kineticSlopeMPerS: number;
+  /** Oxygen at which bacteria work at half their rate, kg/m³. */
+  readonly oxygenHalfSaturationKgPerM3: number;
   /** Oxygen that caught dirt takes up, by bed, kg/s. */
   readonly dirtOxygenKgPerS: Float64Array;
 }
@@ -82,7 +80,7 @@ const throughSlice = (
   const ammonia = parcel[AMMONIA]!;
   const nitrite = parcel[NITRITE]!;
   const oxygen = parcel[OXYGEN]!;
-  const oxygenFactor = oxygen / (OXYGEN_HALF_SATURATION_KG_PER_M3 + oxygen);
+  const oxygenFactor = oxygen / (rates.oxygenHalfSaturationKgPerM3 + oxygen);
   const supply = rates.kineticSlopeMPerS * oxygen;
   const first = flux(rates.ammoniaSlopeMPerS[bed]!, Math.max(ammonia, TRACE), {
     ceiling: rates.ammoniaCeiling,

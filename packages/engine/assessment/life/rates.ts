@@ -1,13 +1,8 @@
-import { DIRT_OXYGEN_RATIO } from '../../laws/dirt/constants.ts';
 import { solidsDecayRate } from '../../laws/dirt/decay.ts';
 import { ammoniumDiffusivity, filmTransferWilsonGeankoplis1966 } from '../../laws/life/filmTransfer.ts';
 import {
-  AMMONIA_TEMPERATURE_THETA,
-  AMMONIUM_SLOPE_M_PER_S,
   AMMONIUM_SLOPE_VELOCITY_M_PER_S,
-  FLUX_CEILING_KG_N_PER_M2_PER_S,
   KINETICS_REFERENCE_K,
-  NITRITE_TEMPERATURE_THETA,
   pHFactor,
   temperatureFactor,
 } from '../../laws/life/nitrification.ts';
@@ -16,21 +11,17 @@ import { wettedShare } from '../hydraulics/trickling.ts';
 import type { BacteriaShares } from './bacteria.ts';
 import type { Rates } from './oxidation.ts';
 
-/**
- * Alkalinity as CaCO3, kg/m³, below which bacteria run short of carbonate; the rate falls in proportion
- * (from memory: half-saturations of 0.5 mmol/L and less are in use, within a factor of 2).
- */
-const LEAST_ALKALINITY = 0.02;
-
-/** What the tank's pH and alkalinity leave of the bacteria's rate, 0 to 1. */
-export const waterFactor = (compiled: Compiled): number => {
-  const { pH, alkalinityKgPerM3 } = compiled.model.tank;
-  return pHFactor({ pH }) * Math.min(1, alkalinityKgPerM3 / LEAST_ALKALINITY);
+/** What the tank's pH and alkalinity leave of the bacteria's rate, 0 to 1: below the least alkalinity in proportion. */
+export const waterFactor = ({ model, constants }: Compiled): number => {
+  const { pH, alkalinityKgPerM3 } = model.tank;
+  return pHFactor({ pH }) * Math.min(1, alkalinityKgPerM3 / constants.leastAlkalinityKgPerM3);
 };
 
 /** Share of the dirt caught evenly that rots as fast as it comes, `ageS` after cleaning; 0 to 1. */
-export const decayedFraction = ({ water }: Compiled, ageS: number): number =>
-  -Math.expm1(-solidsDecayRate(water) * ageS);
+export const decayedFraction = ({ water, constants }: Compiled, ageS: number): number =>
+  -Math.expm1(
+    -solidsDecayRate({ temperatureK: water.temperatureK, warmPerS: constants.solidsDecayPerS }) * ageS,
+  );
 
 /** Film transfer beyond that at which the kinetic slope was measured, as a resistance, s/m. */
 const extraFilmResistance = (compiled: Compiled, bed: CompiledBed, velocityMPerS: number): number => {
@@ -61,11 +52,11 @@ export const ratesOf = (
   shares: BacteriaShares,
   state: { readonly caughtKgPerS: readonly number[]; readonly ageS: number; readonly areaFactor: number },
 ): Rates => {
-  const { beds, network, water } = compiled;
+  const { beds, network, water, constants } = compiled;
   const heat = { temperatureK: water.temperatureK, referenceK: KINETICS_REFERENCE_K };
-  const ammoniaHeat = temperatureFactor({ ...heat, theta: AMMONIA_TEMPERATURE_THETA });
-  const nitriteHeat = temperatureFactor({ ...heat, theta: NITRITE_TEMPERATURE_THETA });
-  const slope = AMMONIUM_SLOPE_M_PER_S;
+  const ammoniaHeat = temperatureFactor({ ...heat, theta: constants.ammoniaTemperatureTheta });
+  const nitriteHeat = temperatureFactor({ ...heat, theta: constants.nitriteTemperatureTheta });
+  const slope = constants.ammoniumSlopeMPerS;
   const inSeries = (kinetic: number, film: number): number => 1 / (1 / kinetic + film);
   const films = beds.map((bed) => {
     const through = network.flow[bed.link]! / bed.areaM2;
@@ -84,10 +75,16 @@ export const ratesOf = (
         bed.medium.areaPerM.value * wettedShare(compiled, bed) * share(place) * state.areaFactor,
     ),
     ammoniaSlopeMPerS: Float64Array.from(films, (film) => inSeries(slope * ammoniaHeat, film)),
-    nitriteSlopeMPerS: Float64Array.from(films, (film) => inSeries(slope * nitriteHeat, film)),
-    ammoniaCeiling: FLUX_CEILING_KG_N_PER_M2_PER_S * ammoniaHeat,
-    nitriteCeiling: FLUX_CEILING_KG_N_PER_M2_PER_S * nitriteHeat,
+    nitriteSlopeMPerS: Float64Array.from(films, (film) =>
+      inSeries(slope * constants.nitriteSlopeRatio * nitriteHeat, film),
+    ),
+    ammoniaCeiling: constants.fluxCeilingKgNPerM2PerS * ammoniaHeat,
+    nitriteCeiling: constants.fluxCeilingKgNPerM2PerS * nitriteHeat,
     kineticSlopeMPerS: slope * ammoniaHeat,
-    dirtOxygenKgPerS: Float64Array.from(state.caughtKgPerS, (caught) => caught * decayed * DIRT_OXYGEN_RATIO),
+    oxygenHalfSaturationKgPerM3: constants.oxygenHalfSaturationKgPerM3,
+    dirtOxygenKgPerS: Float64Array.from(
+      state.caughtKgPerS,
+      (caught) => caught * decayed * constants.oxygenPerSolidsRatio,
+    ),
   };
 };

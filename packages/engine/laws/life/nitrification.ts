@@ -79,13 +79,18 @@ const CARBON_STEEPNESS = 3;
  * 0.3 + 0.7 e^(−3 C/N). The form is ours; it gives the 70 % that was measured at C/N 1–2.
  *
  * @param water.carbonToNitrogenRatio available organic carbon over ammonia nitrogen, kg/kg; 0 to 3
+ * @param water.steepness of the fall, 1; above 0, 3 when left out
  * @returns ratio of rates, 1; 0.3 to 1
  * Accuracy: ±0.15. Measured with dissolved sugar or plant extract, not with dirt.
  * @source Zhu & Chen 2001, Aquacultural Engineering 25, 1–11; Ling & Chen 2005, same journal 33, 150–162, seen quoted
  * @example organicCarbonFactor({ carbonToNitrogenRatio: 1 }) // 0.335
  */
-export const organicCarbonFactor = (water: { readonly carbonToNitrogenRatio: number }): number =>
-  CARBON_LEAVES + (1 - CARBON_LEAVES) * Math.exp(-CARBON_STEEPNESS * water.carbonToNitrogenRatio);
+export const organicCarbonFactor = (water: {
+  readonly carbonToNitrogenRatio: number;
+  readonly steepness?: number;
+}): number =>
+  CARBON_LEAVES +
+  (1 - CARBON_LEAVES) * Math.exp(-(water.steepness ?? CARBON_STEEPNESS) * water.carbonToNitrogenRatio);
 
 /**
  * Rate with little oxygen in the water over that with plenty.
