@@ -1,6 +1,7 @@
+import { bytesOn, floatsOn, newSlab, type Slab } from '../numerics/slab.ts';
 import type { CompiledNetwork } from './compiled.ts';
 import { compileFalls } from './falls.ts';
-import { fillParameters, givenHead, isOneWay, usualSlopeOf } from './lawNumbers.ts';
+import { fillParameters, givenHead, letsOneWay, usualSlopeOf } from './lawNumbers.ts';
 import type { LinkNumbers } from './linkNumbers.ts';
 import type { NetworkSpec } from './links.ts';
 import { layLoops } from './loopNumbers.ts';
@@ -16,52 +17,71 @@ import { layWays } from './wayNumbers.ts';
 export const compileNetwork = (
   spec: NetworkSpec,
 ): { ok: true; network: CompiledNetwork } | { ok: false; problem: TopologyProblem } => {
-  const linkCount = spec.links.length + Object.keys(spec.fixedHeadsM).length;
-  const usualSlope = new Float64Array(linkCount);
-  const oneWay = new Uint8Array(linkCount);
+  const slab = newSlab();
+  const fixed = Object.keys(spec.fixedHeadsM).sort();
+  const linkCount = spec.links.length + fixed.length;
+  const usualSlope = floatsOn(slab, linkCount);
+  const isOneWay = bytesOn(slab, linkCount);
   for (let link = 0; link < spec.links.length; link += 1) {
     const { law } = spec.links[link]!;
     usualSlope[link] = usualSlopeOf(law, spec.usualFlowM3PerS, spec.gravityMPerS2);
-    if (isOneWay(law)) oneWay[link] = 1;
+    if (letsOneWay(law)) isOneWay[link] = 1;
   }
-  const laid = layTopology(spec, { usualSlope, isOneWay: oneWay });
+  const laid = layTopology(spec, { usualSlope, isOneWay, fixed }, slab);
   if (!laid.ok) return laid;
-  return { ok: true, network: fill(spec, laid, usualSlope) };
+  const links = layLinks(spec, fixed, slab);
+  return { ok: true, network: fill({ spec, usualSlope, links, ...laid }, slab) };
 };
 
-const fill = (
-  spec: NetworkSpec,
-  laid: { topology: Topology; loops: Loops },
-  usualSlope: Float64Array,
-): CompiledNetwork => {
-  const linkCount = usualSlope.length;
-  const numbers = (length: number): Float64Array => new Float64Array(length);
-  const links: LinkNumbers = {
-    ...fillParameters(spec, linkCount),
-    resistanceRatio: numbers(linkCount).fill(1),
-    flow: numbers(linkCount),
-    drop: numbers(linkCount),
-    slope: numbers(linkCount),
+const layLinks = (spec: NetworkSpec, fixed: readonly string[], slab: Slab): LinkNumbers => {
+  const { kind, parameters, tables } = fillParameters(spec, fixed, slab);
+  const resistanceRatio = floatsOn(slab, kind.length);
+  for (let link = 0; link < kind.length; link += 1) resistanceRatio[link] = 1;
+  return {
+    kind,
+    parameters,
+    tables,
+    resistanceRatio,
+    flow: floatsOn(slab, kind.length),
+    drop: floatsOn(slab, kind.length),
+    slope: floatsOn(slab, kind.length),
   };
-  const { numbers: loops, wayAt, chordAt } = layLoops(laid.loops);
+};
+
+interface Laid {
+  readonly spec: NetworkSpec;
+  readonly usualSlope: Float64Array;
+  readonly links: LinkNumbers;
+  readonly topology: Topology;
+  readonly loops: Loops;
+}
+
+const fill = ({ spec, usualSlope, links, topology, loops: found }: Laid, slab: Slab): CompiledNetwork => {
+  const { numbers: loops, wayAt } = layLoops(found, slab);
+  const wayCount = wayAt.length;
+  const chordCount = loops.matrix.size;
   const network: Omit<CompiledNetwork, keyof typeof told> = {
     spec,
-    topology: { ...laid.topology, chords: chordAt.map((loop) => laid.topology.chords[loop]!) },
-    linkIndex: new Map(spec.links.map((link, place) => [link.id, place])),
+    topology,
     kind: links.kind,
     parameters: links.parameters,
     tables: links.tables,
     resistanceRatio: links.resistanceRatio,
     links,
-    head: numbers(laid.topology.nodes.length),
-    telling: { flows: true, heads: true, reachSquared: 0 },
+    head: floatsOn(slab, topology.nodes.length),
+    telling: { flows: true, heads: true, reachSquared: 0, linkIndex: undefined },
     usualSlope,
     givenHeadM: givenHead(spec),
-    ways: layWays(laid.loops.ways, wayAt, { links, usualSlope }),
+    ways: layWays(found.ways, wayAt, { links, usualSlope, slab }),
     loops,
-    falls: compileFalls(spec, laid.topology, { ways: laid.loops.ways, wayAt }),
-    fallFlow: numbers(spec.falls?.length ?? 0),
-    ...workRoom(wayAt.length, chordAt.length),
+    falls: compileFalls(spec, topology, { ways: found.ways, wayAt }),
+    fallFlow: floatsOn(slab, spec.falls?.length ?? 0),
+    fallen: floatsOn(slab, wayCount),
+    before: floatsOn(slab, wayCount),
+    chordFlow: floatsOn(slab, chordCount),
+    trialFlow: floatsOn(slab, chordCount),
+    residual: floatsOn(slab, chordCount),
+    held: bytesOn(slab, chordCount),
   };
   return Object.setPrototypeOf(network, told);
 };
@@ -71,6 +91,11 @@ const fill = (
  * which the solver would have to search for every list of numbers.
  */
 const told = {
+  get linkIndex(): ReadonlyMap<string, number> {
+    const { telling, spec } = here(this);
+    telling.linkIndex ??= new Map(spec.links.map((link, place) => [link.id, place]));
+    return telling.linkIndex;
+  },
   get flow(): Float64Array {
     tellFlows(here(this));
     return here(this).links.flow;
@@ -90,13 +115,3 @@ const told = {
 };
 
 const here = (network: object): CompiledNetwork => network as CompiledNetwork;
-
-/** Room for the flows and for one solve. */
-const workRoom = (wayCount: number, chordCount: number) => ({
-  fallen: new Float64Array(wayCount),
-  before: new Float64Array(wayCount),
-  chordFlow: new Float64Array(chordCount),
-  trialFlow: new Float64Array(chordCount),
-  residual: new Float64Array(chordCount),
-  held: new Uint8Array(chordCount),
-});

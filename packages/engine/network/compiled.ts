@@ -11,12 +11,14 @@ export interface CompiledFall {
   readonly pathSense: Int8Array;
 }
 
-/** How far the last solve has been told. */
+/** What has been told already: of the last solve, and of the network. */
 export interface Telling {
   flows: boolean;
   heads: boolean;
   /** Square of the part of its flow by which a way may be off where its friction was worked out. */
   reachSquared: number;
+  /** Places of the links by their ids, once they have been asked for. */
+  linkIndex: ReadonlyMap<string, number> | undefined;
 }
 
 /**

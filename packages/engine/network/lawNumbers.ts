@@ -1,4 +1,5 @@
 import { monotoneSpline } from '../numerics/monotone.ts';
+import { bytesOn, floatsFrom, floatsOn, type Slab } from '../numerics/slab.ts';
 import type { LinkLaw, NetworkSpec } from './links.ts';
 
 export const LINK_KIND = {
@@ -49,58 +50,78 @@ export const givenHead = (spec: NetworkSpec): number => {
 };
 
 /** Whether a law lets water one way only. */
-export const isOneWay = (law: LinkLaw): boolean => law.kind === 'weir' || law.kind === 'one-way';
+export const letsOneWay = (law: LinkLaw): boolean => law.kind === 'weir' || law.kind === 'one-way';
+
+/** What the numbers of laws are written into. */
+interface Filling {
+  readonly spec: NetworkSpec;
+  readonly parameters: Float64Array;
+  readonly tables: number[];
+}
 
 /** Losses first, as a resistance has them: per flow, per flow squared, and the latter for a friction factor of 1. */
-const conduitParameters = (law: Extract<LinkLaw, { kind: 'conduit' }>, spec: NetworkSpec): number[] => {
+const fillConduit = (filling: Filling, at: number, law: Extract<LinkLaw, { kind: 'conduit' }>): void => {
+  const { parameters: p, spec } = filling;
   const velocityHead = 1 / (2 * spec.gravityMPerS2 * law.areaM2 ** 2);
-  return [
-    law.linear,
-    velocityHead * law.minorK,
-    (velocityHead * law.lengthM) / law.hydraulicDiameterM,
-    law.hydraulicDiameterM / (law.areaM2 * spec.kinematicViscosityM2PerS),
-    law.relativeRoughness,
-    law.laminarConstant,
-    law.friction === 'churchill' ? 0 : 1,
-    law.curvature ?? 0,
-  ];
+  p[at] = law.linear;
+  p[at + 1] = velocityHead * law.minorK;
+  p[at + 2] = (velocityHead * law.lengthM) / law.hydraulicDiameterM;
+  p[at + 3] = law.hydraulicDiameterM / (law.areaM2 * spec.kinematicViscosityM2PerS);
+  p[at + 4] = law.relativeRoughness;
+  p[at + 5] = law.laminarConstant;
+  p[at + 6] = law.friction === 'churchill' ? 0 : 1;
+  p[at + CURVATURE] = law.curvature ?? 0;
 };
 
-const linkParameters = (law: LinkLaw, spec: NetworkSpec): number[] => {
+const fillLaw = (filling: Filling, at: number, law: LinkLaw): void => {
+  const { parameters: p, tables } = filling;
   switch (law.kind) {
     case 'resistance':
-      return [law.linear, law.quadratic];
     case 'one-way':
-      return [law.linear, law.quadratic, law.crackingHeadM ?? 0];
+      p[at] = law.linear;
+      p[at + 1] = law.quadratic;
+      if (law.kind === 'one-way') p[at + 2] = law.crackingHeadM ?? 0;
+      break;
     case 'conduit':
-      return conduitParameters(law, spec);
+      fillConduit(filling, at, law);
+      break;
     case 'pump':
-      return [law.shutoffHeadM, law.coefficient, law.exponent];
+      p[at] = law.shutoffHeadM;
+      p[at + 1] = law.coefficient;
+      p[at + 2] = law.exponent;
+      break;
     case 'pump-points':
-      return [];
+      p[at] = tables.length;
+      p[at + 1] = law.flowM3PerS.length;
+      tables.push(...pumpTable(law));
+      break;
     case 'weir':
-      return [law.coefficient, law.tailwaterM ?? 0];
+      p[at] = law.coefficient;
+      p[at + 1] = law.tailwaterM ?? 0;
   }
 };
 
-/** Kind and numbers of every link, those that tie the fixed heads to the ground last. */
-export const fillParameters = (spec: NetworkSpec, linkCount: number) => {
-  const fixed = Object.keys(spec.fixedHeadsM).sort();
-  const kind = new Uint8Array(linkCount).fill(LINK_KIND['fixed-head']);
-  const parameters = new Float64Array(linkCount * PARAMETER_STRIDE);
-  const tables: number[] = [];
-  spec.links.forEach((link, place) => {
-    kind[place] = LINK_KIND[link.law.kind];
-    parameters.set(linkParameters(link.law, spec), place * PARAMETER_STRIDE);
-    if (link.law.kind === 'pump-points') {
-      parameters.set([tables.length, link.law.flowM3PerS.length], place * PARAMETER_STRIDE);
-      tables.push(...pumpTable(link.law));
-    }
-  });
-  fixed.forEach((node, place) => {
-    parameters[(spec.links.length + place) * PARAMETER_STRIDE] = spec.fixedHeadsM[node]!;
-  });
-  return { kind, parameters, tables: Float64Array.from(tables) };
+/**
+ * Kind and numbers of every link, those that tie the fixed heads to the ground last.
+ * @param fixed nodes with fixed heads, in the order of their ties
+ */
+export const fillParameters = (spec: NetworkSpec, fixed: readonly string[], slab: Slab) => {
+  const { links, fixedHeadsM } = spec;
+  const linkCount = links.length + fixed.length;
+  const kind = bytesOn(slab, linkCount);
+  const parameters = floatsOn(slab, linkCount * PARAMETER_STRIDE);
+  const filling: Filling = { spec, parameters, tables: [] };
+  for (let link = 0; link < links.length; link += 1) {
+    const { law } = links[link]!;
+    kind[link] = LINK_KIND[law.kind];
+    fillLaw(filling, link * PARAMETER_STRIDE, law);
+  }
+  for (let place = 0; place < fixed.length; place += 1) {
+    const tie = links.length + place;
+    kind[tie] = LINK_KIND['fixed-head'];
+    parameters[tie * PARAMETER_STRIDE] = fixedHeadsM[fixed[place]!]!;
+  }
+  return { kind, parameters, tables: floatsFrom(slab, filling.tables) };
 };
 
 /** Least fall of a measured pump curve, as a part of its mean fall: where points are level, flow must still be told. */

@@ -1,3 +1,4 @@
+import { bytesOn, floatsOn, integersOn, type Slab } from '../numerics/slab.ts';
 import type { NetworkSpec } from './links.ts';
 import { findWays, type Graph, layGraph, type Ways } from './ways.ts';
 
@@ -37,11 +38,13 @@ export interface LinkWeights {
   /** Head slope of each link at a usual flow, s/m², 0 or more. */
   readonly usualSlope: Float64Array;
   readonly isOneWay: Uint8Array;
+  /** Nodes with fixed heads, in the order of their ties. */
+  readonly fixed: readonly string[];
 }
 
 /** What the ways take at a usual flow; less than nothing where they only hold levels, endless where one-way. */
-const weighWays = (ways: Ways, usualSlope: Float64Array, firstTie: number): Float64Array => {
-  const weight = new Float64Array(ways.count);
+const weighWays = (ways: Ways, usualSlope: Float64Array, firstTie: number): number[] => {
+  const weight: number[] = [];
   for (let way = 0; way < ways.count; way += 1) {
     let sum = 0;
     let holdsOnly = true;
@@ -50,29 +53,31 @@ const weighWays = (ways: Ways, usualSlope: Float64Array, firstTie: number): Floa
       holdsOnly = false;
       sum += usualSlope[ways.member[at]!]!;
     }
-    weight[way] = holdsOnly ? -1 : ways.oneWayLink[way]! >= 0 ? Number.POSITIVE_INFINITY : sum;
+    weight.push(holdsOnly ? -1 : ways.oneWayLink[way]! >= 0 ? Number.POSITIVE_INFINITY : sum);
   }
   return weight;
 };
 
+/** The node that stands for all that are joined to this one. */
+const rootOf = (parent: Int32Array, start: number): number => {
+  let node = start;
+  while (parent[node] !== node) {
+    parent[node] = parent[parent[node]!]!;
+    node = parent[node]!;
+  }
+  return node;
+};
+
 /** Joins junctions by the ways that resist least; lists those that close a loop. */
-const closingWays = (nodeCount: number, ways: Ways, weight: Float64Array): number[] => {
-  const order = Array.from({ length: ways.count }, (_, way) => way);
+const closingWays = (ways: Ways, weight: readonly number[], parent: Int32Array): number[] => {
+  const order: number[] = [];
+  for (let way = 0; way < ways.count; way += 1) order.push(way);
   order.sort((a, b) => (weight[a] === weight[b] ? a - b : weight[a]! - weight[b]!));
-  const parent = new Int32Array(nodeCount);
-  for (let node = 0; node < nodeCount; node += 1) parent[node] = node;
-  const root = (start: number): number => {
-    let node = start;
-    while (parent[node] !== node) {
-      parent[node] = parent[parent[node]!]!;
-      node = parent[node]!;
-    }
-    return node;
-  };
+  for (let node = 0; node < parent.length; node += 1) parent[node] = node;
   const closing: number[] = [];
   for (const way of order) {
-    const a = root(ways.from[way]!);
-    const b = root(ways.to[way]!);
+    const a = rootOf(parent, ways.from[way]!);
+    const b = rootOf(parent, ways.to[way]!);
     if (a === b) closing.push(way);
     else parent[a] = b;
   }
@@ -99,14 +104,15 @@ interface Walk {
 }
 
 /** Goes through the tree, which is all links but the chords, from the ground outward, nearest nodes first. */
-const walkTree = (graph: Graph, isChord: Uint8Array): Walk => {
+const walkTree = (graph: Graph, isChord: Uint8Array, slab: Slab): Walk => {
   const { from, to, linksStart, linksAt } = graph;
   const nodeCount = graph.nodes.length;
-  const room = (): Int32Array => new Int32Array(nodeCount - 1);
-  const [walkLink, walkNode, walkParent] = [room(), room(), room()];
-  const walkSign = new Float64Array(nodeCount - 1);
-  const stepOf = new Int32Array(nodeCount);
-  const depth = new Int32Array(nodeCount);
+  const walkLink = integersOn(slab, nodeCount - 1);
+  const walkNode = integersOn(slab, nodeCount - 1);
+  const walkParent = integersOn(slab, nodeCount - 1);
+  const walkSign = floatsOn(slab, nodeCount - 1);
+  const stepOf = integersOn(slab, nodeCount);
+  const depth = integersOn(slab, nodeCount);
   let reached = 0;
   for (let place = 0; place <= reached; place += 1) {
     const parent = place === 0 ? 0 : walkNode[place - 1]!;
@@ -128,17 +134,27 @@ const walkTree = (graph: Graph, isChord: Uint8Array): Walk => {
   return { walkLink, walkNode, walkParent, walkSign, stepOf, depth, reached };
 };
 
+/** A graph cut into its tree and the ways that close loops, each with its chord. */
+interface Cut {
+  readonly graph: Graph;
+  readonly ways: Ways;
+  readonly walk: Walk;
+  readonly closing: readonly number[];
+  readonly chords: Int32Array;
+}
+
 /** The loop of each closing way: along it, then back through the tree from its chord's end to its start. */
-const closeLoops = (cut: { graph: Graph; ways: Ways; walk: Walk }, closing: number[], chords: Int32Array) => {
-  const { graph, ways, walk } = cut;
+const closeLoops = (cut: Cut, slab: Slab): Loops => {
+  const { graph, ways, walk, closing, chords } = cut;
   const { walkLink, walkParent, walkSign, stepOf, depth } = walk;
   const start = [0];
   const loopWay: number[] = [];
   const sense: number[] = [];
-  const seen = new Int32Array(ways.count).fill(-1);
+  // By way, the last loop that was seen to run through it, plus one.
+  const seen = integersOn(slab, ways.count);
   for (let loop = 0; loop < closing.length; loop += 1) {
     const chord = chords[loop]!;
-    seen[closing[loop]!] = loop;
+    seen[closing[loop]!] = loop + 1;
     const forward = ways.senseOf[chord] === 1;
     let head = forward ? graph.to[chord]! : graph.from[chord]!;
     let tail = forward ? graph.from[chord]! : graph.to[chord]!;
@@ -149,14 +165,14 @@ const closeLoops = (cut: { graph: Graph; ways: Ways; walk: Walk }, closing: numb
       else tail = walkParent[step]!;
       const link = walkLink[step]!;
       const way = ways.wayOf[link]!;
-      if (seen[way] === loop) continue;
-      seen[way] = loop;
+      if (seen[way] === loop + 1) continue;
+      seen[way] = loop + 1;
       loopWay.push(way);
       sense.push((climbHead ? -1 : 1) * walkSign[step]! * ways.senseOf[link]!);
     }
     start.push(loopWay.length);
   }
-  return { start, way: loopWay, sense };
+  return { ways, closingWay: closing, start, way: loopWay, sense };
 };
 
 /**
@@ -166,28 +182,31 @@ const closeLoops = (cut: { graph: Graph; ways: Ways; walk: Walk }, closing: numb
  */
 export const layTopology = (
   spec: NetworkSpec,
-  { usualSlope, isOneWay }: LinkWeights,
+  { usualSlope, isOneWay, fixed }: LinkWeights,
+  slab: Slab,
 ): { ok: true; topology: Topology; loops: Loops } | { ok: false; problem: TopologyProblem } => {
-  const fixed = Object.keys(spec.fixedHeadsM).sort();
   if (fixed.length === 0) return { ok: false, problem: { code: 'no-fixed-head' } };
   const firstTie = spec.links.length;
-  const graph = layGraph(spec, fixed);
-  const ways = findWays(graph, isOneWay);
-  const closing = closingWays(graph.nodes.length, ways, weighWays(ways, usualSlope, firstTie));
-  const chords = Int32Array.from(closing, (way) => chordOf(ways, way, firstTie));
-  const isChord = new Uint8Array(graph.from.length);
-  for (const chord of chords) isChord[chord] = 1;
-  const walk = walkTree(graph, isChord);
+  const graph = layGraph(spec, fixed, slab);
+  const ways = findWays(graph, isOneWay, slab);
+  const weight = weighWays(ways, usualSlope, firstTie);
+  const closing = closingWays(ways, weight, integersOn(slab, graph.nodes.length));
+  const chords = integersOn(slab, closing.length);
+  const isChord = bytesOn(slab, graph.from.length);
+  for (let loop = 0; loop < closing.length; loop += 1) {
+    chords[loop] = chordOf(ways, closing[loop]!, firstTie);
+    isChord[chords[loop]!] = 1;
+  }
+  const walk = walkTree(graph, isChord, slab);
   if (walk.reached + 1 < graph.nodes.length) {
     const apart = graph.nodes.filter((_, node) => node > 0 && walk.stepOf[node] === 0);
     return { ok: false, problem: { code: 'disconnected', nodes: apart } };
   }
   const { nodes, from, to } = graph;
   const { walkLink, walkNode, walkParent, walkSign } = walk;
-  const loops = closeLoops({ graph, ways, walk }, closing, chords);
   return {
     ok: true,
     topology: { nodes, from, to, chords, walkLink, walkNode, walkParent, walkSign },
-    loops: { ways, closingWay: closing, ...loops },
+    loops: closeLoops({ graph, ways, walk, closing, chords }, slab),
   };
 };

@@ -1,3 +1,4 @@
+import { floatsOn, integersFrom, integersOn, type Slab } from '../numerics/slab.ts';
 import { CURVATURE, LINK_KIND, PARAMETER_STRIDE } from './lawNumbers.ts';
 import type { LinkNumbers } from './linkNumbers.ts';
 import type { Ways } from './ways.ts';
@@ -68,23 +69,41 @@ const isSteady = ({ kind, parameters }: LinkNumbers, link: number): boolean => {
   return kind[link] === LINK_KIND.pump && (exponent === 1 || exponent === 2);
 };
 
-const rankOf = (links: LinkNumbers, link: number): number => {
+const rankOf = (links: LinkNumbers, link: number): 0 | 1 | 2 | 3 => {
   if (links.kind[link] === LINK_KIND.resistance) return 0;
   if (links.kind[link] === LINK_KIND.conduit) return 1;
   return isSteady(links, link) ? 2 : 3;
 };
 
-/** Links of ways, by rank, and where each rank ends. */
+/** Links by rank: resistances, conduits, what is steady, all others. */
+type Ranks = readonly [number[], number[], number[], number[]];
+
+/** How many ways are laid out, and where. */
+interface Laying {
+  readonly wayCount: number;
+  readonly slab: Slab;
+}
+
+interface Ranked {
+  readonly ranks: Ranks;
+  readonly parameters: Float64Array;
+  readonly slab: Slab;
+}
+
+interface Given {
+  readonly links: LinkNumbers;
+  readonly usualSlope: Float64Array;
+  readonly slab: Slab;
+}
+
+/** Links of ways by rank, each rank in the order of the links. */
 const rankLinks = ({ wayOf }: Ways, links: LinkNumbers) => {
-  const ranked: number[] = [];
-  const ends: number[] = [];
-  for (let rank = 0; rank < 4; rank += 1) {
-    for (let link = 0; link < wayOf.length; link += 1) {
-      if (wayOf[link]! >= 0 && rankOf(links, link) === rank) ranked.push(link);
-    }
-    ends.push(ranked.length);
+  const ranks: Ranks = [[], [], [], []];
+  const still: number[] = [];
+  for (let link = 0; link < wayOf.length; link += 1) {
+    (wayOf[link]! < 0 ? still : ranks[rankOf(links, link)]).push(link);
   }
-  return { ranked: Int32Array.from(ranked), ends };
+  return { ranks, still };
 };
 
 /** Whether two conduits have the same friction factor at the same flow: all numbers but their losses agree. */
@@ -95,67 +114,100 @@ const sameBore = (parameters: Float64Array, one: number, other: number): boolean
   return true;
 };
 
-const findBores = (members: Omit<Members, 'bore'>, parameters: Float64Array) => {
-  const bore = new Int32Array(members.steadyFrom);
+/** Finds the bores of all ways, and gives each conduit among the members its own. */
+const findBores = (members: Members, parameters: Float64Array, { wayCount, slab }: Laying): Bores => {
   const way: number[] = [];
   const link: number[] = [];
-  const last = new Map<number, number[]>();
+  // By way, the bore that was found in it last, and by bore, the one before it in its way; from 1, 0 for none.
+  const last = integersOn(slab, wayCount);
+  const before: number[] = [];
   for (let at = members.conduitsFrom; at < members.steadyFrom; at += 1) {
-    const boresOfWay = last.get(members.way[at]!) ?? [];
-    let found = boresOfWay.find((one) => sameBore(parameters, link[one]!, members.link[at]!));
-    if (found === undefined) {
+    const [into, conduit] = [members.way[at]!, members.link[at]!];
+    let found = last[into]!;
+    while (found > 0 && !sameBore(parameters, link[found - 1]!, conduit)) found = before[found - 1]!;
+    if (found === 0) {
+      link.push(conduit);
+      way.push(into);
+      before.push(last[into]!);
       found = link.length;
-      link.push(members.link[at]!);
-      way.push(members.way[at]!);
-      last.set(members.way[at]!, [...boresOfWay, found]);
+      last[into] = found;
     }
-    bore[at] = found;
+    members.bore[at] = found - 1;
   }
-  return { bore, bores: layBores(way, link, parameters) };
+  return layBores({ way, link }, parameters, slab);
 };
 
-const layBores = (way: readonly number[], link: readonly number[], parameters: Float64Array): Bores => ({
-  way: Int32Array.from(way),
-  link: Int32Array.from(link),
-  weight: new Float64Array(link.length),
-  atRest: new Float64Array(link.length),
-  rise: new Float64Array(link.length),
-  touches: new Float64Array(link.length).fill(Number.POSITIVE_INFINITY),
-  // A coiled bore turns from one law to another at some flow; all others are smooth.
-  reach: Float64Array.from(link, (one) => (parameters[one * PARAMETER_STRIDE + CURVATURE]! > 0 ? 0 : 1)),
-});
+const layBores = (
+  { way, link }: { readonly way: readonly number[]; readonly link: readonly number[] },
+  parameters: Float64Array,
+  slab: Slab,
+): Bores => {
+  const count = link.length;
+  const touches = floatsOn(slab, count);
+  const reach = floatsOn(slab, count);
+  for (let bore = 0; bore < count; bore += 1) {
+    touches[bore] = Number.POSITIVE_INFINITY;
+    // A coiled bore turns from one law to another at some flow; all others are smooth.
+    reach[bore] = parameters[link[bore]! * PARAMETER_STRIDE + CURVATURE]! > 0 ? 0 : 1;
+  }
+  return {
+    way: integersFrom(slab, way),
+    link: integersFrom(slab, link),
+    weight: floatsOn(slab, count),
+    atRest: floatsOn(slab, count),
+    rise: floatsOn(slab, count),
+    touches,
+    reach,
+  };
+};
 
-const layMembers = (ways: Ways, placeOf: Int32Array, links: LinkNumbers): Omit<Members, 'bore'> => {
-  const { parameters } = links;
-  const { ranked, ends } = rankLinks(ways, links);
-  const [conduitsFrom, steadyFrom, othersFrom] = ends as [number, number, number, number];
-  const resisting = ranked.subarray(0, steadyFrom);
-  const numbered = (at: number): Float64Array =>
-    Float64Array.from(resisting, (link) => parameters[link * PARAMETER_STRIDE + at]!);
+const roomForMembers = (ranks: Ranks, slab: Slab): Members => {
+  const conduitsFrom = ranks[0].length;
+  const steadyFrom = conduitsFrom + ranks[1].length;
+  const othersFrom = steadyFrom + ranks[2].length;
+  const count = othersFrom + ranks[3].length;
   return {
     conduitsFrom,
     steadyFrom,
     othersFrom,
-    link: ranked,
-    way: ranked.map((link) => placeOf[ways.wayOf[link]!]!),
-    sense: Float64Array.from(ranked, (link) => ways.senseOf[link]!),
-    linear: numbered(0),
-    quadratic: numbered(1),
-    ratio: new Float64Array(steadyFrom),
-    friction: numbered(2),
+    link: integersOn(slab, count),
+    way: integersOn(slab, count),
+    sense: floatsOn(slab, count),
+    linear: floatsOn(slab, steadyFrom),
+    quadratic: floatsOn(slab, steadyFrom),
+    ratio: floatsOn(slab, steadyFrom),
+    bore: integersOn(slab, steadyFrom),
+    friction: floatsOn(slab, steadyFrom),
   };
 };
 
-const leastSlopes = (
-  members: Omit<Members, 'bore'>,
-  count: number,
-  usualSlope: Float64Array,
-): Float64Array => {
-  const least = new Float64Array(count);
+const layMembers = (ways: Ways, wayAt: Int32Array, { ranks, parameters, slab }: Ranked): Members => {
+  const placeOf = integersOn(slab, ways.count);
+  for (let place = 0; place < ways.count; place += 1) placeOf[wayAt[place]!] = place;
+  const members = roomForMembers(ranks, slab);
+  let at = 0;
+  for (const rank of ranks) {
+    for (const link of rank) {
+      members.link[at] = link;
+      members.way[at] = placeOf[ways.wayOf[link]!]!;
+      members.sense[at] = ways.senseOf[link]!;
+      if (at < members.steadyFrom) {
+        members.linear[at] = parameters[link * PARAMETER_STRIDE]!;
+        members.quadratic[at] = parameters[link * PARAMETER_STRIDE + 1]!;
+        members.friction[at] = parameters[link * PARAMETER_STRIDE + 2]!;
+      }
+      at += 1;
+    }
+  }
+  return members;
+};
+
+const leastSlopes = (members: Members, usualSlope: Float64Array, { wayCount, slab }: Laying) => {
+  const least = floatsOn(slab, wayCount);
   for (let at = 0; at < members.link.length; at += 1) {
     least[members.way[at]!] = least[members.way[at]!]! + LEAST_SLOPE_RATIO * usualSlope[members.link[at]!]!;
   }
-  for (let way = 0; way < count; way += 1) least[way] = Math.max(least[way]!, LEAST_SLOPE);
+  for (let way = 0; way < wayCount; way += 1) least[way] = Math.max(least[way]!, LEAST_SLOPE);
   return least;
 };
 
@@ -163,30 +215,23 @@ const leastSlopes = (
  * Lays the ways out.
  * @param wayAt the way (as found) at each place
  */
-export const layWays = (
-  ways: Ways,
-  wayAt: Int32Array,
-  { links, usualSlope }: { readonly links: LinkNumbers; readonly usualSlope: Float64Array },
-): WayNumbers => {
-  const { count, wayOf } = ways;
-  const placeOf = new Int32Array(count);
-  for (let place = 0; place < count; place += 1) placeOf[wayAt[place]!] = place;
-  const members = layMembers(ways, placeOf, links);
-  const { bore, bores } = findBores(members, links.parameters);
-  const still: number[] = [];
-  for (let link = 0; link < wayOf.length; link += 1) if (wayOf[link] === -1) still.push(link);
-  const numbers = (): Float64Array => new Float64Array(count);
+export const layWays = (ways: Ways, wayAt: Int32Array, { links, usualSlope, slab }: Given): WayNumbers => {
+  const { count } = ways;
+  const { parameters } = links;
+  const laying: Laying = { wayCount: count, slab };
+  const { ranks, still } = rankLinks(ways, links);
+  const members = layMembers(ways, wayAt, { ranks, parameters, slab });
   return {
     count,
-    given: numbers(),
-    linear: numbers(),
-    quadratic: numbers(),
-    flow: numbers(),
-    drop: numbers(),
-    slope: numbers(),
-    leastSlope: leastSlopes(members, count, usualSlope),
-    members: { ...members, bore },
-    bores,
-    stillLinks: Int32Array.from(still),
+    given: floatsOn(slab, count),
+    linear: floatsOn(slab, count),
+    quadratic: floatsOn(slab, count),
+    flow: floatsOn(slab, count),
+    drop: floatsOn(slab, count),
+    slope: floatsOn(slab, count),
+    leastSlope: leastSlopes(members, usualSlope, laying),
+    members,
+    bores: findBores(members, parameters, laying),
+    stillLinks: integersFrom(slab, still),
   };
 };

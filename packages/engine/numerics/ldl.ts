@@ -1,3 +1,5 @@
+import { bytesOn, floatsOn, integersOn, newSlab, type Slab } from './slab.ts';
+
 /**
  * Sparse L·D·Lᵀ of a symmetric positive definite matrix whose pattern is known beforehand (right-looking, after
  * Davis, *Direct Methods for Sparse Linear Systems*, 2006), in an order of least degree, so that chains cost time
@@ -42,9 +44,9 @@ const eliminate = (graph: number[][], row: number): void => {
 };
 
 /** Eliminates rows of least degree first; leaves in `graph` the neighbours that each row had when its turn came. */
-const leastDegreeOrder = (graph: number[][]): Int32Array => {
-  const order = new Int32Array(graph.length);
-  const taken = new Uint8Array(graph.length);
+const leastDegreeOrder = (graph: number[][], slab: Slab): Int32Array => {
+  const order = integersOn(slab, graph.length);
+  const taken = bytesOn(slab, graph.length);
   for (let place = 0; place < order.length; place += 1) {
     let least = -1;
     for (let row = 0; row < taken.length; row += 1) {
@@ -63,82 +65,107 @@ interface Columns {
   readonly rowOf: Int32Array;
 }
 
+/** A list of products that is being written. */
+interface Products {
+  readonly places: Int32Array;
+  next: number;
+}
+
+/** One product: places in `values`. */
+interface Product {
+  readonly from: number;
+  readonly one: number;
+  readonly other: number;
+  readonly over: number;
+}
+
+const take = (list: Products, { from, one, other, over }: Product): void => {
+  const { places, next } = list;
+  places[next] = from;
+  places[next + 1] = one;
+  places[next + 2] = other;
+  places[next + 3] = over;
+  list.next = next + 4;
+};
+
 /** What each column takes from the entries, the diagonal and the right side of the rows below it. */
-const listForward = ({ size, columnStart, rowOf }: Columns): Int32Array => {
+const listForward = ({ size, columnStart, rowOf }: Columns, slab: Slab): Int32Array => {
   const rightAt = size + rowOf.length;
   let products = 0;
   for (let column = 0; column < size; column += 1) {
     const count = columnStart[column + 1]! - columnStart[column]!;
     products += (count * (count - 1)) / 2 + 2 * count;
   }
-  const list = new Int32Array(4 * products);
-  const entryAt = new Int32Array(size);
-  let next = 0;
-  const take = (...places: [from: number, one: number, other: number, over: number]): void => {
-    for (let place = 0; place < 4; place += 1) list[next + place] = places[place]!;
-    next += 4;
-  };
+  const list: Products = { places: integersOn(slab, 4 * products), next: 0 };
+  const entryAt = integersOn(slab, size);
   for (let column = 0; column < size; column += 1) {
     const end = columnStart[column + 1]!;
     for (let upper = columnStart[column]!; upper < end; upper += 1) {
       const into = rowOf[upper]!;
-      take(into, size + upper, size + upper, column);
-      take(rightAt + into, size + upper, rightAt + column, column);
+      const one = size + upper;
+      take(list, { from: into, one, other: one, over: column });
+      take(list, { from: rightAt + into, one, other: rightAt + column, over: column });
       for (let at = columnStart[into]!; at < columnStart[into + 1]!; at += 1) entryAt[rowOf[at]!] = at;
       for (let below = upper + 1; below < end; below += 1) {
-        take(size + entryAt[rowOf[below]!]!, size + upper, size + below, column);
+        take(list, { from: size + entryAt[rowOf[below]!]!, one, other: size + below, over: column });
       }
     }
   }
-  return list;
+  return list.places;
 };
 
 /** What the right side of each column takes from the solution below it, last columns first. */
-const listBackward = ({ size, columnStart, rowOf }: Columns): Int32Array => {
+const listBackward = ({ size, columnStart, rowOf }: Columns, slab: Slab): Int32Array => {
   const rightAt = size + rowOf.length;
-  const list = new Int32Array(4 * rowOf.length);
-  let next = 0;
+  const list: Products = { places: integersOn(slab, 4 * rowOf.length), next: 0 };
   for (let column = size - 1; column >= 0; column -= 1) {
     for (let entry = columnStart[column]!; entry < columnStart[column + 1]!; entry += 1) {
-      list[next] = rightAt + column;
-      list[next + 1] = size + entry;
-      list[next + 2] = rightAt + rowOf[entry]!;
-      list[next + 3] = rowOf[entry]!;
-      next += 4;
+      const row = rowOf[entry]!;
+      take(list, { from: rightAt + column, one: size + entry, other: rightAt + row, over: row });
     }
   }
-  return list;
+  return list.places;
+};
+
+/** Lists the entries of all columns by places, from what elimination left in the graph. */
+const layColumns = (graph: readonly (readonly number[])[], order: Int32Array, slab: Slab): Columns => {
+  const size = order.length;
+  const placeOf = integersOn(slab, size);
+  const columnStart = integersOn(slab, size + 1);
+  for (let place = 0; place < size; place += 1) {
+    placeOf[order[place]!] = place;
+    columnStart[place + 1] = columnStart[place]! + graph[order[place]!]!.length;
+  }
+  const rowOf = integersOn(slab, columnStart[size]!);
+  for (let column = 0; column < size; column += 1) {
+    const start = columnStart[column]!;
+    const rows = graph[order[column]!]!;
+    for (let count = 0; count < rows.length; count += 1) {
+      const place = placeOf[rows[count]!]!;
+      let entry = start + count;
+      for (; entry > start && rowOf[entry - 1]! > place; entry -= 1) rowOf[entry] = rowOf[entry - 1]!;
+      rowOf[entry] = place;
+    }
+  }
+  return { size, columnStart, rowOf };
 };
 
 /** Plans the elimination of a matrix with this pattern. */
-export const planLdl = (pattern: Pattern): LdlPlan => {
-  const size = pattern.length;
+export const planLdl = (pattern: Pattern, slab: Slab = newSlab()): LdlPlan => {
   const graph = pattern.map((row) => row.slice());
-  const order = leastDegreeOrder(graph);
-  const placeOf = new Int32Array(size);
-  for (let place = 0; place < size; place += 1) placeOf[order[place]!] = place;
-  const columnStart = new Int32Array(size + 1);
-  for (let place = 0; place < size; place += 1) {
-    columnStart[place + 1] = columnStart[place]! + graph[order[place]!]!.length;
-  }
-  const rowOf = new Int32Array(columnStart[size]!);
-  for (let place = 0; place < size; place += 1) {
-    let entry = columnStart[place]!;
-    for (const row of graph[order[place]!]!) {
-      rowOf[entry] = placeOf[row]!;
-      entry += 1;
-    }
-    rowOf.subarray(columnStart[place]!, entry).sort();
-  }
-  const columns = { size, columnStart, rowOf };
+  const order = leastDegreeOrder(graph, slab);
+  const columns = layColumns(graph, order, slab);
+  const { size, columnStart, rowOf } = columns;
   return {
-    ...columns,
+    size,
     order,
-    values: new Float64Array(2 * size + rowOf.length),
+    columnStart,
+    rowOf,
+    values: floatsOn(slab, 2 * size + rowOf.length),
     lowerAt: size,
     rightAt: size + rowOf.length,
-    forward: listForward(columns),
-    backward: listBackward(columns),
+    forward: listForward(columns, slab),
+    backward: listBackward(columns, slab),
   };
 };
 
