@@ -14,7 +14,7 @@ import {
   testLines,
   warningLines,
 } from '@fettle/workflows/report/lines.ts';
-import { pressureTable, siteLines } from '@fettle/workflows/report/site.ts';
+import { levelsTable, pressureTable, siteLines } from '@fettle/workflows/report/site.ts';
 import { bypassSentence, headTable, loopSentence, routesTable } from '@fettle/workflows/report/water.ts';
 import { type ReactNode, useEffect } from 'react';
 import { Tabled } from './Tabled.tsx';
@@ -59,15 +59,19 @@ function Beds({ job, print }: { readonly job: AssessedJob; readonly print: Print
   );
 }
 
-/** Leak side, water on the floor and current; none where there is nothing to tell. */
+/** Leak side, levels, water on the floor and current; none where there is nothing to tell. */
 function Site({ assessment, print }: { readonly assessment: Assessment; readonly print: Print }) {
   const lines = siteLines(assessment, print);
   const { pressures } = assessment.site;
+  const levels = levelsTable(assessment, print);
   if (lines.length + pressures.length === 0) return null;
   return (
     <Part id="site" name={workingNames.site}>
       {pressures.length > 0 && (
         <Tabled table={pressureTable(assessment, print)} caption="Pressure against the air, pump running" />
+      )}
+      {levels !== undefined && (
+        <Tabled table={levels} caption="Water in the box, over its floor; clean media" />
       )}
       <ul className="lines">
         {lines.map((line) => (

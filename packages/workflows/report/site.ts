@@ -1,17 +1,16 @@
 import type { Assessment } from '@fettle/engine/assessment/assessment.ts';
-import type { Jet, PartPressure, Spill } from '@fettle/engine/assessment/site/site.ts';
-import { inTradeWords } from '@fettle/engine/reckonings/seenWords.ts';
+import { levelEdge, levelPlace, roomSaid, siteSaid } from '@fettle/engine/assessment/site/siteSaid.ts';
 import { engineEnglish } from '@fettle/engine/wording/english/english.ts';
-import { said } from '@fettle/engine/wording/said.ts';
-import { word, wordDuration } from '@fettle/engine/wording/word.ts';
+import { type Fact, type Said, said } from '@fettle/engine/wording/said.ts';
+import { word, wordFact } from '@fettle/engine/wording/word.ts';
 import { inOneUnit, type Print } from '../printing.ts';
 import type { ReportTable } from './reportTable.ts';
 
-const LEAKS: Readonly<Record<PartPressure['leaks'], string>> = {
-  'water-out': 'lets water out',
-  'air-in': 'draws air in',
-  neither: 'neither drips nor draws',
-};
+const inEnglish = (one: Said, print: Print): string =>
+  word(one, { language: engineEnglish, units: print.system });
+
+const placeInEnglish = (fact: Fact, print: Print): string =>
+  wordFact(fact, { language: engineEnglish, units: print.system });
 
 /** Which parts stand above and which below the air's pressure while the pump runs, as a table. */
 export const pressureTable = ({ site }: Assessment, print: Print): ReportTable => {
@@ -26,7 +25,6 @@ export const pressureTable = ({ site }: Assessment, print: Print): ReportTable =
     'pressure',
     pressures.map(({ gaugePa }) => gaugePa),
   );
-  const wording = { language: engineEnglish, units: print.system };
   return {
     columns: [
       { head: 'part' },
@@ -35,49 +33,43 @@ export const pressureTable = ({ site }: Assessment, print: Print): ReportTable =
       { head: 'a leak' },
     ],
     rows: pressures.map((part) => [
-      word(said(`part.${part.part}`), wording),
+      inEnglish(said(`part.${part.part}`), print),
       height(part.heightM),
       pressure(part.gaugePa),
-      LEAKS[part.leaks],
+      inEnglish(said(`site.leaks.${part.leaks}`), print),
     ]),
   };
 };
 
-const CAUSES: Readonly<Record<Spill['cause'], string>> = {
-  'intake-hose-off': 'Intake hose off at the filter',
-  'outlet-hose-off-running': 'Outlet hose off, pump running',
-  'outlet-hose-off-stopped': 'Outlet hose off, pump standing',
-  'power-fails': 'Power fails',
+/** How high water stands in each part of an open box under the tank, as a table; none without one. */
+export const levelsTable = ({ site, layout }: Assessment, print: Print): ReportTable | undefined => {
+  if (site.box === undefined) return undefined;
+  const { levels } = site.box;
+  const height = inOneUnit(
+    print,
+    'length',
+    levels.flatMap(({ runningM, stoppedM, edgeM }) => [runningM, stoppedM ?? 0, edgeM]),
+  );
+  return {
+    columns: [
+      { head: 'water, over the floor' },
+      { head: 'running', align: 'right' },
+      { head: 'stopped', align: 'right' },
+      { head: 'edge at', align: 'right' },
+      { head: 'runs over' },
+    ],
+    rows: levels.map((level) => [
+      placeInEnglish(levelPlace(layout, level), print),
+      height(level.runningM),
+      level.stoppedM === undefined ? '' : height(level.stoppedM),
+      height(level.edgeM),
+      placeInEnglish(levelEdge(layout, level), print),
+    ]),
+  };
 };
 
-const ENDS: Readonly<Record<Spill['endedBy'], string>> = {
-  hole: 'down to the air hole',
-  mouth: 'down to the mouth of the hose',
-  edge: 'down to the edge that the tank runs over',
-};
-
-const spillLine = (spill: Spill, print: Print): string => {
-  const { volumeM3, fallM, flowM3PerS, timeS, spareM3 } = spill;
-  const timed =
-    flowM3PerS === undefined || timeS === undefined
-      ? ''
-      : `, at first ${print(flowM3PerS, 'flow')}, so about ${wordDuration({ durationS: timeS }, { language: engineEnglish })}`;
-  const room = spareM3 === undefined ? '' : `; sump or tray take up ${print(spareM3, 'volume')}`;
-  return `${CAUSES[spill.cause]}: ${print(volumeM3, 'volume')} leave the tank, ${print(fallM, 'length')} ${ENDS[spill.endedBy]}${timed}${room}.`;
-};
-
-const jetLine = (jet: Jet, print: Print): string => {
-  const { outlet, boreM, velocityMPerS, standsMPerS, reachM } = jet;
-  const whose = outlet === 'outlet' ? 'The outlet' : `Outlet ${outlet.replace('outlet-', '')}`;
-  const leaves = `${whose} sends a jet of ${print(boreM, 'length')} into the tank at ${print(velocityMPerS, 'velocity')}`;
-  const stands = `${print(standsMPerS, 'velocity')}${jet.standsAssumed ? ` (${inTradeWords('from memory')})` : ''}`;
-  return reachM === 0
-    ? `${leaves}, no faster than the ${stands} that weak swimmers stand for long.`
-    : `${leaves}; its middle is faster than the ${stands} that weak swimmers stand for long over ${print(reachM, 'length')}, in open water (a wall or the surface beside it carries it farther).`;
-};
-
-/** Water on the floor, and current in the tank, one sentence each. */
-export const siteLines = ({ site }: Assessment, print: Print): readonly string[] => [
-  ...site.spills.map((spill) => spillLine(spill, print)),
-  ...site.jets.map((jet) => jetLine(jet, print)),
-];
+/** Room in an open box, water on the floor, and current in the tank, one sentence each. */
+export const siteLines = ({ site }: Assessment, print: Print): readonly string[] =>
+  [...(site.box === undefined ? [] : [roomSaid(site.box)]), ...siteSaid(site)].map((one) =>
+    inEnglish(one, print),
+  );

@@ -1,4 +1,5 @@
 import type { Assessment } from '@fettle/engine/assessment/assessment.ts';
+import type { BoxLevels } from '@fettle/engine/assessment/site/site.ts';
 import { z } from 'zod';
 import { figure, figureSchema } from './figures.ts';
 
@@ -43,8 +44,44 @@ export const siteSchema = z
         reach: figureSchema.meta({ description: 'How far the jet’s middle is faster than that.' }),
       }),
     ),
+    box: z
+      .strictObject({
+        levels: z.array(
+          z.strictObject({
+            space: z.string().meta({ description: 'Where the water stands.' }),
+            running: figureSchema.meta({ description: 'Over the floor of the box while the pump runs.' }),
+            stopped: figureSchema.optional().meta({
+              description:
+                'The same once all has come down; absent where it runs empty, and where what comes down is not known.',
+            }),
+            edge: figureSchema.meta({ description: 'The edge that it runs over next, over the floor.' }),
+            over: z
+              .string()
+              .optional()
+              .meta({ description: 'That edge; the walls of the box where absent.' }),
+          }),
+        ),
+        room: figureSchema.meta({ description: 'Water that it takes up on top of the running levels.' }),
+        roomStopped: figureSchema.optional().meta({
+          description: 'What is left of that once all has come down; below 0 where it runs onto the floor.',
+        }),
+      })
+      .optional()
+      .meta({ description: 'Levels in an open box under the tank.' }),
   })
   .meta({ description: 'What hoses, heights and outlets mean for room and tank, with clean media.' });
+
+const toBox = ({ levels, roomM3, roomStoppedM3 }: BoxLevels) => ({
+  levels: levels.map(({ space, runningM, stoppedM, edgeM, over }) => ({
+    space,
+    running: figure(runningM, 'm'),
+    ...(stoppedM === undefined ? {} : { stopped: figure(stoppedM, 'm') }),
+    edge: figure(edgeM, 'm'),
+    ...(over === undefined ? {} : { over }),
+  })),
+  room: figure(roomM3, 'L'),
+  ...(roomStoppedM3 === undefined ? {} : { roomStopped: figure(roomStoppedM3, 'L') }),
+});
 
 /** The site as results carry it. */
 export const toSite = ({ site }: Assessment): z.infer<typeof siteSchema> => ({
@@ -71,4 +108,5 @@ export const toSite = ({ site }: Assessment): z.infer<typeof siteSchema> => ({
     standsAssumed,
     reach: figure(reachM, 'm'),
   })),
+  ...(site.box === undefined ? {} : { box: toBox(site.box) }),
 });

@@ -13,6 +13,7 @@ import { measuredPart } from '../parts/measured.ts';
 import { mediaPart } from '../parts/media.ts';
 import { photographsOf, photographsPart } from '../parts/photographs.ts';
 import { volume } from '../parts/quantities.ts';
+import { sitePart } from '../parts/site.ts';
 import { datesPart, familyName, figuresPart, filterName, summaryPart } from '../parts/summary.ts';
 import { waterPathDrawing, waterPathPart } from '../parts/waterPath.ts';
 import { workingsPart } from '../parts/workings.ts';
@@ -42,6 +43,7 @@ export const sheetDocument = (writer: Writer, theme: Theme): Document => {
       ...measuredPart(writer),
       ...carriesPart(writer),
       ...forecastPart(writer),
+      ...sitePart(writer),
       ...costsPart(writer),
       ...claimsPart(writer),
       heading(writer, 'cautions'),

@@ -33,6 +33,8 @@ export const power = (value: number, doubtW?: number): Printable => ({
 
 export const velocity = (value: number): Printable => ({ value, dimension: 'velocity', digits: 2 });
 
+export const pressure = (value: number): Printable => ({ value, dimension: 'pressure', digits: 2 });
+
 export const temperature = (value: number): Printable => ({ value, dimension: 'temperature' });
 
 /** Dry feed a day. */

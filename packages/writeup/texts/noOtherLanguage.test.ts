@@ -6,7 +6,7 @@ import { fieldFacts, inner } from '@fettle/job/schema/fields.ts';
 import { jobSchema } from '@fettle/job/schema/job.ts';
 import { listFields } from '@fettle/job/schema/walk.ts';
 import { describe, expect, it } from 'vitest';
-import { demoNames, demoSource } from '../testing/sources.ts';
+import { demoNames, demoSource, otherKinds } from '../testing/sources.ts';
 import { type DocumentName, documentMakers, writeUpDocument } from '../writeUp.ts';
 import { english } from './english/english.ts';
 import { languages } from './languages.ts';
@@ -49,7 +49,7 @@ describe.each(others)('a write-up in $itself', (language) => {
     ...Object.keys(language.names).filter((name) => name.length > 12),
   ].filter((stretch) => !own.some((text) => text.includes(stretch)));
 
-  it.each(demoNames)('%s: holds no sentence and no name in English', (name) => {
+  it.each([...demoNames, ...otherKinds])('%s: holds no sentence and no name in English', (name) => {
     const { language: listening, missed } = noting(language);
     for (const state of ['found', 'planned', 'left'] as const) {
       const source = demoSource(name, state);

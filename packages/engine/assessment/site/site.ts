@@ -40,6 +40,31 @@ export interface Jet {
   readonly reachM: number;
 }
 
+/** Water that stands in one part of an open box under the tank, with clean media. */
+export interface WaterLevel {
+  /** Id of its space in the layout. */
+  readonly space: string;
+  /** Over the floor of the box while the pump runs, m. */
+  readonly runningM: number;
+  /**
+   * The same once the pump has stopped and all has come down, m, at most the walls' height; absent where it runs empty
+   * and where what comes down is not known.
+   */
+  readonly stoppedM?: number;
+  /** The edge that it runs over next, m over the floor, with the id of its way; the walls of the box where absent. */
+  readonly edgeM: number;
+  readonly over?: string;
+}
+
+/** Levels in an open box under the tank. */
+export interface BoxLevels {
+  readonly levels: readonly WaterLevel[];
+  /** Water that it can take up on top of the running levels, m³. */
+  readonly roomM3: number;
+  /** What is left of that once all has come down, m³, below 0 where it runs over; absent where that is not known. */
+  readonly roomStoppedM3?: number;
+}
+
 /** What hoses, heights and outlets mean for the room and the tank. */
 export interface Site {
   /** Empty where heights are not stated or no water flows. */
@@ -48,4 +73,6 @@ export interface Site {
   readonly spills: readonly Spill[];
   /** Empty where no outlet hose ends under water. */
   readonly jets: readonly Jet[];
+  /** Absent without an open box under the tank, and where no water flows. */
+  readonly box?: BoxLevels;
 }

@@ -1,6 +1,7 @@
 import type { Warning } from '../assessment.ts';
 import type { Compiled } from '../compiled.ts';
 import { jetsOf } from './jets.ts';
+import { boxLevelsOf } from './levels.ts';
 import { pressuresOf } from './pressures.ts';
 import type { Site } from './site.ts';
 import { siteWarnings } from './siteWarnings.ts';
@@ -10,6 +11,13 @@ import { spillsOf } from './spills.ts';
 export const siteOf = (
   compiled: Compiled,
 ): { readonly site: Site; readonly siteWarnings: readonly Warning[] } => {
-  const site = { pressures: pressuresOf(compiled), spills: spillsOf(compiled), jets: jetsOf(compiled) };
+  const spills = spillsOf(compiled);
+  const box = boxLevelsOf(compiled, spills);
+  const site = {
+    pressures: pressuresOf(compiled),
+    spills,
+    jets: jetsOf(compiled),
+    ...(box === undefined ? {} : { box }),
+  };
   return { site, siteWarnings: siteWarnings(compiled, site) };
 };

@@ -8,6 +8,7 @@ import type { Compiled } from '../compiled.ts';
 import { filterFlow } from '../dirt/transport.ts';
 import { barbsLaw, coilLaw, fittingsLaw, hoseLaw } from '../hydraulics/linkLaws.ts';
 import type { WaterState } from '../hydraulics/water.ts';
+import { roomInBox } from './levels.ts';
 import { outletEnds } from './outlets.ts';
 import type { Spill } from './site.ts';
 
@@ -40,16 +41,6 @@ const siphonFlow = (run: HoseRun, fallM: number, water: WaterState): number => {
   if (!result.ok) throw new Error(`a siphon cannot be laid out: ${result.problem.code}`);
   solveNetwork(result.network);
   return flowOf(result.network, 'piece-0');
-};
-
-/** Water that an open box under the tank can take up on top of what stands in it while the pump runs, m³. */
-const roomInBox = ({ layout, network }: Compiled): number | undefined => {
-  if (!layout.gravityFed) return undefined;
-  const { sections, wallHeightM, floorHeightM } = layout.gravityFed;
-  return sections.reduce((room, { space, areaM2, restLevelM }) => {
-    const head = network.nodeHead[network.topology.nodes.indexOf(space)] ?? Number.NEGATIVE_INFINITY;
-    return room + areaM2 * Math.max(0, wallHeightM - Math.max(restLevelM, head - floorHeightM));
-  }, 0);
 };
 
 /** Rise of the tank's surface over the edge that it runs over into a box under it, m; absent without one. */

@@ -5,6 +5,7 @@ import { eliminationSentences } from './elimination.ts';
 import { cureSentences, faultSentences } from './findings.ts';
 import { forecastSentences } from './forecast.ts';
 import { residenceSentences } from './residence.ts';
+import { siteSentences } from './site.ts';
 import { planStepSentences } from './steps.ts';
 import { warningSentences } from './warnings.ts';
 
@@ -23,6 +24,7 @@ export const engineEnglish: Language = {
     ...planStepSentences,
     ...forecastSentences,
     ...residenceSentences,
+    ...siteSentences,
   },
   names: {},
   marks: {

@@ -132,4 +132,16 @@ export const sheetSentences: Readonly<Record<string, string>> = {
   'media.renewed': 'Media that are used up, {media}, are counted as fresh: every cleaning replaces them.',
   'media.total': 'together',
   'media.dry-mass': 'Volumes are of the bed with its pores; masses are dry.',
+
+  'heading.site': 'In the room and in the tank',
+  'table.pressures': 'Pressure against the air outside, clean, pump running',
+  'table.levels': 'Water in the box over its floor, clean',
+  'column.place': 'place',
+  'column.above-surface': 'over the tank’s surface',
+  'column.pressure': 'pressure',
+  'column.leak': 'a leak',
+  'column.running': 'pump running',
+  'column.stopped': 'stopped',
+  'column.edge': 'next edge at',
+  'column.over': 'edge',
 };

@@ -17,6 +17,7 @@ import { outlookSentences } from './outlook.ts';
 import { quoteSentences } from './quote.ts';
 import { residenceSentences } from './residence.ts';
 import { sheetSentences } from './sheet.ts';
+import { siteSentences } from './site.ts';
 import { talkSentences } from './talk.ts';
 
 /** German, without address to anybody: what is done stands in the infinitive. */
@@ -34,6 +35,7 @@ export const german: Language = {
     ...planStepSentences,
     ...forecastSentences,
     ...residenceSentences,
+    ...siteSentences,
     ...sheetSentences,
     ...figureSentences,
     ...cautionSentences,

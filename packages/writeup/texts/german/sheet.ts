@@ -134,4 +134,16 @@ export const sheetSentences: Readonly<Record<string, string>> = {
   'media.renewed': 'Verbrauchte Medien ({media}) gelten als frisch: Jede Reinigung ersetzt sie.',
   'media.total': 'zusammen',
   'media.dry-mass': 'Volumen sind Schüttvolumen mit den Poren; Massen sind trocken.',
+
+  'heading.site': 'Im Raum und im Becken',
+  'table.pressures': 'Druck gegen die Außenluft, sauber, bei laufender Pumpe',
+  'table.levels': 'Wasserstände im Kasten über seinem Boden, sauber',
+  'column.place': 'Stelle',
+  'column.above-surface': 'über dem Wasserspiegel',
+  'column.pressure': 'Druck',
+  'column.leak': 'ein Leck',
+  'column.running': 'im Betrieb',
+  'column.stopped': 'abgeschaltet',
+  'column.edge': 'nächste Kante bei',
+  'column.over': 'Kante',
 };
