@@ -32,6 +32,7 @@ export default defineConfig({
           name: 'parts',
           include: ['packages/**/*.test.ts', 'scripts/**/*.test.ts'],
           exclude: ['**/node_modules/**', `packages/${pure}/**`],
+          globalSetup: 'test/support/bundledThreads.ts',
           testTimeout: 60_000,
           hookTimeout: 60_000,
         },

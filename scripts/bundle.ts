@@ -1,4 +1,14 @@
-import { copyFileSync, cpSync, readdirSync, readFileSync, rmSync, statSync, writeFileSync } from 'node:fs';
+import {
+  copyFileSync,
+  cpSync,
+  mkdirSync,
+  mkdtempSync,
+  readdirSync,
+  readFileSync,
+  rmSync,
+  statSync,
+  writeFileSync,
+} from 'node:fs';
 import { dirname, resolve } from 'node:path';
 import { build } from 'esbuild';
 import { build as buildPages } from 'vite';
@@ -24,21 +34,20 @@ const besideTheBundle = {
   optionalDependencies: ['libsql'],
 } as const;
 
+/** The files that worker threads run. */
+const threadFiles = {
+  recordsThread: resolve(projectRoot, 'packages', 'store', 'apart', 'recordsThread.ts'),
+  worker: resolve(projectRoot, 'packages', 'server', 'computation', 'worker.ts'),
+  writeUpWorker: resolve(projectRoot, 'packages', 'server', 'computation', 'writeUpWorker.ts'),
+};
+
 /**
- * Bundles the command line with all that it imports, and the files that worker threads run beside it, with what they
- * have in common in files of their own. Packages in the older module form ask for Node's modules with `require`,
- * which the first lines give them.
+ * Lays each file as one that Node runs as it is, by its name, with what they have in common in files of their own.
+ * Packages in the older module form ask for Node's modules with `require`, which the first lines give them.
  */
-export async function bundleCommandLine(): Promise<void> {
-  const folder = dirname(bundlePath);
-  rmSync(folder, { recursive: true, force: true });
-  await build({
-    entryPoints: {
-      fettle: resolve(projectRoot, 'packages', 'cli', 'main.ts'),
-      recordsThread: resolve(projectRoot, 'packages', 'store', 'apart', 'recordsThread.ts'),
-      worker: resolve(projectRoot, 'packages', 'server', 'computation', 'worker.ts'),
-      writeUpWorker: resolve(projectRoot, 'packages', 'server', 'computation', 'writeUpWorker.ts'),
-    },
+const bundle = (entryPoints: Readonly<Record<string, string>>, folder: string): Promise<unknown> =>
+  build({
+    entryPoints,
     outdir: folder,
     bundle: true,
     // What is loaded only when it is needed stays in a file of its own, and with it what it needs from outside.
@@ -55,6 +64,12 @@ export async function bundleCommandLine(): Promise<void> {
       js: "import { createRequire as requireFrom } from 'node:module';\nconst require = requireFrom(import.meta.url);",
     },
   });
+
+/** Bundles the command line with all that it imports, and the files that worker threads run beside it. */
+export async function bundleCommandLine(): Promise<void> {
+  const folder = dirname(bundlePath);
+  rmSync(folder, { recursive: true, force: true });
+  await bundle({ fettle: resolve(projectRoot, 'packages', 'cli', 'main.ts'), ...threadFiles }, folder);
   await buildWorkbench(resolve(folder, 'workbench'));
   cpSync(resolve(projectRoot, 'demo'), resolve(folder, 'demo'), { recursive: true });
   copyFileSync(resolve(projectRoot, 'LICENSE'), resolve(folder, 'LICENSE'));
@@ -113,6 +128,21 @@ function publishedPackage(): string {
 export async function runFromBundle(): Promise<void> {
   await bundleCommandLine();
   process.env.FETTLE_PROGRAM = bundlePath;
+}
+
+/**
+ * Bundles what worker threads run into a folder of its own, and lets programs that run from their sources start it
+ * there (`threadPool`): a thread that reads TypeScript takes a second to begin.
+ * @returns takes the folder away
+ */
+export async function runThreadsFromBundle(): Promise<() => void> {
+  // Where packages are found that are not bundled.
+  const place = resolve(projectRoot, 'node_modules', '.cache');
+  mkdirSync(place, { recursive: true });
+  const folder = mkdtempSync(resolve(place, 'threads-'));
+  await bundle(threadFiles, folder);
+  process.env.FETTLE_THREADS = folder;
+  return () => rmSync(folder, { recursive: true, force: true });
 }
 
 if (isMain(import.meta.url)) {

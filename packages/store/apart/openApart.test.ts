@@ -2,7 +2,7 @@ import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { Worker } from 'node:worker_threads';
-import { afterEach, beforeEach, expect, it } from 'vitest';
+import { afterEach, beforeEach, expect, it, vi } from 'vitest';
 import { backups, makeBackup } from '../backup/backup.ts';
 import type { Store } from '../contract/store.ts';
 import { by, titled } from '../testing/bench.ts';
@@ -25,6 +25,15 @@ afterEach(async () => {
   await store?.close();
   store = undefined;
   rmSync(folder, { recursive: true, force: true });
+});
+
+it('is read by the thread from its sources too, where nothing was bundled', async () => {
+  vi.stubEnv('FETTLE_THREADS', undefined);
+  store = await openApart({ folder });
+  vi.unstubAllEnvs();
+  const { number } = await store.jobs.create({ document: titled('Drum'), by });
+  expect(threads).toHaveLength(1);
+  expect((await store.jobs.find(number))?.document).toMatchObject({ job: { title: 'Drum' } });
 });
 
 it('what a dying thread was asked is told as not surely written, and the next one goes on with what was', async () => {

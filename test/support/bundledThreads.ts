@@ -1,0 +1,4 @@
+import { runThreadsFromBundle } from '../../scripts/bundle.ts';
+
+/** Bundles once what all tests start threads of. */
+export default runThreadsFromBundle;
