@@ -1,4 +1,5 @@
 import { defineConfig } from 'vitest/config';
+import LongestFirst from './scripts/longestFirst.ts';
 
 /** Minutes in a browser, by a command of their own: `npm run long-tests`. */
 const longTests = [
@@ -15,6 +16,7 @@ export default defineConfig({
   test: {
     // The usual is one fewer, which leaves a machine with two cores half idle while servers start.
     maxWorkers: '100%',
+    sequence: { sequencer: LongestFirst },
     projects: [
       {
         test: {
@@ -33,6 +35,8 @@ export default defineConfig({
           include: ['packages/**/*.test.ts', 'scripts/**/*.test.ts'],
           exclude: ['**/node_modules/**', `packages/${pure}/**`],
           globalSetup: 'test/support/bundledThreads.ts',
+          // A test that puts something into the place of a module takes it out again.
+          isolate: false,
           testTimeout: 60_000,
           hookTimeout: 60_000,
         },

@@ -2,7 +2,7 @@ import { spawnSync } from 'node:child_process';
 import { resolve } from 'node:path';
 import { projectRoot } from './sources.ts';
 
-/* The browser tests that take minutes, which the one test command leaves out. */
+/* The browser tests that take minutes, which the one test command leaves out, and what it does of a whole in turns. */
 
 const run = spawnSync(
   process.execPath,
@@ -11,6 +11,7 @@ const run = spawnSync(
     'run',
     '--project',
     'program',
+    'test/screen.test.ts',
     'test/workbench-accessible.browser.test.ts',
     'test/workbench-phone.browser.test.ts',
     'test/workbench-safety.browser.test.ts',

@@ -77,15 +77,24 @@ const outsideOf = (sheet: Extent, shapes: readonly Extent[]): readonly Extent[] 
 
 const pictures = readdirSync(inProject('docs/pictures')).filter((name) => name.endsWith('.svg'));
 
-test.each(pictures)('in %s no word stands over another and nothing outside of the sheet', async (name) => {
-  for (const width of [1200, 390]) {
-    const page = await opened(inProject(`docs/pictures/${name}`), width);
-    const { sheet, texts, shapes } = await extents(page);
-    await page.close();
-    expect(texts.length).toBeGreaterThan(8);
-    expect(collisionsOf(texts)).toEqual([]);
-    expect(outsideOf(sheet, shapes)).toEqual([]);
-  }
+describe('pictures of the docs', () => {
+  let page: Page;
+  beforeAll(async () => {
+    page = await browser.newPage();
+  });
+  afterAll(() => page?.close());
+
+  test.each(pictures)('in %s no word stands over another and nothing outside of the sheet', async (name) => {
+    await page.goto(pathToFileURL(inProject(`docs/pictures/${name}`)).href);
+    for (const width of [1200, 390]) {
+      await page.setViewportSize({ width, height: 900 });
+      const { sheet, texts, shapes } = await extents(page);
+      expect(sheet.right).toBeLessThanOrEqual(width);
+      expect(texts.length).toBeGreaterThan(8);
+      expect(collisionsOf(texts)).toEqual([]);
+      expect(outsideOf(sheet, shapes)).toEqual([]);
+    }
+  });
 });
 
 describe.each([1200, 390])('the drawing of the demo as a page of its own, %i pixels wide', (width) => {

@@ -3,8 +3,9 @@ import { fuzzImports } from '../scripts/records/fuzz/fuzzImports.ts';
 import { faultOf } from '../scripts/records/fuzz/oracle.ts';
 import { tryServer } from '../scripts/records/fuzz/tryServer.ts';
 
+// `npm run fuzz -- 20000` asks for more; here every kind of request and of damage comes once at least.
 test('hostile requests are answered by the rules and change nothing', { timeout: 240_000 }, async () => {
-  const trial = await tryServer({ cases: 1200, seed: 5 });
+  const trial = await tryServer({ cases: 500, seed: 5 });
   expect(trial.faults).toEqual([]);
   expect(trial.answers.size).toBeGreaterThan(30);
   expect(trial.revisions).toBeGreaterThan(12);
@@ -13,7 +14,7 @@ test('hostile requests are answered by the rules and change nothing', { timeout:
 test('damaged exports and backups are refused in a sentence or taken whole', {
   timeout: 240_000,
 }, async () => {
-  const trial = await fuzzImports({ cases: 60, seed: 5 });
+  const trial = await fuzzImports({ cases: 24, seed: 5 });
   expect(trial.faults).toEqual([]);
 });
 

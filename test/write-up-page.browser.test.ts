@@ -1,6 +1,6 @@
 import { toPage } from '@fettle/writeup/forms/html/page.ts';
 import { type DocumentName, documentMakers, writeUpDocument } from '@fettle/writeup/writeUp.ts';
-import type { Browser } from 'playwright-core';
+import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { openBrowser } from './support/browser.ts';
 import { faultsIn, tooWide } from './support/pageFaults.ts';
@@ -33,20 +33,32 @@ describe.each([
   { widthPx: 390, theme: 'dark' },
   { widthPx: 1000, theme: 'light' },
 ] as const)('on a screen of $widthPx pixels, $theme', ({ widthPx, theme }) => {
+  let page: Page;
+  beforeAll(async () => {
+    page = await browser.newPage({ viewport: { width: widthPx, height: 800 }, colorScheme: theme });
+  });
+  afterAll(() => page?.close());
+
   test.each(ofKinds)('$what can be used by everybody', async ({ page: markup }) => {
-    const page = await browser.newPage({ viewport: { width: widthPx, height: 800 }, colorScheme: theme });
     await page.setContent(markup);
     expect(await faultsIn(page)).toEqual([]);
     expect(await tooWide(page)).toBe(0);
-    await page.close();
   });
 });
 
-test.each(pages)('on a phone $what needs no moving sideways', async ({ page: markup }) => {
-  const page = await browser.newPage({ viewport: { width: 390, height: 800 } });
-  await page.setContent(markup);
-  expect(await tooWide(page)).toBe(0);
-  await page.close();
+describe('on a phone', () => {
+  let page: Page;
+  beforeAll(async () => {
+    page = await browser.newPage({ viewport: { width: 390, height: 800 } });
+  });
+  afterAll(() => page?.close());
+
+  test.each(demoSources)('no page of $name needs moving sideways', async ({ name }) => {
+    for (const { what, page: markup } of pages.filter(({ of }) => of === name)) {
+      await page.setContent(markup);
+      expect(await tooWide(page), what).toBe(0);
+    }
+  });
 });
 
 test('a page shows all of itself with scripts off, asks nothing of any server, and prints black on white', async () => {

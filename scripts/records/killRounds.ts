@@ -23,6 +23,8 @@ export interface KillTally {
 export interface KillRun {
   readonly rounds: number;
   readonly seed: number;
+  /** Longest time that clients write on before a kill, ms; 2500 where left out. */
+  readonly longestMs?: number;
   /** Done before each round's look, with the copy of the folder as it was before the round. */
   readonly harm?: Harm;
   readonly onRound?: (round: number, losses: readonly Loss[], ledger: Ledger) => void;
@@ -33,7 +35,8 @@ const roundsOfFolder = 25;
 const clients = 4;
 
 /** Kills a writing server again and again at moments of chance, and holds what is left against the ledger. */
-export async function killRounds({ rounds, seed, harm, onRound }: KillRun): Promise<KillTally> {
+export async function killRounds(run: KillRun): Promise<KillTally> {
+  const { rounds, seed, harm, onRound, longestMs = 2500 } = run;
   const chance = chanceFrom(seed);
   const began = performance.now();
   const losses: KillTally['losses'][number][] = [];
@@ -45,7 +48,7 @@ export async function killRounds({ rounds, seed, harm, onRound }: KillRun): Prom
     const last = Math.min(rounds, first + roundsOfFolder);
     try {
       for (let round = first; round < last; round++) {
-        await oneKill({ folder, ledger, desk, chance });
+        await oneKill({ folder, ledger, desk, chance, longestMs });
         await harm?.(folder, ledger);
         const found = await look(folder, ledger, round === last - 1 ? 'all' : 'touched');
         losses.push(...found.map((loss) => ({ ...loss, round })));
@@ -67,16 +70,17 @@ interface Round {
   readonly ledger: Ledger;
   readonly desk: Desk;
   readonly chance: Chance;
+  readonly longestMs: number;
 }
 
-async function oneKill({ folder, ledger, desk, chance }: Round): Promise<void> {
+async function oneKill({ folder, ledger, desk, chance, longestMs }: Round): Promise<void> {
   const server = await startServerProcess(folder);
   let gone = false;
   const writing = Array.from({ length: clients }, () => {
     const own = chanceFrom(chance.below(2 ** 31));
     return writeUntilGone({ address: server.address, ledger, desk, chance: own }, () => gone);
   });
-  const afterMs = chance.between(20, 2500);
+  const afterMs = chance.between(20, longestMs);
   try {
     await Promise.race([firstWrite(ledger), Promise.all(writing)]);
     await Promise.race([new Promise((settle) => setTimeout(settle, afterMs)), Promise.all(writing)]);

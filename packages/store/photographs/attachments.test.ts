@@ -12,19 +12,14 @@ import {
 } from 'node:fs';
 import { join } from 'node:path';
 import fc from 'fast-check';
-import { afterEach, describe, expect, test, vi } from 'vitest';
+import { describe, expect, test } from 'vitest';
 import type { NewAttachment } from '../contract/attachments.ts';
-import { StoreFailure } from '../contract/failure.ts';
 import type { Store } from '../contract/store.ts';
-import * as durable from '../files/durable.ts';
 import { openStore } from '../open.ts';
 import { document, filesIn, newFolder, newStore } from '../plainFiles/testing/workshop.ts';
 import { pictureFileName } from './pictureFiles.ts';
 import { tidyCaption, tidyName } from './pictureWords.ts';
 import { atSea, plainPicture, telephonePicture } from './testing/pictures.ts';
-
-vi.mock('../files/durable.ts', { spy: true });
-afterEach(() => vi.mocked(durable.writeDurably).mockReset());
 
 async function workshop(): Promise<{
   readonly store: Store;
@@ -138,19 +133,6 @@ describe('files of photographs', () => {
     rmSync(file);
     expect(await store.attachments.read(attachment, 'thumbnail')).toEqual(before);
     expect(existsSync(file)).toBe(true);
-  });
-
-  test('a lost thumbnail is made and given even where it cannot be kept', async () => {
-    const { store, pictures } = await workshop();
-    const attachment = await add(store);
-    const before = await store.attachments.read(attachment, 'thumbnail');
-    rmSync(join(pictures, pictureFileName(attachment).replace('.jpg', '.thumb.jpg')));
-    const full = new StoreFailure('disk-full', 'The disk is full; nothing was written.');
-    const writing = vi.mocked(durable.writeDurably).mockReset().mockRejectedValue(full);
-    expect(await store.attachments.read(attachment, 'thumbnail')).toEqual(before);
-    expect(writing).toHaveBeenCalledOnce();
-    writing.mockRejectedValue(new TypeError('a fault of the program'));
-    await expect(store.attachments.read(attachment, 'thumbnail')).rejects.toThrow('a fault of the program');
   });
 
   test('no link leads out of the folder, whether for a file or a folder', async () => {

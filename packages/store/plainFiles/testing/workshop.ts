@@ -2,23 +2,15 @@ import { mkdtempSync, readdirSync, readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { JobDocument } from '@fettle/job/schema/job.ts';
-import { afterEach } from 'vitest';
+import { onTestFinished } from 'vitest';
 import type { Store } from '../../contract/store.ts';
 import { openStore } from '../../open.ts';
 import { plainPicture, telephonePicture } from '../../photographs/testing/pictures.ts';
 
-const made: string[] = [];
-const opened: Store[] = [];
-
-afterEach(async () => {
-  for (const store of opened.splice(0)) await store.close().catch(() => undefined);
-  for (const folder of made.splice(0)) rmSync(folder, { recursive: true, force: true });
-});
-
 /** A new folder that is gone after the test. */
 export function newFolder(): string {
   const folder = mkdtempSync(join(tmpdir(), 'fettle-store-'));
-  made.push(folder);
+  onTestFinished(() => rmSync(folder, { recursive: true, force: true }));
   return folder;
 }
 
@@ -27,7 +19,7 @@ export async function newStore(folder = join(newFolder(), 'data')): Promise<Stor
   let seconds = 0;
   const clock = () => new Date(Date.UTC(2026, 10, 2, 9, 0, seconds++));
   const store = await openStore({ folder, clock });
-  opened.push(store);
+  onTestFinished(() => store.close().catch(() => undefined));
   return store;
 }
 
