@@ -57,7 +57,7 @@ const cleanFigures = (compiled: Compiled): Clean => ({
 /** Solids in the tank with clean media, and what one pass keeps of them. */
 const cleanSolids = (compiled: Compiled, made: number): Assessment['solids'] => {
   const transport = makeTransport(compiled);
-  layDown(compiled, transport, { ...cleanState(compiled), madeKgPerS: made });
+  layDown(compiled, transport, { dirt: cleanState(compiled), madeKgPerS: made });
   return { tankKgPerM3: transport.tankKgPerM3, caughtFraction: transport.caughtShare };
 };
 
@@ -68,7 +68,7 @@ const bedStates = (
 ): BedState[] => {
   const { detail, dirt } = day;
   const transport = makeTransport(compiled);
-  layDown(compiled, transport, { ...dirt, madeKgPerS: solidsMadeIn(compiled) });
+  layDown(compiled, transport, { dirt, madeKgPerS: solidsMadeIn(compiled) });
   const held = heldKg(compiled, dirt);
   const { grid, network } = compiled;
   const reaching = transport.tankKgPerM3 * filterFlow(compiled);

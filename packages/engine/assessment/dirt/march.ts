@@ -71,11 +71,17 @@ export const decidingBed = (compiled: Compiled, state: DirtState, place: string)
   return decides;
 };
 
+const partWay = (a: Float64Array, b: Float64Array, share: number): Float64Array => {
+  const values = new Float64Array(a.length);
+  for (let at = 0; at < a.length; at += 1) values[at] = a[at]! + share * (b[at]! - a[at]!);
+  return values;
+};
+
 const between = (a: DirtState, b: DirtState, share: number): DirtState => ({
   timeS: a.timeS + share * (b.timeS - a.timeS),
-  deposit: a.deposit.map((value, slice) => value + share * (b.deposit[slice]! - value)),
-  matKgPerM2: a.matKgPerM2.map((value, bed) => value + share * (b.matKgPerM2[bed]! - value)),
-  labileKg: a.labileKg.map((value, bed) => value + share * (b.labileKg[bed]! - value)),
+  deposit: partWay(a.deposit, b.deposit, share),
+  matKgPerM2: partWay(a.matKgPerM2, b.matKgPerM2, share),
+  labileKg: partWay(a.labileKg, b.labileKg, share),
 });
 
 /** State of a march at a time, between the states that it passed. */

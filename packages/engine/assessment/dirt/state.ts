@@ -14,9 +14,9 @@ export interface DirtState {
   readonly labileKg: Float64Array;
 }
 
-/** A packing with no dirt in it. */
-export const cleanState = (compiled: Compiled): DirtState => ({
-  timeS: 0,
+/** A packing with no dirt in it, at a time. */
+export const cleanState = (compiled: Compiled, timeS = 0): DirtState => ({
+  timeS,
   deposit: new Float64Array(compiled.grid.sliceThicknessM.length),
   matKgPerM2: new Float64Array(compiled.beds.length),
   labileKg: new Float64Array(compiled.beds.length),

@@ -99,11 +99,11 @@ const firstHalf = (marching: Marching, from: DirtState, mostS: number): number =
 /** One midpoint step of at most `mostS`, from a state that the network is solved for. */
 export const midpointStep = (marching: Marching, from: DirtState, mostS: number): DirtState => {
   const { compiled, transport, madeKgPerS, middle } = marching;
-  layDown(compiled, transport, { ...from, madeKgPerS });
+  layDown(compiled, transport, { dirt: from, madeKgPerS });
   const stepS = firstHalf(marching, from, mostS);
   solveAt(compiled, middle);
-  layDown(compiled, transport, { ...middle, madeKgPerS });
-  const into = { ...cleanState(compiled), timeS: from.timeS + stepS };
+  layDown(compiled, transport, { dirt: middle, madeKgPerS });
+  const into = cleanState(compiled, from.timeS + stepS);
   fillBeds(marching, { stepS, at: middle, from, into });
   return into;
 };

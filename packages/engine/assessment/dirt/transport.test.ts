@@ -52,7 +52,7 @@ describe('solids', () => {
     const caught = (model: typeof alone): number => {
       const compiled = solvedClean(model);
       const transport = makeTransport(compiled);
-      layDown(compiled, transport, { ...cleanState(compiled), madeKgPerS });
+      layDown(compiled, transport, { dirt: cleanState(compiled), madeKgPerS });
       return laidDown(transport);
     };
     expect(caught(helped)).toBeLessThan(caught(alone));
@@ -62,7 +62,7 @@ describe('solids', () => {
     const tight = withFilter(oneBasket([['foam-45ppi', 40]]), { chamberGapM: { 'basket-1': 0 } });
     const compiled = solvedClean(tight);
     const transport = makeTransport(compiled);
-    layDown(compiled, transport, { ...cleanState(compiled), madeKgPerS });
+    layDown(compiled, transport, { dirt: cleanState(compiled), madeKgPerS });
     const flow = filterFlow(compiled);
     const { grid, beds, model } = compiled;
     const velocity = flow / beds[0]!.areaM2;
@@ -85,7 +85,7 @@ describe('solids', () => {
     const still = withFilter(stackCanister(), { outletLiftM: 3 });
     const compiled = solvedClean({ ...still, tank: { ...still.tank, waterChangePerS: 0 } });
     const transport = makeTransport(compiled);
-    layDown(compiled, transport, { ...cleanState(compiled), madeKgPerS });
+    layDown(compiled, transport, { dirt: cleanState(compiled), madeKgPerS });
     expect(laidDown(transport)).toBe(0);
     expect(transport.caughtShare).toBe(0);
   });

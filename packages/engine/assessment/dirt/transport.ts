@@ -47,26 +47,30 @@ export const lossOver = (x: number): number =>
 const throughBed = (
   compiled: Compiled,
   transport: Transport,
-  pass: Laid & { bed: number; sizeClass: number; level: number; flow: number },
+  pass: { dirt: Laid; bed: number; sizeClass: number; level: number; flow: number },
 ): number => {
   const { grid } = compiled;
-  const { bed, sizeClass, flow, deposit } = pass;
+  const { bed, sizeClass, flow } = pass;
+  const { deposit, matKgPerM2 } = pass.dirt;
+  const { kept, keptByMat, reachM } = transport;
+  const { sliceAreaM2 } = grid;
   const entry = bed * grid.classShare.length + sizeClass;
   const steady = grid.steadyPerM[entry]!;
   const settlingPerArea = grid.settlingPerS[entry]! / flow;
   const full = grid.fullFraction[bed]!;
   const first = grid.sliceStart[bed]!;
+  const end = grid.sliceStart[bed + 1]!;
   let { level } = pass;
   // A mat that lies there strains, whatever becomes of the face below as it rots.
-  if (pass.matKgPerM2[bed]! > 0 || deposit[first]! >= MAT_STARTS_AT * full) {
+  if (matKgPerM2[bed]! > 0 || deposit[first]! >= MAT_STARTS_AT * full) {
     const held = level * grid.matShare[entry]!;
-    transport.keptByMat[bed] = transport.keptByMat[bed]! + flow * held;
+    keptByMat[bed] = keptByMat[bed]! + flow * held;
     level -= held;
   }
-  for (let slice = first; slice < grid.sliceStart[bed + 1]!; slice += 1) {
-    const coefficient = steady + settlingPerArea * grid.sliceAreaM2[slice]!;
-    const held = level * lossOver(coefficient * transport.reachM[slice]!);
-    transport.kept[slice] = transport.kept[slice]! + flow * held;
+  for (let slice = first; slice < end; slice += 1) {
+    const coefficient = steady + settlingPerArea * sliceAreaM2[slice]!;
+    const held = level * lossOver(coefficient * reachM[slice]!);
+    kept[slice] = kept[slice]! + flow * held;
     level -= held;
   }
   return level;
@@ -85,9 +89,8 @@ const setReach = ({ grid, beds }: Compiled, { reachM }: Transport, { deposit }: 
 const passClass = (
   compiled: Compiled,
   transport: Transport,
-  solids: Laid & { readonly sizeClass: number },
+  { dirt, sizeClass }: { readonly dirt: Laid; readonly sizeClass: number },
 ): number => {
-  const { sizeClass, deposit, matKgPerM2 } = solids;
   const { ways, network } = compiled;
   const { level, inflow, water } = transport;
   transport.kept.fill(0);
@@ -107,14 +110,7 @@ const passClass = (
     if (flow <= 0) continue;
     let current = level[at]!;
     for (const bed of way.beds)
-      current = throughBed(compiled, transport, {
-        bed,
-        sizeClass,
-        level: current,
-        flow,
-        deposit,
-        matKgPerM2,
-      });
+      current = throughBed(compiled, transport, { dirt, bed, sizeClass, level: current, flow });
     if (way.to < 0) out += flow * current;
     else {
       inflow[way.to] = inflow[way.to]! + flow * current;
@@ -127,28 +123,29 @@ const passClass = (
 /**
  * Where the solids that the tank makes are laid down: for each size class the tank holds what makes filter,
  * other filters and water change together take out as much as is made.
- * @param solids what lies in the beds already, and what the tank makes, kg/s
+ * @param solids.dirt what lies in the beds already
+ * @param solids.madeKgPerS what the tank makes, kg/s
  * @returns nothing; the rates stand in `transport`
  */
 export const layDown = (
   compiled: Compiled,
   transport: Transport,
-  solids: Laid & { readonly madeKgPerS: number },
+  { dirt, madeKgPerS }: { readonly dirt: Laid; readonly madeKgPerS: number },
 ): void => {
-  const { deposit, matKgPerM2, madeKgPerS } = solids;
   const { classShare } = compiled.grid;
   const { tank, otherFilters } = compiled.model;
   const flow = filterFlow(compiled);
   const others = otherFilters.reduce((sum, other) => sum + other.flowM3PerS, 0);
   const changed = tank.volumeM3 * tank.waterChangePerS;
-  transport.laid.fill(0);
-  transport.laidByMat.fill(0);
-  setReach(compiled, transport, solids);
+  const { laid, laidByMat, kept, keptByMat } = transport;
+  laid.fill(0);
+  laidByMat.fill(0);
+  setReach(compiled, transport, dirt);
   let reaching = 0;
   let caught = 0;
   transport.tankKgPerM3 = 0;
   for (let sizeClass = 0; sizeClass < classShare.length; sizeClass += 1) {
-    const out = passClass(compiled, transport, { sizeClass, deposit, matKgPerM2 });
+    const out = passClass(compiled, transport, { dirt, sizeClass });
     const removed = flow - out;
     const share = flow > 0 ? removed / flow : 0;
     const sink = removed + others * share + changed;
@@ -156,11 +153,9 @@ export const layDown = (
     transport.tankKgPerM3 += level;
     reaching += level * flow;
     caught += level * removed;
-    for (let slice = 0; slice < transport.laid.length; slice += 1) {
-      transport.laid[slice] = transport.laid[slice]! + level * transport.kept[slice]!;
-    }
-    for (let bed = 0; bed < transport.laidByMat.length; bed += 1) {
-      transport.laidByMat[bed] = transport.laidByMat[bed]! + level * transport.keptByMat[bed]!;
+    for (let slice = 0; slice < laid.length; slice += 1) laid[slice] = laid[slice]! + level * kept[slice]!;
+    for (let bed = 0; bed < laidByMat.length; bed += 1) {
+      laidByMat[bed] = laidByMat[bed]! + level * keptByMat[bed]!;
     }
   }
   transport.caughtShare = reaching > 0 ? caught / reaching : 0;

@@ -25,21 +25,29 @@ export const decayedFraction = ({ water, constants }: Compiled, ageS: number): n
 
 /** Film transfer beyond that at which the kinetic slope was measured, as a resistance, s/m. */
 const extraFilmResistance = (compiled: Compiled, bed: CompiledBed, velocityMPerS: number): number => {
-  const { water } = compiled;
+  const { temperatureK, viscosityPaS } = compiled.water;
+  const diffusivityM2PerS = ammoniumDiffusivity({ temperatureK, viscosityPaS });
   const film = (velocity: number): number =>
     filmTransferWilsonGeankoplis1966({
       velocityMPerS: velocity,
       sizeM: bed.pieceM,
       voidage: bed.voidage,
-      densityKgPerM3: water.densityKgPerM3,
-      viscosityPaS: water.viscosityPaS,
-      diffusivityM2PerS: ammoniumDiffusivity({
-        temperatureK: water.temperatureK,
-        viscosityPaS: water.viscosityPaS,
-      }),
+      densityKgPerM3: compiled.water.densityKgPerM3,
+      viscosityPaS,
+      diffusivityM2PerS,
     });
   return Math.max(0, 1 / film(velocityMPerS) - 1 / film(AMMONIUM_SLOPE_VELOCITY_M_PER_S));
 };
+
+/** Film resistance of a bed at the flow of the last solve, s/m: endless where no water comes. */
+const filmOf = (compiled: Compiled, bed: CompiledBed): number => {
+  const through = compiled.network.flow[bed.link]! / bed.areaM2;
+  // Pieces that tumble meet water faster than that which passes their chamber.
+  const velocity = bed.moved && through > 0 ? AMMONIUM_SLOPE_VELOCITY_M_PER_S : through;
+  return velocity > 0 ? extraFilmResistance(compiled, bed, velocity) : Number.POSITIVE_INFINITY;
+};
+
+const inSeries = (kineticMPerS: number, filmSPerM: number): number => 1 / (1 / kineticMPerS + filmSPerM);
 
 /**
  * Rates of all beds at the flows of the last solve.
@@ -52,39 +60,30 @@ export const ratesOf = (
   shares: BacteriaShares,
   state: { readonly caughtKgPerS: readonly number[]; readonly ageS: number; readonly areaFactor: number },
 ): Rates => {
-  const { beds, network, water, constants } = compiled;
+  const { beds, water, constants } = compiled;
   const heat = { temperatureK: water.temperatureK, referenceK: KINETICS_REFERENCE_K };
   const ammoniaHeat = temperatureFactor({ ...heat, theta: constants.ammoniaTemperatureTheta });
   const nitriteHeat = temperatureFactor({ ...heat, theta: constants.nitriteTemperatureTheta });
   const slope = constants.ammoniumSlopeMPerS;
-  const inSeries = (kinetic: number, film: number): number => 1 / (1 / kinetic + film);
-  const films = beds.map((bed) => {
-    const through = network.flow[bed.link]! / bed.areaM2;
-    // Pieces that tumble meet water faster than that which passes their chamber.
-    const velocity = bed.moved && through > 0 ? AMMONIUM_SLOPE_VELOCITY_M_PER_S : through;
-    return velocity > 0 ? extraFilmResistance(compiled, bed, velocity) : Number.POSITIVE_INFINITY;
-  });
   const chemistry = waterFactor(compiled);
-  const share = (place: number): number =>
-    shares.carbonFactor[place]! * shares.cleaningFactor[place]! * chemistry;
   const decayed = decayedFraction(compiled, state.ageS);
-  return {
-    areaPerM: Float64Array.from(
-      beds,
-      (bed, place) =>
-        bed.medium.areaPerM.value * wettedShare(compiled, bed) * share(place) * state.areaFactor,
-    ),
-    ammoniaSlopeMPerS: Float64Array.from(films, (film) => inSeries(slope * ammoniaHeat, film)),
-    nitriteSlopeMPerS: Float64Array.from(films, (film) =>
-      inSeries(slope * constants.nitriteSlopeRatio * nitriteHeat, film),
-    ),
+  const rates: Rates = {
+    areaPerM: new Float64Array(beds.length),
+    ammoniaSlopeMPerS: new Float64Array(beds.length),
+    nitriteSlopeMPerS: new Float64Array(beds.length),
     ammoniaCeiling: constants.fluxCeilingKgNPerM2PerS * ammoniaHeat,
     nitriteCeiling: constants.fluxCeilingKgNPerM2PerS * nitriteHeat,
     kineticSlopeMPerS: slope * ammoniaHeat,
     oxygenHalfSaturationKgPerM3: constants.oxygenHalfSaturationKgPerM3,
-    dirtOxygenKgPerS: Float64Array.from(
-      state.caughtKgPerS,
-      (caught) => caught * decayed * constants.oxygenPerSolidsRatio,
-    ),
+    dirtOxygenKgPerS: new Float64Array(beds.length),
   };
+  for (const [place, bed] of beds.entries()) {
+    const film = filmOf(compiled, bed);
+    const share = shares.carbonFactor[place]! * shares.cleaningFactor[place]! * chemistry;
+    rates.areaPerM[place] = bed.medium.areaPerM.value * wettedShare(compiled, bed) * share * state.areaFactor;
+    rates.ammoniaSlopeMPerS[place] = inSeries(slope * ammoniaHeat, film);
+    rates.nitriteSlopeMPerS[place] = inSeries(slope * constants.nitriteSlopeRatio * nitriteHeat, film);
+    rates.dirtOxygenKgPerS[place] = state.caughtKgPerS[place]! * decayed * constants.oxygenPerSolidsRatio;
+  }
+  return rates;
 };

@@ -3,6 +3,7 @@ import { waterViscosityIapwsSr6 } from '../water/viscosity.ts';
 import { lifeFigures } from './constants.ts';
 
 const WARM_K = 298.15;
+const WARM_PA_S = waterViscosityIapwsSr6({ temperatureK: WARM_K });
 
 export const filmTransferWilsonGeankoplis1966Range = {
   reynolds: { least: 0.0016, most: 55 },
@@ -72,7 +73,6 @@ export const ammoniumDiffusivity = (water: {
   readonly temperatureK: number;
   readonly viscosityPaS: number;
 }): number => {
-  const warm = waterViscosityIapwsSr6({ temperatureK: WARM_K });
-  const byTemperature = (water.temperatureK / WARM_K) * (warm / water.viscosityPaS);
+  const byTemperature = (water.temperatureK / WARM_K) * (WARM_PA_S / water.viscosityPaS);
   return lifeFigures.ammoniumDiffusivityM2PerS.value * byTemperature;
 };
