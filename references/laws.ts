@@ -8,6 +8,7 @@ import { lifeLaws } from './registry/life.ts';
 import { machineLaws } from './registry/machines.ts';
 import { packingLaws } from './registry/packing.ts';
 import { residenceLaws } from './registry/residence.ts';
+import { tankLaws } from './registry/tank.ts';
 import { radialLaws, trickleLaws } from './registry/towers.ts';
 import { waterLaws } from './registry/water.ts';
 
@@ -25,4 +26,5 @@ export const laws: Registry = {
   ...packingLaws,
   ...residenceLaws,
   ...airAndGrainLaws,
+  ...tankLaws,
 };

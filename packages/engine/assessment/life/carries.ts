@@ -20,7 +20,7 @@ const CHEMISTRY_BINDS_BELOW = 0.5;
 const PROBE = 1.02;
 
 /** Ammonia nitrogen that decay gives back for each kg of feed, kg/kg: of what is caught, in proportion. */
-const decayPerFeed = (compiled: Compiled, caughtKgPerS: readonly number[], ageS: number): number => {
+export const decayPerFeed = (compiled: Compiled, caughtKgPerS: readonly number[], ageS: number): number => {
   const caught = caughtKgPerS.reduce((sum, rate) => sum + rate, 0);
   const decayed = decayedFraction(compiled, ageS);
   const { feedKgPerS } = compiled.model.tank;

@@ -1,6 +1,16 @@
 import { FLUX_OXYGEN_PER_AMMONIA, FLUX_OXYGEN_PER_NITRITE } from '../../laws/life/nitrification.ts';
 import type { Compiled } from '../compiled.ts';
 
+/** The most that the bacteria there are can oxidise, by bed: where media are new they bind before the area does. */
+export interface BacteriaLimits {
+  /** Flux at plenty of everything, kg N/(m²·s) of the area in `areaPerM`. */
+  readonly ammoniaMost: Float64Array;
+  readonly nitriteMost: Float64Array;
+  /** Levels at which they work at half that, kg N/m³. */
+  readonly ammoniaHalf: number;
+  readonly nitriteHalf: number;
+}
+
 /** One packing's power to oxidise, by bed, in one state. */
 export interface Rates {
   /** Area of bacteria at work per m³ of bed, m⁻¹: open area times what carbon and cleaning leave of them. */
@@ -17,6 +27,8 @@ export interface Rates {
   readonly oxygenHalfSaturationKgPerM3: number;
   /** Oxygen that caught dirt takes up, by bed, kg/s. */
   readonly dirtOxygenKgPerS: Float64Array;
+  /** Absent where the bacteria are as many as the area feeds. */
+  readonly bacteria?: BacteriaLimits;
 }
 
 /** What one pass does to the water of a tank held at given levels. */
@@ -25,7 +37,11 @@ export interface Pass {
   ammoniaKgNPerS: number;
   nitriteKgNPerS: number;
   outletOxygenKgPerM3: number;
+  /** TAN and nitrite that each bed oxidises, kg N/s. */
   readonly byBedKgNPerS: Float64Array;
+  readonly nitriteByBedKgNPerS: Float64Array;
+  /** Water that the filter gives back, m³/s. */
+  outFlowM3PerS: number;
   readonly level: Float64Array;
   readonly inflow: Float64Array;
   readonly water: Float64Array;
@@ -49,6 +65,8 @@ export const makePass = (compiled: Compiled): Pass => ({
   nitriteKgNPerS: 0,
   outletOxygenKgPerM3: 0,
   byBedKgNPerS: new Float64Array(compiled.beds.length),
+  nitriteByBedKgNPerS: new Float64Array(compiled.beds.length),
+  outFlowM3PerS: 0,
   level: new Float64Array(3 * compiled.spaces.length),
   inflow: new Float64Array(3 * compiled.spaces.length),
   water: new Float64Array(compiled.spaces.length),
@@ -71,6 +89,11 @@ const flux = (
   limits: { ceiling: number; oxygenFlux: number; oxygenFactor: number },
 ): number => Math.min(slope * level, limits.ceiling, limits.oxygenFlux) * limits.oxygenFactor;
 
+const monod = (most: number, level: number, half: number): number => {
+  const there = Math.max(level, TRACE);
+  return (most * there) / (half + there);
+};
+
 /** Moves `parcel` through a slice of a bed: both steps by their rate constants at the slice's start. */
 const throughSlice = (
   rates: Rates,
@@ -82,13 +105,18 @@ const throughSlice = (
   const oxygen = parcel[OXYGEN]!;
   const oxygenFactor = oxygen / (rates.oxygenHalfSaturationKgPerM3 + oxygen);
   const supply = rates.kineticSlopeMPerS * oxygen;
+  const { bacteria } = rates;
   const first = flux(rates.ammoniaSlopeMPerS[bed]!, Math.max(ammonia, TRACE), {
-    ceiling: rates.ammoniaCeiling,
+    ceiling: bacteria
+      ? Math.min(rates.ammoniaCeiling, monod(bacteria.ammoniaMost[bed]!, ammonia, bacteria.ammoniaHalf))
+      : rates.ammoniaCeiling,
     oxygenFlux: supply / FLUX_OXYGEN_PER_AMMONIA,
     oxygenFactor,
   });
   const second = flux(rates.nitriteSlopeMPerS[bed]!, Math.max(nitrite, TRACE), {
-    ceiling: rates.nitriteCeiling,
+    ceiling: bacteria
+      ? Math.min(rates.nitriteCeiling, monod(bacteria.nitriteMost[bed]!, nitrite, bacteria.nitriteHalf))
+      : rates.nitriteCeiling,
     oxygenFlux: supply / FLUX_OXYGEN_PER_NITRITE,
     oxygenFactor,
   });
@@ -123,6 +151,7 @@ const throughBed = (working: Working, bed: number): void => {
     throughSlice(rates, bed, contact);
   }
   pass.byBedKgNPerS[bed] = flow * oxidised[AMMONIA]!;
+  pass.nitriteByBedKgNPerS[bed] = flow * oxidised[NITRITE]!;
   pass.ammoniaKgNPerS += flow * oxidised[AMMONIA]!;
   pass.nitriteKgNPerS += flow * oxidised[NITRITE]!;
 };
@@ -141,6 +170,7 @@ export const passThrough = (working: Working, tank: TankLevels): void => {
   pass.inflow.fill(0);
   pass.water.fill(0);
   pass.byBedKgNPerS.fill(0);
+  pass.nitriteByBedKgNPerS.fill(0);
   pass.ammoniaKgNPerS = 0;
   pass.nitriteKgNPerS = 0;
   pass.level[AMMONIA] = tank.ammoniaKgNPerM3;
@@ -168,5 +198,6 @@ export const passThrough = (working: Working, tank: TankLevels): void => {
       outOxygen += flow * parcel[OXYGEN]!;
     }
   }
+  pass.outFlowM3PerS = outFlow;
   pass.outletOxygenKgPerM3 = outFlow > 0 ? outOxygen / outFlow : 0;
 };

@@ -11,11 +11,14 @@ import { wettedShare } from '../hydraulics/trickling.ts';
 import type { BacteriaShares } from './bacteria.ts';
 import type { Rates } from './oxidation.ts';
 
-/** What the tank's pH and alkalinity leave of the bacteria's rate, 0 to 1: below the least alkalinity in proportion. */
-export const waterFactor = ({ model, constants }: Compiled): number => {
-  const { pH, alkalinityKgPerM3 } = model.tank;
-  return pHFactor({ pH }) * Math.min(1, alkalinityKgPerM3 / constants.leastAlkalinityKgPerM3);
-};
+/** What pH and alkalinity leave of the bacteria's rate, 0 to 1: below the least alkalinity in proportion. */
+export const chemistryFactor = (
+  { constants }: Pick<Compiled, 'constants'>,
+  water: { readonly pH: number; readonly alkalinityKgPerM3: number },
+): number => pHFactor(water) * Math.min(1, water.alkalinityKgPerM3 / constants.leastAlkalinityKgPerM3);
+
+/** What the tank's pH and alkalinity leave of the bacteria's rate, 0 to 1. */
+export const waterFactor = (compiled: Compiled): number => chemistryFactor(compiled, compiled.model.tank);
 
 /** Share of the dirt caught evenly that rots as fast as it comes, `ageS` after cleaning; 0 to 1. */
 export const decayedFraction = ({ water, constants }: Compiled, ageS: number): number =>

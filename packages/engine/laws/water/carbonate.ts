@@ -127,3 +127,22 @@ export const carbonDioxideKgPerM3 = (water: {
     (bicarbonate * gamma(1) * aH) / 10 ** -carbonicAcidConstantPlummerBusenberg1982(water);
   return carbonDioxide * 1e3 * CARBON_DIOXIDE_MOLAR_MASS;
 };
+
+/**
+ * pH of water whose alkalinity changes while air holds its carbon dioxide where it is.
+ *
+ * pH = pH₀ + log₁₀(Alk/Alk₀).
+ *
+ * @param water.pH pH₀ before, 1; 6 to 8.5
+ * @param water.beforeKgPerM3 Alk₀, alkalinity before as CaCO3, kg/m³; above 0
+ * @param water.alkalinityKgPerM3 Alk, alkalinity now as CaCO3, kg/m³; above 0
+ * @returns pH, 1; below 4.5 it has no meaning
+ * Accuracy: 0.1 where bicarbonate is all of the alkalinity and carbon dioxide follows air within hours.
+ * @source first step of the dissociation of carbonic acid, Henderson 1908
+ * @example pHByAlkalinityHenderson1908({ pH: 7.4, beforeKgPerM3: 0.08, alkalinityKgPerM3: 0.04 }) // 7.10
+ */
+export const pHByAlkalinityHenderson1908 = (water: {
+  readonly pH: number;
+  readonly beforeKgPerM3: number;
+  readonly alkalinityKgPerM3: number;
+}): number => water.pH + Math.log10(water.alkalinityKgPerM3 / water.beforeKgPerM3);
