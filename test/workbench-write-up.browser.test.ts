@@ -46,7 +46,7 @@ describe('a job is written up', () => {
     expect(await file.text()).toContain('\n\nIt came in slow.\n\n');
     await typeInto(page.getByLabel('In its place'), '');
     await written()
-      .getByText(/came in giving/)
+      .getByText(/gave .* as found/)
       .waitFor();
     await whenSaved(page);
     expect((await recorded(workbench)).document.writeUp).toBeUndefined();

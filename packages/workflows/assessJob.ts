@@ -16,6 +16,7 @@ import { readClaims } from '@fettle/engine/claims/readClaims.ts';
 import { bestShutoffTest } from '@fettle/engine/model/benchTests.ts';
 import type { Model } from '@fettle/engine/model/model.ts';
 import { statedShutoffHead } from '@fettle/engine/model/pump.ts';
+import { isDrivenByAir } from '@fettle/engine/planning/handling.ts';
 import type { System } from '@fettle/engine/quantities/displayUnits.ts';
 import { engineEnglish } from '@fettle/engine/wording/english/english.ts';
 import { word } from '@fettle/engine/wording/word.ts';
@@ -60,7 +61,8 @@ export const holdClaimsOf = (model: Model, assessment: Assessment): readonly Hol
     computed: {
       flowM3PerS: assessment.dutyPoint.flowM3PerS,
       flowDoubtRatio: flowDoubtRatio(model),
-      ratedFlowM3PerS: model.filter.pump.ratedFlowM3PerS,
+      // What a lift tube lifts by itself is computed, and is no rating of a pump.
+      ...(isDrivenByAir(model) ? {} : { ratedFlowM3PerS: model.filter.pump.ratedFlowM3PerS }),
       ...shutoffOf(model),
       powerW: powerW(model),
       powerMeasured: model.tests.some((test) => test.kind === 'power'),

@@ -60,7 +60,7 @@ export const cutList = (source: WriteUpSource): readonly Cut[] => {
 
 /**
  * Whether the foam sleeve that is there is cut to fit between its end caps: its length is tried on the filter, so no list
- * has it. A sleeve that is on the list is cut longer already.
+ * has it. A foam sleeve that is on the list is cut longer already.
  */
 export const cutsSleeve = (source: WriteUpSource): boolean => {
   const aboutTubes = new Set(
@@ -69,7 +69,8 @@ export const cutsSleeve = (source: WriteUpSource): boolean => {
       .map(({ label }) => label),
   );
   const isListed = cutList(source).some(
-    (cut) => cut.kind === 'pad' && cut.chambers.some((label) => aboutTubes.has(label)),
+    (cut) =>
+      cut.kind === 'pad' && cut.medium.form === 'foam' && cut.chambers.some((label) => aboutTubes.has(label)),
   );
   return !isListed && madeAlterations(source).some(({ id }) => id === 'trim-sleeve');
 };

@@ -145,3 +145,53 @@ describe('a filter that is built into the tank', () => {
     },
   );
 });
+
+const saidIn = (name: string, document: DocumentName): string => {
+  const blocks = blocksOf(demo(name), document);
+  const lists = blocks.flatMap((block) => (block.kind === 'list' ? block.items : []));
+  const rows = blocks.flatMap((block) => (block.kind === 'table' ? block.rows.flat() : []));
+  return [...stepsIn(blocks), ...lists, ...rows].join(' ');
+};
+
+describe('what does not apply to a kind is not asked of it', () => {
+  it.each(['bubbling-sponge', 'pane-to-pane', 'under-the-gravel', 'tumbling-carriers'])(
+    '%s, driven by air: no shaft is listened to, and no housing looked at',
+    (name) => {
+      expect(saidIn(name, 'build')).not.toMatch(/worn shaft|housing/);
+      expect(saidIn(name, 'care')).not.toContain('It rattles');
+    },
+  );
+
+  it.each(['pane-to-pane', 'under-the-gravel'])(
+    '%s, built in: nothing is unpacked, packed or swished',
+    (name) => {
+      expect(saidIn(name, 'build')).not.toMatch(/Lift the media out|Pack |swished/);
+      expect(saidIn(name, 'care')).toContain('draw its dirt off with a hose');
+      expect(saidIn(name, 'care')).not.toContain('than the others');
+    },
+  );
+
+  it('a column of sand is filled from below and not tipped', () => {
+    expect(saidIn('sand-column', 'build')).toContain('Fill it slowly from below');
+    expect(`${saidIn('sand-column', 'build')} ${saidIn('sand-column', 'care')}`).not.toContain('tip it');
+  });
+
+  it('a sump stands full for its leak test, and its sheet tells the level in each part', () => {
+    expect(saidIn('under-stairs', 'build')).toContain('Leave it so for 30 minutes');
+    const levels = blocksOf(demo('under-stairs'), 'sheet').find(({ id }) => id === 'levels');
+    expect(levels?.kind === 'table' && levels.rows.map(([place]) => place)).toEqual([
+      'inside of the sock',
+      'section with the sock',
+      'space above the media',
+      'bubble trap',
+      'section with the pump',
+    ]);
+  });
+
+  it('a foam sleeve is cut longer though the pad round it is new, too', () => {
+    const found = demo('side-cartridge');
+    const planned = { packing: found.packing ?? {}, made: ['trim-sleeve'] };
+    const said = stepsIn(blocksOf({ ...found, planned }, 'build')).join(' ');
+    expect(said).toContain('Cut the foam sleeve');
+  });
+});

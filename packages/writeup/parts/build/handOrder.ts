@@ -1,13 +1,28 @@
 import type { Chamber, Layout } from '@fettle/engine/families/layout.ts';
+import { handlingKind } from '@fettle/engine/planning/handling.ts';
+import type { AssessedState } from '../../source.ts';
 
 /** Whether a chamber is a sock that hangs in a ring: it is changed whole, and is not cut. */
 export const isSock = ({ id }: Pick<Chamber, 'id'>): boolean => id === 'sock';
 
-/** How hands lay the beds of a chamber: one on the other, round a tube, hung in a ring, or beside each other in a slot. */
-export type Laying = 'upright' | 'tube' | 'slot' | 'sock';
+/** Whether it is a closed vessel on hoses in which the water keeps its media moving. */
+export const isColumn = (state: AssessedState): boolean =>
+  handlingKind(state) === 'canister' &&
+  state.assessment.layout.chambers.every(({ moved }) => moved !== undefined);
+
+/**
+ * How hands lay the beds of a chamber: one on the other, round a tube, hung in a ring, beside each other in a slot, poured
+ * into water that moves them, or put in as one piece.
+ */
+export type Laying = 'upright' | 'tube' | 'slot' | 'sock' | 'moved' | 'piece';
+
+/** Families whose one chamber is a single piece of foam. */
+const isOnePiece = ({ id }: Pick<Chamber, 'id'>): boolean => id === 'sponge' || id === 'mat';
 
 export const layingOf = (chamber: Chamber): Laying => {
   if (isSock(chamber)) return 'sock';
+  if (chamber.moved !== undefined) return 'moved';
+  if (isOnePiece(chamber)) return 'piece';
   if (chamber.ring !== undefined) return 'tube';
   return isUpright(chamber) ? 'upright' : 'slot';
 };

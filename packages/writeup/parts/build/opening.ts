@@ -32,8 +32,15 @@ export const beforeStage = (writer: Writer): Stage => {
   };
 };
 
-/** How media are cleaned; those that the water keeps moving are hardly touched. */
+/** What comes out and is kept wet: of what is built in only a part, and no order where there is one bed. */
+const unpackStep = ({ source: { found }, say }: Writer): string => {
+  if (handlingKind(found) === 'built-in') return say('step.unpack.built-in');
+  return say(found.assessment.beds.length === 1 ? 'step.unpack.one' : 'step.unpack');
+};
+
+/** How media are cleaned; those that the water keeps moving are hardly touched, and what is built in stays where it is. */
 const cleanMediaSteps = ({ source: { found }, say }: Writer): readonly string[] => {
+  if (handlingKind(found) === 'built-in') return [say('step.clean.media.built-in')];
   const packed = found.assessment.layout.chambers.filter(
     ({ id }) => (found.model.packing[id] ?? []).length > 0,
   );
@@ -51,7 +58,7 @@ export const openStage = (writer: Writer): Stage => {
     before: cautionBlocks(writer, 'build', ['siphon', 'sump', 'weight', 'skin']),
     steps: [
       writer.say(`step.open.${kind}`),
-      writer.say('step.unpack'),
+      unpackStep(writer),
       ...(isDrivenByAir(writer.source.found.model)
         ? [writer.say('step.clean.lift')]
         : [

@@ -7,6 +7,7 @@ import type { Chamber } from '@fettle/engine/families/layout.ts';
 import { inWaterOrder } from '@fettle/engine/families/waterOrder.ts';
 import { isUsedUp } from '@fettle/engine/model/medium.ts';
 import { volumesOf } from '@fettle/engine/planning/candidates.ts';
+import { handlingKind } from '@fettle/engine/planning/handling.ts';
 import type { Block } from '../../content/document.ts';
 import { cautionBlocks } from '../cautions.ts';
 import { changeCost, goodMedia } from '../changes.ts';
@@ -53,7 +54,9 @@ const chamberStep = (writer: Writer, chamber: Chamber): string => {
   const layers = layersOf(writer, chamber);
   const label = { name: chamber.label };
   if (layers.length === 0) return writer.say('step.pack.empty', { chamber: label });
-  return writer.say(`step.pack.${layingOf(chamber)}`, {
+  const { found, after } = writer.source;
+  const stays = after === undefined && handlingKind(found) === 'built-in';
+  return writer.say(`step.pack.${stays ? 'stays' : layingOf(chamber)}`, {
     chamber: label,
     layers: layers.join('; '),
   });

@@ -1,6 +1,6 @@
 import { powerW } from '@fettle/engine/assessment/cost.ts';
 import { bestPowerTest } from '@fettle/engine/model/benchTests.ts';
-import { type HandlingKind, handlingKind } from '@fettle/engine/planning/handling.ts';
+import { type HandlingKind, handlingKind, isDrivenByAir } from '@fettle/engine/planning/handling.ts';
 import type { Printable } from '@fettle/engine/quantities/printQuantity.ts';
 import type { Block } from '../../content/document.ts';
 import { cautionBlocks } from '../cautions.ts';
@@ -8,6 +8,7 @@ import { flowWay } from '../flowWay.ts';
 import { computedFlow, duration, flow, power, volume } from '../quantities.ts';
 import { timedFlow } from '../timed.ts';
 import { lastState, paragraph, type Writer } from '../writer.ts';
+import { isColumn } from './handOrder.ts';
 import type { Stage } from './stage.ts';
 
 export const closeStage = (writer: Writer): Stage => ({
@@ -32,7 +33,9 @@ export const leakStage = (writer: Writer): Stage => {
   if (place === undefined)
     return {
       id: 'build-leak',
-      before: paragraph('build-no-leak', [writer.say('build.leak.none')]),
+      before: paragraph('build-no-leak', [
+        writer.say(isDrivenByAir(writer.source.found.model) ? 'build.leak.none.air' : 'build.leak.none'),
+      ]),
       steps: [],
     };
   const isClosed = kind === 'canister';
@@ -40,13 +43,13 @@ export const leakStage = (writer: Writer): Stage => {
     id: 'build-leak',
     steps: [
       writer.say(`step.leak.${place}`),
-      writer.say('step.leak.run'),
+      writer.say(kind === 'sump' ? 'step.leak.wait' : 'step.leak.run'),
       ...(isClosed ? [writer.say('step.leak.night')] : []),
       writer.say('step.leak.fails'),
     ],
     after: [
       blanks('build-leak-blanks', [
-        writer.say('blank.leak-run'),
+        writer.say(kind === 'sump' ? 'blank.leak-wait' : 'blank.leak-run'),
         ...(isClosed ? [writer.say('blank.leak-night')] : []),
       ]),
     ],
@@ -102,17 +105,23 @@ const expectedPower = ({ source: { found } }: Writer): Printable => {
     : power(read.powerW, read.doubtW);
 };
 
+/** How it is filled and started; a column fills from below, and cannot be tipped. */
+const startStep = ({ source: { found }, say }: Writer): string => {
+  const kind = handlingKind(found);
+  return say(isColumn(found) ? `step.start.${kind}.column` : `step.start.${kind}`);
+};
+
 /** Running again: the same tests as before, with what is expected of them. */
 export const runStage = (writer: Writer): Stage => ({
   id: 'build-run',
   before: cautionBlocks(writer, 'build', ['siphon-break']),
   steps: [
-    writer.say(`step.start.${handlingKind(writer.source.found)}`),
+    startStep(writer),
     ...flowSteps(writer),
     writer.say('step.check.watts', {
       power: expectedPower(writer),
     }),
-    writer.say('step.check.noise'),
+    writer.say(isDrivenByAir(writer.source.found.model) ? 'step.check.noise.air' : 'step.check.noise'),
     writer.say(`step.check.surface.${handlingKind(writer.source.found)}`),
   ],
   after: [runBlanks(writer)],

@@ -12,7 +12,7 @@ export const toolsPart = (writer: Writer): readonly Block[] => {
     'measuring',
     'buckets',
     isClosed ? 'brushes.hoses' : 'brushes.intake',
-    worksInTank(kind) ? 'bag' : 'paper',
+    kind === 'built-in' ? 'bag.built-in' : worksInTank(kind) ? 'bag' : 'paper',
     ...(isClosed ? ['grease'] : []),
     ...(cutsAnything(source) ? ['knife'] : []),
   ];

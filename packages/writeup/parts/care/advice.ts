@@ -10,7 +10,7 @@ import { hasInterval } from '../interval.ts';
 import { duration, money, share, volume } from '../quantities.ts';
 import { heading, lastState, paragraph, type Writer } from '../writer.ts';
 import { bagVolumes } from './bagVolumes.ts';
-import { doubtful, ownersFlow } from './jug.ts';
+import { doubtful, markedIn, ownersFlow } from './jug.ts';
 import { jugTimes } from './jugTimes.ts';
 
 /** More days of work a year than an owner keeps up: once a week (our own choice). */
@@ -73,7 +73,7 @@ const shownAt = (writer: Writer): { readonly given: string; readonly at: (ratio:
       at: (ratio) => writer.fact(doubtful(bag!.cleanM3 * ratio, bag!.doubtM3 * ratio, 'volume')),
     };
   }
-  const [jug] = jugTimes(clean);
+  const [jug] = jugTimes(clean, markedIn(writer));
   return {
     given: writer.fact(volume(jug!.volumeM3, 3)),
     at: (ratio) => writer.fact(doubtful(jug!.cleanS / ratio, jug!.doubtS / ratio, 'time')),

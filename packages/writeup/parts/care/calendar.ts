@@ -95,7 +95,8 @@ export const troublePart = (writer: Writer): readonly Block[] => {
   const by = writer.source.document.writeUp?.by;
   const kind = handlingKind(writer.source.found);
   const damp = worksInTank(kind) ? [] : [`damp.${kind}`];
-  const calls = ['flow', ...damp, 'noise', 'device', 'smell', 'animals'];
+  const noise = isDrivenByAir(writer.source.found.model) ? 'noise.air' : 'noise';
+  const calls = ['flow', ...damp, noise, 'device', 'smell', 'animals'];
   return [
     ...spillsPart(writer),
     heading(writer, 'care-power-cut'),

@@ -3,7 +3,7 @@ import type { Theme } from '@fettle/drawing/tokens.ts';
 import type { BedState, Replacement } from '@fettle/engine/assessment/assessment.ts';
 import { handlingKind } from '@fettle/engine/planning/handling.ts';
 import type { Block } from '../../content/document.ts';
-import { isSock } from '../build/handOrder.ts';
+import { isColumn, isSock } from '../build/handOrder.ts';
 import { cautionBlocks, mediaCautions } from '../cautions.ts';
 import { hasInterval } from '../interval.ts';
 import { duration, share } from '../quantities.ts';
@@ -29,6 +29,7 @@ const isMoved = (writer: Writer, { chamber }: BedState): boolean =>
 /** How a bed is cleaned: pressed out where it gives way, rinsed where it is hard, or swished; a sock is changed for a clean one. */
 const cleanedText = (writer: Writer, bed: BedState): string => {
   if (isMoved(writer, bed)) return writer.say('care.moved');
+  if (handlingKind(writer.source.found) === 'built-in') return writer.say('care.draw-off');
   if (isSock({ id: bed.chamber })) return writer.say('care.sock');
   if (bed.stage === 'biological') return writer.say('care.swish');
   const { form } = lastState(writer.source).model.media[bed.medium]!;
@@ -44,6 +45,13 @@ const careText = (writer: Writer, bed: BedState): string => {
     : writer.say('care.replace');
 };
 
+/** Code of when a bed wants it by its looks. */
+const looksText = (writer: Writer, bed: BedState): string => {
+  if (isMoved(writer, bed)) return 'care.when-moved';
+  const isAlone = lastState(writer.source).assessment.beds.length === 1;
+  return isAlone ? 'care.when-dirty.alone' : 'care.when-dirty';
+};
+
 /** When a bed wants it, and what decides that: each cleaning, its end, both of them, or its looks. */
 const whenText = (writer: Writer, bed: BedState): string => {
   const { cleaning } = lastState(writer.source).assessment;
@@ -53,8 +61,7 @@ const whenText = (writer: Writer, bed: BedState): string => {
       ? undefined
       : writer.say(`care.ends.${replacement.because}`, { time: duration(replacement.everyS) });
   if (replacement?.because === 'clogs') return ends ?? '';
-  if (!isEachTime(writer, bed))
-    return ends ?? writer.say(isMoved(writer, bed) ? 'care.when-moved' : 'care.when-dirty');
+  if (!isEachTime(writer, bed)) return ends ?? writer.say(looksText(writer, bed));
   const each = writer.say('care.each-time', { interval: duration(cleaning.timeS) });
   return ends === undefined ? each : writer.say('care.each-time-then', { each, ends });
 };
@@ -136,16 +143,25 @@ const namesAll = (writer: Writer): boolean => {
   return beds.length > 1 && !cleaning.beyond && beds.every(({ id }) => cleaning.cleanedEachTime.includes(id));
 };
 
+/** How the filter is opened, its media cleaned, and it is started again. */
+const cleaningSteps = (writer: Writer, allMoved: boolean): readonly string[] => {
+  const { found } = writer.source;
+  const kind = handlingKind(found);
+  const staying = kind === 'built-in' ? '.built-in' : '';
+  return [
+    `open.${kind}`,
+    allMoved ? 'rinse.moved' : `rinse${staying}`,
+    `back${staying}`,
+    isColumn(found) ? `start.${kind}.column` : `start.${kind}`,
+    `look.${kind}`,
+  ].map((step) => writer.say(`care.step.${step}`));
+};
+
 /** What is rinsed when, in what water, and how it is opened and closed for that. */
 export const cleaningPart = (writer: Writer): readonly Block[] => {
-  const kind = handlingKind(writer.source.found);
-  const staying = kind === 'built-in' ? '.built-in' : '';
   const minded = mediaCautions(writer);
-  const steps = ['open', 'rinse', 'back', 'start', 'look'].map((step) =>
-    writer.say(
-      step === 'rinse' || step === 'back' ? `care.step.${step}${staying}` : `care.step.${step}.${kind}`,
-    ),
-  );
+  const { beds } = lastState(writer.source).assessment;
+  const allMoved = beds.length > 0 && beds.every((bed) => isMoved(writer, bed));
   return [
     heading(writer, 'care-cleaning'),
     ...bedsTable(writer),
@@ -153,6 +169,7 @@ export const cleaningPart = (writer: Writer): readonly Block[] => {
     ...paragraph('care-stagger', [namesAll(writer) ? writer.say('care.stagger') : '']),
     ...(minded.length === 0 ? [] : [heading(writer, 'care-media', 3), ...minded]),
     heading(writer, 'care-steps', 3),
+    ...paragraph('care-steps-when', [allMoved ? writer.say('care.steps.moved') : '']),
     ...cautionBlocks(writer, 'care', [
       'mains',
       'cable',
@@ -165,7 +182,7 @@ export const cleaningPart = (writer: Writer): readonly Block[] => {
       'skin',
       'seal',
     ]),
-    { kind: 'steps', id: 'care-steps', first: 1, items: steps },
+    { kind: 'steps', id: 'care-steps', first: 1, items: cleaningSteps(writer, allMoved) },
     sectionBlock(writer),
   ];
 };

@@ -33,8 +33,12 @@ export const doubtful = (value: number, size: number, dimension: 'time' | 'volum
   doubt: { kind: 'plus-minus', size },
 });
 
+/** In English a sheet may be read where vessels hold gallons. */
+export const markedIn = ({ language }: Pick<Writer, 'language'>): 'litres' | 'both' =>
+  language.code === 'en' ? 'both' : 'litres';
+
 const jugRows = (writer: Writer): readonly (readonly string[])[] =>
-  jugTimes(ownersFlow(writer)).map(({ volumeM3, cleanS, doubtS, cleanFromS }) => [
+  jugTimes(ownersFlow(writer), markedIn(writer)).map(({ volumeM3, cleanS, doubtS, cleanFromS }) => [
     writer.fact(volume(volumeM3, 3)),
     writer.fact(doubtful(cleanS, doubtS, 'time')),
     writer.fact(duration(cleanFromS)),

@@ -14,7 +14,7 @@ describe('times to fill a jug', () => {
   ])(
     'at %d L/h, %d L fill in %d s clean, and in %d s where it wants cleaning',
     (flow, litres, clean, from) => {
-      const times = jugTimes({ flowM3PerS: litresPerHour(flow), doubtM3PerS: 0 });
+      const times = jugTimes({ flowM3PerS: litresPerHour(flow), doubtM3PerS: 0 }, 'both');
       const time = times.find(({ volumeM3 }) => Math.abs(volumeM3 - litres / 1000) < 1e-9);
       expect(time?.cleanS).toBeCloseTo(clean, 2);
       expect(time?.cleanFromS).toBeCloseTo(from, 2);
@@ -25,7 +25,7 @@ describe('times to fill a jug', () => {
     fc.assert(
       fc.property(fc.double({ min: 5, max: 8000, noNaN: true }), (flow) => {
         const flowM3PerS = litresPerHour(flow);
-        const times = jugTimes({ flowM3PerS, doubtM3PerS: 0.03 * flowM3PerS });
+        const times = jugTimes({ flowM3PerS, doubtM3PerS: 0.03 * flowM3PerS }, 'both');
         expect(times.length).toBeGreaterThan(0);
         expect(times.length).toBeLessThanOrEqual(3);
         for (const { volumeM3, cleanS, doubtS, cleanFromS } of times) {
@@ -39,6 +39,6 @@ describe('times to fill a jug', () => {
   });
 
   it('are none where no water flows', () => {
-    expect(jugTimes({ flowM3PerS: 0, doubtM3PerS: 0 })).toEqual([]);
+    expect(jugTimes({ flowM3PerS: 0, doubtM3PerS: 0 }, 'both')).toEqual([]);
   });
 });

@@ -70,8 +70,9 @@ export const forecastPart = (writer: Writer): readonly Block[] => {
     ...paragraph(
       'forecast-doubt',
       [
-        isEventful(writer) ? writer.say('forecast.key') : writer.say('forecast.uneventful'),
-        writer.say('forecast.doubt'),
+        ...(isEventful(writer) ? ['forecast.key', 'forecast.doubt'] : ['forecast.uneventful']).map((code) =>
+          writer.say(code),
+        ),
         ...unknownSaid(lastState(writer.source).model).map((one) => writer.fact(one)),
       ],
       'soft',

@@ -45,6 +45,7 @@ export const buildSentences: Readonly<Record<string, string>> = {
   'tool.brushes.intake': 'Bottle brush, soft cloths; no soap.',
   'tool.paper': 'Tray, dry newspaper.',
   'tool.bag': 'Bowl or bag to lift it out in; a thin bag without holes, with a tie, to catch its flow.',
+  'tool.bag.built-in': 'A thin bag without holes, with a tie, to catch the flow; a hose to draw dirt off.',
   'tool.grease': 'Silicone grease for the seal.',
   'tool.knife': 'Sharp knife, board, square, cut-resistant glove.',
 
@@ -143,6 +144,9 @@ export const buildSentences: Readonly<Record<string, string>> = {
     'Wipe the lift tube, and clear the opening or the stone that the air comes from; look for cracks.',
   'step.unpack':
     'Lift the media out in order and note the place of each; keep all that bacteria live on wet, in tank water, out of the sun.',
+  'step.unpack.one': 'Keep the media wet, in tank water, out of the sun: bacteria live on them.',
+  'step.unpack.built-in':
+    'Take out no more of the media than is worked on, a third at most, and keep it wet, in tank water.',
   'step.clean.housing':
     'Wipe the housing, the seats of the media, the rotor, its shaft and its well; look for wear, cracks and grit. The motor stays closed.',
   'step.clean.hoses': 'Brush hoses, taps and strainer through.',
@@ -151,6 +155,8 @@ export const buildSentences: Readonly<Record<string, string>> = {
     'What the water keeps moving stays clean: rinse it in tank water only where it sticks together, and sort out what is worn or broken.',
   'step.clean.media':
     'Rinse in tank water what stays: foam is pressed out, biological media are only swished.',
+  'step.clean.media.built-in':
+    'Draw the dirt off the media with a hose; rinse in tank water only what was taken out.',
 
   'heading.build-ready': 'Make ready',
   'step.cut': 'Cut everything on the cut list, and try each piece in its place.',
@@ -161,35 +167,6 @@ export const buildSentences: Readonly<Record<string, string>> = {
   'step.rinse-new': 'Rinse what is new, cut or not, until the water runs clear.',
   'step.rinse-there': 'Rinse what was cut from the filter’s own media in tank water only.',
   'heading.build-alter': 'Alter',
-  'step.alter.turn-head':
-    'Turn the head by half a turn, only where ring, clips, ports and priming tube fit both ways; mark intake and outlet anew.',
-  'step.alter.move-trays': 'Put the trays in their new places, as they are packed below.',
-  'step.alter.seal-gaps':
-    'Lay the strips into the gaps beside the media so that they can be taken out again; leave every relief that belongs to the design free.',
-  'step.alter.renew-end-seals':
-    'Fit the new seal rings to end caps and seats; clean the grooves, grease them thinly with silicone grease, press home by hand.',
-  'step.alter.trim-sleeve':
-    'Press the end caps onto the foam sleeve that was cut longer, and see that both touch it all round.',
-  'step.alter.turn-cartridge':
-    'Turn the cartridge by half a turn, so that the side that lay away from the inlet loads next.',
-  'step.alter.more-socks':
-    'Hang one more sock in a ring of its own beside the others; keep the rim that a full sock spills over free.',
-  'step.alter.clear-holes':
-    'Lift the drip plate out and clear every hole with a brush or a wooden skewer, never wider than it is.',
-  'step.alter.close-upper-slots':
-    'Fix the cover over the slots past the media so that it comes off again; below, at least three times the area of the pump’s own inlet stays open (common practice, no source).',
-  'step.alter.hose-bore':
-    'Fit hose of {size} bore with barbs and clips of that bore, only where the ports take them.',
-  'step.alter.siphon-hole':
-    'Drill an air hole, 4 to 6 mm (0.16 to 0.24 in) wide, into each tube that hangs into the tank, {size} below the surface (common practice, no source): out of the water, unplugged, the chips taken out. Snails and growth close it: look at it at every cleaning.',
-  'step.alter.shorten-hose':
-    'Fit the hoses at their new length, {size} at most: pushed fully onto their barbs, the clips closed by hand.',
-  'step.alter.level-gravel':
-    'Level the gravel over the bare plate, from the front to the back; lay a mesh or a flat stone where animals dig.',
-  'step.alter.lengthen-lift-tube':
-    'Put a longer tube, or a piece on the tube, so that it ends at the water surface; keep its bore.',
-  'step.alter.lower-outlet':
-    'Bring the outlet under the surface; keep a small hole just below the water line that breaks the siphon.',
 
   'heading.build-pack': 'Pack',
   'drawing.build-section.found': 'As it was packed, and is packed again: a section with the water in it.',
@@ -201,6 +178,9 @@ export const buildSentences: Readonly<Record<string, string>> = {
   'step.pack.slot': 'Pack {chamber}, from the side of the pump: {layers}.',
   'step.pack.tube': 'Pack {chamber}, from the tube outward: {layers}.',
   'step.pack.sock': 'Hang {chamber} in its ring: {layers}.',
+  'step.pack.moved': 'Fill {chamber}: {layers}.',
+  'step.pack.piece': 'Put {chamber} in its place: {layers}.',
+  'step.pack.stays': 'Leave {chamber} as it lies, and lay back what was taken out: {layers}.',
   'step.pack.empty': 'Leave {chamber} empty.',
   'layer.cut': '{tag}, {depth} of {medium}',
   'layer.poured': '{tag}, {depth} of {medium}, which is {volume}, {mass} dry',
@@ -218,6 +198,8 @@ export const buildSentences: Readonly<Record<string, string>> = {
   'heading.build-leak': 'Leak test',
   'build.leak.none':
     'It works under water: there is nothing to leak. Look at the cable and the housing instead.',
+  'build.leak.none.air':
+    'It works under water: there is nothing to leak. Look at the air line and its check valve instead: no water may stand in them.',
   'step.leak.stand':
     'Wipe the filter dry, stand it on dry paper on the bench, and fill it with the water standing as high above it as where it is installed.',
   'step.leak.hang': 'Hang it level on a bucket or a spare tank with dry paper under it, and fill the box.',
@@ -225,14 +207,19 @@ export const buildSentences: Readonly<Record<string, string>> = {
     'Lay dry paper under the box and below every joint of its pipes, and fill the box as high as the water stands in it with the pump off.',
   'step.leak.run':
     'Let it run so for 30 minutes (common practice, no source); feel along every joint and look at the paper.',
+  'step.leak.wait':
+    'Leave it so for 30 minutes (common practice, no source); feel along every joint and look at the paper.',
   'step.leak.night': 'Where a seal was worked on, let it stand full overnight on fresh paper.',
   'step.leak.fails': 'Any damp fails: open it, find the place, and begin the test anew.',
   'blank.leak-run': '30 minutes running: from, to, paper dry',
+  'blank.leak-wait': '30 minutes full: from, to, paper dry',
   'blank.leak-night': 'Overnight: from, to, paper dry',
 
   'heading.build-run': 'Run and check',
   'step.start.canister':
     'Fill it, tip it until the air is out, and start it behind a residual-current device.',
+  'step.start.canister.column':
+    'Fill it slowly from below and start it behind a residual-current device, the first litres into a bucket; see that the whole bed lifts evenly.',
   'step.start.sump':
     'Fill to the mark, plug in, then pull the plug once: what runs down must stay in the box, and the holes that break the siphon must draw air.',
   'step.start.hanging':
@@ -252,6 +239,8 @@ export const buildSentences: Readonly<Record<string, string>> = {
   'step.check.expected.bag': 'Clean, {flow} is expected, which is computed: {vessel} comes in about {time}.',
   'step.check.watts': 'Read the watts at the plug after ten minutes; {power} is what it drew or should draw.',
   'step.check.noise': 'Listen: what still rattles after half an hour is air, grit or a worn shaft.',
+  'step.check.noise.air':
+    'Listen: an air pump that hums louder than before has a tired membrane, or the opening that the air comes from is blocked.',
   'step.check.surface.canister':
     'Look after a day: taps, hose ends, paper under the filter, level of the tank.',
   'step.check.surface.sump':

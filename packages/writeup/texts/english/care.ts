@@ -43,6 +43,7 @@ export const careSentences: Readonly<Record<string, string>> = {
   'care.rinse': 'rinse in tank water until it runs nearly clear',
   'care.sock': 'change for a clean one; wash it without soap or softener',
   'care.swish': 'swish in tank water, no more',
+  'care.draw-off': 'draw its dirt off with a hose, from a third of it at a time',
   'care.moved': 'nothing while it moves: the water keeps it clean',
   'care.when-moved': 'look every week whether all of it moves',
   'care.replace': 'replace',
@@ -53,6 +54,7 @@ export const careSentences: Readonly<Record<string, string>> = {
   'care.ends.calendar': 'after {time}, whatever it looks like',
   'care.each-time-then': 'clean {each}; replace {ends}',
   'care.when-dirty': 'only when dirt shows, and then on another day than the others',
+  'care.when-dirty.alone': 'only when dirt shows',
   'care.flow-decides': 'The flow decides, not the calendar.',
   'care.calendar-decides':
     'Once the bed that clogs first has done so, the water goes past it, {flow} of the clean flow still comes, and the test of the flow does not show it: clean by these times, and sooner where the test asks for it.',
@@ -60,6 +62,7 @@ export const careSentences: Readonly<Record<string, string>> = {
     'The table names every bed: take half of them at one cleaning, and the others two weeks later (common practice, no source).',
   'heading.care-media': 'What to mind about the media',
   'heading.care-steps': 'How',
+  'care.steps.moved': 'Only where media stick together, or where a screen is blocked:',
   'care.step.open.canister':
     'Fill a bucket from the tank. Pull the plugs, close the taps, part the hoses with their ends above the surface of the tank, and open the filter over a tray.',
   'care.step.open.sump':
@@ -80,11 +83,15 @@ export const careSentences: Readonly<Record<string, string>> = {
   'calendar.air': 'Air line, its check valve and the stone: clear, and no water in the line',
   'care.step.rinse.built-in':
     'Rinse that third in the bucket, or draw its dirt off with a hose; never with tap water, never with soap.',
+  'care.step.rinse.moved':
+    'Clear the screens, and rinse in the bucket only what sticks together; never with tap water, never with soap.',
   'care.step.back.built-in': 'Lay what was taken out back as it lay, as in the drawing.',
   'care.step.rinse':
     'Rinse in the bucket what the table names, never under the tap, never with soap; what waits stays wet.',
   'care.step.back': 'Put everything back in its place and the same way up, as in the drawing.',
   'care.step.start.canister': 'Close it, fill it, open the taps, plug in, and tip it until the air is out.',
+  'care.step.start.canister.column':
+    'Close it, fill it slowly from below, open the taps and plug in, the first litres into a bucket.',
   'care.step.start.sump':
     'Fill to the mark, plug in, and see that the water goes through the media and not over an edge.',
   'care.step.start.hanging': 'Fill the box with tank water, then plug in; it must never run dry.',
@@ -155,8 +162,9 @@ export const careSentences: Readonly<Record<string, string>> = {
   'call.damp.sump': 'A pipe drips, or the floor under it is damp: pull the plug of its pump first.',
   'call.damp.hanging': 'Water runs over its rim, or the paper below it is damp: pull its plug first.',
   'call.noise': 'It rattles or hums half an hour after it was started.',
+  'call.noise.air': 'The air pump hums louder than before, or fewer bubbles rise.',
   'call.device':
     'It trips the residual-current device: leave it unplugged. Wiring is for a licensed electrician.',
-  'call.smell': 'It smells of rotten eggs when it is opened: air the room, do not start it into the tank.',
+  'call.smell': 'It smells of rotten eggs: air the room, do not start it into the tank.',
   'call.animals': 'Animals gasp or look ill: change water, and ask a vet.',
 };

@@ -1,5 +1,6 @@
 import { engineEnglish } from '@fettle/engine/wording/english/english.ts';
 import type { Language } from '@fettle/engine/wording/language.ts';
+import { alterationSentences } from './alterations.ts';
 import { assumedNames } from './assumed.ts';
 import { buildSentences } from './build.ts';
 import { cardSentences } from './cards.ts';
@@ -20,6 +21,7 @@ export const english: Language = {
     ...figureSentences,
     ...cautionSentences,
     ...buildSentences,
+    ...alterationSentences,
     ...quoteSentences,
     ...careSentences,
     ...cardSentences,

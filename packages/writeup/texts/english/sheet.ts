@@ -12,14 +12,14 @@ export const sheetSentences: Readonly<Record<string, string>> = {
   'who.named': '{filter} ({family})',
   'who.unnamed': 'This {family}',
 
-  'summary.found.timed.none': '{who} came in giving {flow}, and nothing was wrong with it.',
-  'summary.found.timed.one': '{who} came in giving {flow}, with one fault: {worst}.',
+  'summary.found.timed.none': '{who} gave {flow} as found, and nothing was wrong with it.',
+  'summary.found.timed.one': '{who} gave {flow} as found, with one fault: {worst}.',
   'summary.found.timed.many':
-    '{who} came in giving {flow}, with {count} faults, of which the worst is this: {worst}.',
-  'summary.found.computed.none': '{who} was opened, and nothing was found wrong with it.',
-  'summary.found.computed.one': '{who} was opened, and one fault was found: {worst}.',
+    '{who} gave {flow} as found, with {count} faults, of which the worst is this: {worst}.',
+  'summary.found.computed.none': '{who} was looked over, and nothing was found wrong with it.',
+  'summary.found.computed.one': '{who} was looked over, and one fault was found: {worst}.',
   'summary.found.computed.many':
-    '{who} was opened, and {count} faults were found, of which the worst is this: {worst}.',
+    '{who} was looked over, and {count} faults were found, of which the worst is this: {worst}.',
   'summary.changed.nothing': 'Nothing has been changed so far.',
   'summary.changed.planned.free': 'It can be re-packed with what is in it, for no money.',
   'summary.changed.planned.bought': 'It can be re-packed for {cost} of media and parts.',

@@ -16,7 +16,7 @@ export const aboutTubeNames: Readonly<Record<string, string>> = {
   'Never press a cartridge home with a tool, and never grease its seals with petroleum jelly: it swells rubber.':
     'Nie eine Patrone mit Werkzeug eindrücken und nie ihre Dichtungen mit Vaseline fetten: Sie lässt Gummi quellen.',
 
-  'media round the tube': 'Medien um das Rohr',
+  'media round the tube': 'Medienraum um das Rohr',
   'space round the media': 'Raum um die Medien',
   'tube in the middle': 'Mittelrohr',
   'mouth of the tube': 'Mündung des Rohrs',
@@ -43,7 +43,7 @@ export const aboutTubeNames: Readonly<Record<string, string>> = {
   'cut a foam sleeve to a length that the end caps squeeze':
     'Schaumstoffhülse so lang schneiden, dass die Endkappen sie drücken',
   'turn the cartridge, so that the side away from the inlet loads next':
-    'Patrone drehen, damit die vom Zulauf abgewandte Seite als nächste belädt',
+    'Patrone drehen, damit als Nächstes die vom Zulauf abgewandte Seite den Schmutz aufnimmt',
 
   'slots and holes leave about a quarter of such a tube open; from memory': `Schlitze und Löcher lassen etwa ein Viertel eines solchen Rohrs offen; ${notLookedUp}`,
   'end caps that only lie on leave about a third of a millimetre at each end; from memory': `lose aufliegende Endkappen lassen an jedem Ende etwa 0,3 mm (0,01 in) frei; ${notLookedUp}`,

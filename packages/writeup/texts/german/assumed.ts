@@ -5,7 +5,7 @@ const practice = 'gängige Praxis, ohne Quelle';
 /** Felder eines Auftrags und warum ein Wert angenommen wird, nach ihren englischen Worten. */
 export const assumedNames: Readonly<Record<string, string>> = {
   "the maker's rated flow, which is the flow of the bare pump at no head":
-    'Nennleistung nach Hersteller: Durchfluss der bloßen Pumpe ohne Förderhöhe',
+    'Nennleistung nach Hersteller: Durchfluss der Pumpe allein, ohne Förderhöhe',
   'head at which the flow stops': 'Förderhöhe, bei der der Durchfluss endet',
   'flow at this head': 'Durchfluss bei dieser Förderhöhe',
   'head at this flow': 'Förderhöhe bei diesem Durchfluss',
@@ -15,7 +15,7 @@ export const assumedNames: Readonly<Record<string, string>> = {
   'inner diameter of the hose': 'Innendurchmesser des Schlauchs',
   'inner diameter of the barbs at its ends': 'Innendurchmesser der Tüllen an seinen Enden',
   'roughness of the wall': 'Rauheit der Wand',
-  'the fittings on this run, one entry each': 'Armaturen auf dieser Strecke',
+  'the fittings on this run, one entry each': 'Formstücke und Hähne auf dieser Strecke',
   'loss of coils and kinks: how many times the head that the speed of the water is worth; one tight elbow is about 1':
     'Verlust durch Schlaufen und Knicke, in Geschwindigkeitshöhen des Wassers; ein enger Bogen ist etwa 1',
   "height of a free outlet above the tank's surface; 0 where it is under water":
@@ -100,8 +100,8 @@ export const assumedNames: Readonly<Record<string, string>> = {
   'usual for a sponge filter, from memory': `üblich bei einem Schwammfilter; ${notLookedUp}`,
   'usual for a mat filter, from memory': `üblich bei einem Mattenfilter; ${notLookedUp}`,
   'usual for a undergravel filter, from memory': `üblich bei einem Bodenfilter; ${notLookedUp}`,
-  'usual for a fluidised bed, from memory': `üblich bei einem Wirbelbett; ${notLookedUp}`,
-  'usual for a moving bed, from memory': `üblich bei einem Bewegtbett; ${notLookedUp}`,
+  'usual for a fluidised bed, from memory': `üblich bei einem Wirbelbettfilter; ${notLookedUp}`,
+  'usual for a moving bed, from memory': `üblich bei einem Bewegtbettfilter; ${notLookedUp}`,
   'usual for a internal box, from memory': `üblich bei einem Innenfilter; ${notLookedUp}`,
   'what the listed fish are fed by their length and the temperature, from memory': `was die genannten Fische nach Länge und Temperatur erhalten; ${notLookedUp}`,
   'what a tank with light stock is fed, common practice, no source': `was ein Becken mit leichtem Besatz erhält; ${practice}`,
@@ -110,7 +110,7 @@ export const assumedNames: Readonly<Record<string, string>> = {
   'taken without plants': 'ohne Pflanzen angenommen',
 
   'loose-fitting baskets leave about half a millimetre all round; from memory': `lose sitzende Körbe lassen ringsum etwa 0,5 mm (0,02 in) frei; ${notLookedUp}`,
-  'moulded grids are open over about two fifths of their area; from memory': `gespritzte Gitter sind zu etwa zwei Fünfteln offen; ${notLookedUp}`,
+  'moulded grids are open over about two fifths of their area; from memory': `Gitter aus Spritzguss sind zu etwa zwei Fünfteln offen; ${notLookedUp}`,
   'about a centimetre stays free under the head; from memory': `unter dem Kopf bleibt etwa 1 cm (0,4 in) frei; ${notLookedUp}`,
   'feet of about 15 mm (0.6 in) keep the lowest basket off the floor; from memory': `Füße von etwa 15 mm (0,6 in) halten den untersten Korb über dem Boden; ${notLookedUp}`,
   'the way down is usually a little wider than a 16 mm (5/8 in) hose; from memory': `der Weg nach unten ist meist etwas weiter als ein Schlauch von 16 mm (5/8 in); ${notLookedUp}`,

@@ -50,6 +50,8 @@ export const buildSentences: Readonly<Record<string, string>> = {
   'tool.paper': 'Wanne, trockenes Zeitungspapier.',
   'tool.bag':
     'Schale oder Beutel zum Herausheben; ein dünner Beutel ohne Löcher mit Band, um den Durchfluss aufzufangen.',
+  'tool.bag.built-in':
+    'Ein dünner Beutel ohne Löcher mit Band, um den Durchfluss aufzufangen; ein Schlauch oder eine Mulmglocke zum Absaugen.',
   'tool.grease': 'Silikonfett für die Dichtung.',
   'tool.knife': 'Scharfes Messer, Brett, Winkel, Schnittschutzhandschuh.',
 
@@ -92,7 +94,7 @@ export const buildSentences: Readonly<Record<string, string>> = {
   'cut.says': '{what}, {outline}.',
   'cut.says.thick': '{what}, {outline}, {thickness} dick.',
   'cut.says.pressed': '{what}, {outline}, {thickness} dick, gepresst auf {lies}.',
-  'cut.caption': 'Für {places}.',
+  'cut.caption': 'Platz: {places}.',
   'cut.caption.hose': 'Enden gerade und sauber.',
   'drawing.scale': 'Maßstab {ratio}',
   'drawing.ruler': 'auf dem Papier oben 5 cm, unten 2 in',
@@ -111,9 +113,9 @@ export const buildSentences: Readonly<Record<string, string>> = {
   'step.flow.on-record.bag':
     'Der Durchfluss wie vorgefunden ist festgehalten: {flow}, gestoppt mit {vessel}. Für die Prüfungen unten ebenso auffangen.',
   'step.flow.time.vessel':
-    'Den Durchfluss wie vorgefunden stoppen, bevor etwas gereinigt ist: ein Gefäß mit Marke in der Höhe des Auslaufs, drei Läufe von mindestens 15 s (gängige Praxis, ohne Quelle).',
+    'Den Durchfluss wie vorgefunden stoppen, bevor etwas gereinigt ist: ein Gefäß mit Marke in der Höhe des Auslaufs, drei Messungen von mindestens 15 s (gängige Praxis, ohne Quelle).',
   'step.flow.time.bag':
-    'Den Durchfluss wie vorgefunden auffangen, bevor etwas gereinigt ist: bei gezogenem Stecker einen dünnen, flach gedrückten Beutel unter Wasser um den Auslauf binden; für 10 s oder länger einstecken, die Hände nicht im Wasser; Stecker ziehen und messen, was im Beutel ist. Drei Läufe (gängige Praxis, ohne Quelle).',
+    'Den Durchfluss wie vorgefunden auffangen, bevor etwas gereinigt ist: bei gezogenem Stecker einen dünnen, flach gedrückten Beutel unter Wasser um den Auslauf binden; für 10 s oder länger einstecken, die Hände nicht im Wasser; Stecker ziehen und messen, was im Beutel ist. Drei Messungen (gängige Praxis, ohne Quelle).',
   'step.watts.on-record': 'Die Leistung am Stecker ist festgehalten: {power}.',
   'step.watts.read': 'Nach zehn Minuten Lauf die Leistung am Stecker ablesen.',
 
@@ -121,26 +123,26 @@ export const buildSentences: Readonly<Record<string, string>> = {
   'step.open.canister':
     'Stecker ziehen, Hähne schließen, Schläuche trennen und ihre Enden über dem Wasserspiegel halten, den Filter auf eine Wanne tragen.',
   'step.open.sump':
-    'Stecker ziehen, das Wasser herunterlaufen lassen und sehen, ob der Kasten es fasst; die Medien samt dem, was sie hält, über einem Eimer herausheben.',
+    'Stecker ziehen, das Wasser herunterlaufen lassen und prüfen, ob der Kasten es fasst; die Medien samt dem, was sie hält, über einem Eimer herausheben.',
   'step.open.hanging':
     'Stecker ziehen, den Kasten leerlaufen lassen, mit beiden Händen vom Rand heben und auf eine Wanne stellen.',
   'step.open.submerged':
     'Stecker ziehen und vor dem Herausnehmen einen Beutel oder eine Schale unter den Filter halten, damit der Schmutz darin bleibt.',
   'step.photograph.air':
-    'Aufnehmen, wie er im Becken steht: Steigrohr, Luftschlauch und wo die Luftpumpe steht, später jede Lage beim Herausnehmen, ein Lineal daneben; keine Personen, keine Adresse.',
+    'Fotografieren, wie er im Becken steht: Steigrohr, Luftschlauch und wo die Luftpumpe steht, später jede Lage beim Herausnehmen, ein Lineal daneben; keine Personen, keine Anschrift.',
   'step.photograph.built-in':
-    'Aufnehmen, wie er im Becken steht: Medien, Steigrohr oder Pumpe, Luftschlauch und Kabel, ein Lineal daneben; keine Personen, keine Adresse.',
+    'Fotografieren, wie er im Becken steht: Medien, Steigrohr oder Pumpe, Luftschlauch und Kabel, ein Lineal daneben; keine Personen, keine Anschrift.',
   'step.open.air':
     'Alle Stecker ziehen, den Luftschlauch abziehen und vor dem Herausnehmen einen Beutel oder eine Schale unter den Filter halten, damit der Schmutz darin bleibt.',
   'step.open.built-in':
     'Alle Stecker ziehen und Steigrohr oder Pumpe herausziehen. Was im Becken eingebaut ist, bleibt darin: höchstens ein Drittel seiner Medien auf einmal anfassen.',
   'step.close.air': 'Steigrohr und Luftschlauch fest aufstecken.',
   'step.close.built-in':
-    'Sehen, dass kein Wasser um die Medien herumläuft und Steigrohr oder Pumpe dicht sitzt.',
+    'Prüfen, dass kein Wasser um die Medien herumläuft und Steigrohr oder Pumpe dicht sitzt.',
   'step.start.air':
-    'Die Luftpumpe hinter einem Fehlerstrom-Schutzschalter einstecken und sehen, dass die Blasen im Steigrohr gleichmäßig steigen.',
+    'Die Luftpumpe hinter einem Fehlerstrom-Schutzschalter einstecken und prüfen, dass die Blasen im Steigrohr gleichmäßig steigen.',
   'step.start.built-in':
-    'Hinter einem Fehlerstrom-Schutzschalter einstecken und sehen, dass das Wasser gleichmäßig austritt.',
+    'Hinter einem Fehlerstrom-Schutzschalter einstecken und prüfen, dass das Wasser gleichmäßig austritt.',
   'step.check.surface.air':
     'Nach einem Tag nachsehen: Sitzt er fest, steigen die Blasen wie vorher, steht kein Wasser im Luftschlauch?',
   'step.check.surface.built-in':
@@ -149,6 +151,9 @@ export const buildSentences: Readonly<Record<string, string>> = {
     'Das Steigrohr auswischen und die Öffnung oder den Stein, aus dem die Luft kommt, frei machen; auf Risse achten.',
   'step.unpack':
     'Medien der Reihe nach herausheben und den Platz jeder Lage notieren; alles, worauf Bakterien leben, in Beckenwasser nass halten, nicht in der Sonne.',
+  'step.unpack.one': 'Die Medien in Beckenwasser nass halten, nicht in der Sonne: Auf ihnen leben Bakterien.',
+  'step.unpack.built-in':
+    'Von den Medien nur herausnehmen, woran gearbeitet wird, höchstens ein Drittel, und in Beckenwasser nass halten.',
   'step.clean.housing':
     'Gehäuse, Auflagen der Medien, Rotor, Achse und Rotorkammer auswischen; auf Verschleiß, Risse und Sand achten. Der Motor bleibt zu.',
   'step.clean.hoses': 'Schläuche, Hähne und Ansaugkorb durchbürsten.',
@@ -157,6 +162,8 @@ export const buildSentences: Readonly<Record<string, string>> = {
     'Was das Wasser in Bewegung hält, bleibt sauber: nur in Beckenwasser spülen, wo es zusammenklebt; Abgeriebenes und Zerbrochenes aussortieren.',
   'step.clean.media':
     'Was bleibt, in Beckenwasser spülen: Schaumstoff ausdrücken, biologische Medien nur schwenken.',
+  'step.clean.media.built-in':
+    'Den Schmutz mit Schlauch oder Mulmglocke von den Medien absaugen; in Beckenwasser nur spülen, was herausgenommen wurde.',
 
   'heading.build-ready': 'Vorbereiten',
   'step.cut': 'Alles auf der Schnittliste schneiden und jedes Stück an seinem Platz anpassen.',
@@ -167,35 +174,6 @@ export const buildSentences: Readonly<Record<string, string>> = {
   'step.rinse-new': 'Neues spülen, geschnitten oder nicht, bis das Wasser klar bleibt.',
   'step.rinse-there': 'Was aus den Medien des Filters geschnitten wurde, nur in Beckenwasser spülen.',
   'heading.build-alter': 'Ändern',
-  'step.alter.turn-head':
-    'Den Kopf um eine halbe Drehung umsetzen, nur wo Ring, Verschlüsse, Anschlüsse und Füllrohr in beiden Lagen passen; Ansaugung und Auslauf neu beschriften.',
-  'step.alter.move-trays': 'Die Einsätze an ihre neuen Plätze setzen, wie unten bestückt.',
-  'step.alter.seal-gaps':
-    'Die Streifen so in die Spalte neben den Medien legen, dass sie wieder herausgehen; jede vorgesehene Entlastung frei lassen.',
-  'step.alter.renew-end-seals':
-    'Die neuen Dichtringe an Endkappen und Sitze setzen; Nuten säubern, dünn mit Silikonfett fetten, von Hand andrücken.',
-  'step.alter.trim-sleeve':
-    'Die Endkappen auf die länger geschnittene Schaumstoffhülse drücken und sehen, dass beide rundum anliegen.',
-  'step.alter.turn-cartridge':
-    'Die Patrone um eine halbe Drehung umsetzen, damit die Seite, die vom Zulauf abgewandt lag, als nächste belädt.',
-  'step.alter.more-socks':
-    'Eine weitere Socke mit eigenem Ring neben die anderen hängen; den Rand, über den eine volle Socke läuft, frei lassen.',
-  'step.alter.clear-holes':
-    'Die Tropfplatte herausheben und jedes Loch mit Bürste oder Holzspieß freimachen, nie weiter, als es ist.',
-  'step.alter.close-upper-slots':
-    'Die Abdeckung so vor den Schlitzen an den Medien vorbei befestigen, dass sie wieder abgeht; unten bleibt mindestens das Dreifache der Ansaugfläche der Pumpe offen (gängige Praxis, ohne Quelle).',
-  'step.alter.hose-bore':
-    'Schlauch mit {size} Innendurchmesser samt Tüllen und Schellen dieser Weite einsetzen, nur wo die Anschlüsse sie aufnehmen.',
-  'step.alter.siphon-hole':
-    'In jedes Rohr, das ins Becken hängt, {size} unter dem Wasserspiegel ein Belüftungsloch von 4 bis 6 mm (0,16 bis 0,24 in) bohren (gängige Praxis, ohne Quelle): außerhalb des Wassers, vom Netz getrennt, die Späne entfernen. Schnecken und Bewuchs verschließen es: bei jeder Reinigung nachsehen.',
-  'step.alter.shorten-hose':
-    'Die Schläuche in ihrer neuen Länge, höchstens {size}, ansetzen: ganz auf die Tüllen geschoben, die Schellen von Hand geschlossen.',
-  'step.alter.level-gravel':
-    'Den Kies über der blanken Platte von vorn nach hinten ebnen; ein Netz oder einen flachen Stein legen, wo Tiere graben.',
-  'step.alter.lengthen-lift-tube':
-    'Ein längeres Rohr oder ein Stück auf das Steigrohr setzen, sodass es am Wasserspiegel endet; die Weite beibehalten.',
-  'step.alter.lower-outlet':
-    'Den Auslauf unter den Wasserspiegel legen; dicht unter der Wasserlinie ein kleines Loch offen lassen, das den Rücklauf unterbricht.',
 
   'heading.build-pack': 'Bestücken',
   'drawing.build-section.found':
@@ -207,8 +185,11 @@ export const buildSentences: Readonly<Record<string, string>> = {
   'drawing.step': 'Schritt {number}',
   'step.pack.upright': '{chamber} von unten bestücken: {layers}.',
   'step.pack.slot': '{chamber} von der Pumpenseite her bestücken: {layers}.',
-  'step.pack.tube': '{chamber} vom Rohr nach außen bestücken: {layers}.',
+  'step.pack.tube': '{chamber} von innen nach außen bestücken: {layers}.',
   'step.pack.sock': '{chamber} in den Ring hängen: {layers}.',
+  'step.pack.moved': '{chamber} füllen: {layers}.',
+  'step.pack.piece': '{chamber} an den alten Platz setzen: {layers}.',
+  'step.pack.stays': '{chamber} liegen lassen und zurücklegen, was herausgenommen wurde: {layers}.',
   'step.pack.empty': '{chamber} leer lassen.',
   'layer.cut': '{tag}, {depth} {medium}',
   'layer.poured': '{tag}, {depth} {medium}, das sind {volume}, {mass} trocken',
@@ -226,6 +207,8 @@ export const buildSentences: Readonly<Record<string, string>> = {
   'heading.build-leak': 'Dichtheitsprüfung',
   'build.leak.none':
     'Er arbeitet unter Wasser: Undicht kann er nicht werden. Stattdessen Kabel und Gehäuse ansehen.',
+  'build.leak.none.air':
+    'Er arbeitet unter Wasser: Undicht kann er nicht werden. Stattdessen Luftschlauch und Rückschlagventil ansehen: Darin darf kein Wasser stehen.',
   'step.leak.stand':
     'Den Filter trocken wischen, auf der Werkbank auf trockenes Papier stellen und so füllen, dass das Wasser so hoch über ihm steht wie am Einbauort.',
   'step.leak.hang':
@@ -234,16 +217,21 @@ export const buildSentences: Readonly<Record<string, string>> = {
     'Trockenes Papier unter den Kasten und unter jede Verbindung der Rohre legen und den Kasten so hoch füllen, wie das Wasser bei stehender Pumpe darin steht.',
   'step.leak.run':
     'So 30 Minuten laufen lassen (gängige Praxis, ohne Quelle); jede Fuge abtasten und das Papier ansehen.',
+  'step.leak.wait':
+    'So 30 Minuten stehen lassen (gängige Praxis, ohne Quelle); jede Fuge abtasten und das Papier ansehen.',
   'step.leak.night':
     'Wo an einer Dichtung gearbeitet wurde, über Nacht gefüllt auf frischem Papier stehen lassen.',
   'step.leak.fails':
     'Jede Feuchte heißt nicht bestanden: öffnen, die Stelle suchen und die Prüfung neu beginnen.',
   'blank.leak-run': '30 Minuten Lauf: von, bis, Papier trocken',
+  'blank.leak-wait': '30 Minuten gefüllt: von, bis, Papier trocken',
   'blank.leak-night': 'Über Nacht: von, bis, Papier trocken',
 
-  'heading.build-run': 'Anlaufen und prüfen',
+  'heading.build-run': 'Starten und prüfen',
   'step.start.canister':
     'Füllen, kippen, bis die Luft heraus ist, und hinter einem Fehlerstrom-Schutzschalter anlaufen lassen.',
+  'step.start.canister.column':
+    'Langsam von unten füllen und hinter einem Fehlerstrom-Schutzschalter anlaufen lassen, die ersten Liter in einen Eimer; prüfen, dass sich das ganze Bett gleichmäßig hebt.',
   'step.start.sump':
     'Bis zur Marke füllen, einstecken und dann einmal den Stecker ziehen: Was herunterläuft, muss im Kasten bleiben, und die Löcher, die den Rücklauf unterbrechen, müssen Luft ziehen.',
   'step.start.hanging':
@@ -251,13 +239,13 @@ export const buildSentences: Readonly<Record<string, string>> = {
   'step.start.submerged':
     'Die Luft unter Wasser herauslassen, bevor er hinter einem Fehlerstrom-Schutzschalter anläuft; er darf nie trocken laufen.',
   'step.check.flow.again.vessel':
-    'Den Durchfluss mit demselben Gefäß in derselben Höhe wie vorher stoppen: drei Läufe.',
+    'Den Durchfluss mit demselben Gefäß in derselben Höhe wie vorher stoppen: drei Messungen.',
   'step.check.flow.again.bag':
-    'Den Durchfluss wie vorher in einem Beutel am Auslauf auffangen, ebenso lange eingesteckt: drei Läufe.',
+    'Den Durchfluss wie vorher in einem Beutel am Auslauf auffangen, ebenso lange eingesteckt: drei Messungen.',
   'step.check.flow.new.vessel':
-    'Den Durchfluss mit einem Gefäß mit Marke in der Höhe des Auslaufs stoppen: drei Läufe.',
+    'Den Durchfluss mit einem Gefäß mit Marke in der Höhe des Auslaufs stoppen: drei Messungen.',
   'step.check.flow.new.bag':
-    'Den Durchfluss auffangen: bei gezogenem Stecker einen dünnen, flach gedrückten Beutel unter Wasser um den Auslauf binden; für 10 s oder länger einstecken, die Hände nicht im Wasser; Stecker ziehen und messen, was im Beutel ist. Drei Läufe (gängige Praxis, ohne Quelle).',
+    'Den Durchfluss auffangen: bei gezogenem Stecker einen dünnen, flach gedrückten Beutel unter Wasser um den Auslauf binden; für 10 s oder länger einstecken, die Hände nicht im Wasser; Stecker ziehen und messen, was im Beutel ist. Drei Messungen (gängige Praxis, ohne Quelle).',
   'step.check.flow.left': 'Bei der Übergabe wurden {flow} gestoppt; nach jeder Arbeit daran wieder stoppen.',
   'step.check.expected.vessel':
     'Sauber sind {flow} zu erwarten, gerechnet: {vessel} sind in etwa {time} voll.',
@@ -266,6 +254,8 @@ export const buildSentences: Readonly<Record<string, string>> = {
     'Nach zehn Minuten die Leistung am Stecker ablesen; {power} nahm er auf oder sollte er aufnehmen.',
   'step.check.noise':
     'Hinhören: Was nach einer halben Stunde noch klappert, ist Luft, Sand oder eine verschlissene Achse.',
+  'step.check.noise.air':
+    'Hinhören: Brummt die Luftpumpe lauter als vorher, ist ihre Membran müde oder der Luftaustritt verstopft.',
   'step.check.surface.canister':
     'Nach einem Tag ansehen: Hähne, Schlauchenden, Papier unter dem Filter, Wasserstand im Becken.',
   'step.check.surface.sump':
@@ -273,8 +263,8 @@ export const buildSentences: Readonly<Record<string, string>> = {
   'step.check.surface.hanging': 'Nach einem Tag ansehen: Rand, Papier darunter, Wasserstand im Becken.',
   'step.check.surface.submerged':
     'Nach einem Tag ansehen: ob er fest sitzt, der Auslauf frei ist und kein Medium herausgekommen ist.',
-  'blank.run': 'Lauf {number}, Zeit für {vessel}',
-  'blank.run.plain': 'Lauf {number}, Volumen und Zeit',
+  'blank.run': 'Messung {number}, Zeit für {vessel}',
+  'blank.run.plain': 'Messung {number}, Volumen und Zeit',
   'blank.watts': 'Leistung am Stecker',
   'blank.noise': 'Geräusch',
   'blank.tested-by': 'Geprüft von, Tag',

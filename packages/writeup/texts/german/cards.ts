@@ -21,7 +21,7 @@ export const cardSentences: Readonly<Record<string, string>> = {
     'Anteil am Durchfluss, für den sauberen Filter aus den gemessenen oder angenommenen Spalten gerechnet.',
   'card.carries': 'Trockenfutter, das er bewältigt',
   'card.carries.note':
-    '{day} nach Reinigung aller Schichten, gerechnet: ein Becken von {heavy} bei schwerem bis {light} bei leichtem Besatz. Ein Anhalt; entscheiden müssen Messungen von Ammoniak und Nitrit.',
+    '{day} nach Reinigung aller Schichten, gerechnet: ein Becken von {heavy} bei schwerem bis {light} bei leichtem Besatz. Ein Anhaltswert; entscheiden müssen Messungen von Ammoniak und Nitrit.',
   'card.change': 'Was die Änderung einmalig kostet',
   'card.change.parts': 'Medien und Teile',
   'card.change.quoted': 'alles Angebotene',

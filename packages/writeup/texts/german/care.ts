@@ -10,7 +10,7 @@ export const careSentences: Readonly<Record<string, string>> = {
   'jug.how.vessel':
     'Den Auslauf in ein Gefäß mit Marke laufen lassen, jedes Mal an derselben Stelle gehalten, und die Zeit bis zum Füllen stoppen, dreimal; die mittlere gilt. Eingesteckt ist dabei nur der Filter, und keine Hand ist im Wasser.',
   'jug.sump':
-    'Was in das Gefäß läuft, fehlt im Abteil mit der Pumpe: nicht mehr entnehmen, als sie hergibt, ohne Luft zu ziehen, und es vor der nächsten Messung zurückgießen.',
+    'Was in das Gefäß läuft, fehlt im Abteil mit der Pumpe: nur so viel entnehmen, dass die Pumpe keine Luft zieht, und es vor der nächsten Messung zurückgießen.',
   'jug.how.bag':
     'Der Auslauf liegt unter Wasser, darum fängt ein Beutel den Durchfluss auf: wenn alle Stecker gezogen sind, einen dünnen, flach gedrückten Beutel ohne Löcher um den Auslauf binden. Nur den Filter einstecken, die Hände nicht im Wasser; nach der Zeit seinen Stecker ziehen, den Beutel abnehmen und messen, was darin ist. Dreimal; der mittlere Wert gilt (gängige Praxis, ohne Quelle).',
   'jug.when.vessel':
@@ -42,24 +42,27 @@ export const careSentences: Readonly<Record<string, string>> = {
   'care.rinse': 'in Beckenwasser spülen, bis es fast klar abläuft',
   'care.sock': 'gegen eine saubere wechseln; ohne Seife und Weichspüler waschen',
   'care.swish': 'in Beckenwasser schwenken, mehr nicht',
+  'care.draw-off': 'Schmutz mit Schlauch oder Mulmglocke absaugen, jeweils von höchstens einem Drittel',
   'care.moved': 'nichts, solange es sich bewegt: Das Wasser hält es sauber',
   'care.when-moved': 'jede Woche ansehen, ob sich alles bewegt',
   'care.replace': 'ersetzen',
-  'care.each-time': 'bei jeder Reinigung, Abstand etwa {interval}',
+  'care.each-time': 'bei jeder Reinigung, Intervall etwa {interval}',
   'care.clean-then-replace': '{clean}; am Ende ersetzen',
   'care.ends.clogs':
-    'bei jeder Reinigung, Abstand etwa {time}: Es setzt sich bis dahin zu und wird nicht gewaschen, sondern ersetzt',
+    'bei jeder Reinigung, Intervall etwa {time}: Es setzt sich bis dahin zu und wird nicht gewaschen, sondern ersetzt',
   'care.ends.full': 'etwa {time} nach dem Einsetzen: Mehr kann es nicht aufnehmen',
   'care.ends.calendar': '{time} nach dem Einsetzen, gleich wie es aussieht',
   'care.each-time-then': 'reinigen {each}; ersetzen {ends}',
   'care.when-dirty': 'nur wenn Schmutz zu sehen ist, und dann an einem anderen Tag als die anderen',
+  'care.when-dirty.alone': 'nur wenn Schmutz zu sehen ist',
   'care.flow-decides': 'Der Durchfluss entscheidet, nicht der Kalender.',
   'care.calendar-decides':
-    'Ist die Schicht verstopft, die es zuerst tut, geht das Wasser an ihr vorbei; {flow} des sauberen Durchflusses kommen noch an, und die Messung des Durchflusses zeigt es nicht: nach diesen Zeiten reinigen, und früher, wo die Messung es verlangt.',
+    'Sobald die erste Schicht verstopft ist, geht das Wasser an ihr vorbei; {flow} des sauberen Durchflusses kommen noch an, und die Messung des Durchflusses zeigt es nicht: nach diesen Zeiten reinigen, und früher, wo die Messung es verlangt.',
   'care.stagger':
     'Die Tabelle nennt jede Schicht: bei einer Reinigung die Hälfte davon nehmen, die anderen zwei Wochen später (gängige Praxis, ohne Quelle).',
   'heading.care-media': 'Was bei den Medien zu beachten ist',
   'heading.care-steps': 'Wie',
+  'care.steps.moved': 'Nur wo Medien zusammenkleben oder ein Sieb verstopft ist:',
   'care.step.open.canister':
     'Einen Eimer aus dem Becken füllen. Stecker ziehen, Hähne schließen, Schläuche mit den Enden über dem Wasserspiegel trennen und den Filter über einer Wanne öffnen.',
   'care.step.open.sump':
@@ -74,12 +77,14 @@ export const careSentences: Readonly<Record<string, string>> = {
     'Einen Eimer aus dem Becken füllen. Alle Stecker ziehen und höchstens ein Drittel der Medien anfassen: Der Rest bleibt, wie er liegt.',
   'care.step.start.air':
     'Unter Wasser zurückstellen, Steigrohr und Luftschlauch fest aufgesteckt, dann die Luftpumpe einstecken.',
-  'care.step.start.built-in': 'Sehen, dass kein Wasser um die Medien herumlaufen kann, dann einstecken.',
-  'care.step.look.air': 'Sehen, dass die Blasen wie vorher steigen und kein Wasser im Luftschlauch steht.',
-  'care.step.look.built-in': 'Sehen, dass das Wasser so kräftig austritt wie vorher.',
+  'care.step.start.built-in': 'Prüfen, dass kein Wasser um die Medien herumlaufen kann, dann einstecken.',
+  'care.step.look.air': 'Prüfen, dass die Blasen wie vorher steigen und kein Wasser im Luftschlauch steht.',
+  'care.step.look.built-in': 'Prüfen, dass das Wasser so kräftig austritt wie vorher.',
   'calendar.air': 'Luftschlauch, Rückschlagventil und Stein: frei, und kein Wasser im Schlauch',
   'care.step.rinse.built-in':
     'Dieses Drittel im Eimer spülen oder seinen Schmutz mit einem Schlauch abziehen; nie mit Leitungswasser, nie mit Seife.',
+  'care.step.rinse.moved':
+    'Die Siebe frei machen und im Eimer nur spülen, was zusammenklebt; nie mit Leitungswasser, nie mit Seife.',
   'care.step.back.built-in':
     'Was herausgenommen wurde, wieder so hinlegen, wie es lag, wie in der Zeichnung.',
   'care.step.rinse':
@@ -87,8 +92,10 @@ export const careSentences: Readonly<Record<string, string>> = {
   'care.step.back': 'Alles an seinen Platz und in dieselbe Lage zurück, wie in der Zeichnung.',
   'care.step.start.canister':
     'Schließen, füllen, Hähne öffnen, einstecken und kippen, bis die Luft heraus ist.',
+  'care.step.start.canister.column':
+    'Schließen, langsam von unten füllen, Hähne öffnen und einstecken, die ersten Liter in einen Eimer.',
   'care.step.start.sump':
-    'Bis zur Marke füllen, einstecken und sehen, dass das Wasser durch die Medien geht und nicht über eine Kante.',
+    'Bis zur Marke füllen, einstecken und prüfen, dass das Wasser durch die Medien geht und nicht über eine Kante.',
   'care.step.start.hanging':
     'Den Kasten mit Beckenwasser füllen, dann einstecken; er darf nie trocken laufen.',
   'care.step.start.submerged':
@@ -103,7 +110,7 @@ export const careSentences: Readonly<Record<string, string>> = {
 
   'heading.care-tests': 'Wassermessungen nach der Arbeit',
   'care.tests.why':
-    'Medien, die bewegt, gespült oder ersetzt wurden, haben einige Wochen weniger Bakterien: in der ersten Woche halb füttern und das Wasser messen (gängige Praxis, ohne Quelle).',
+    'Medien, die bewegt, gespült oder ersetzt wurden, haben einige Wochen weniger Bakterien: in der ersten Woche nur halb so viel füttern und das Wasser messen (gängige Praxis, ohne Quelle).',
   'care.tests.rise':
     'Zeigt sich überhaupt Ammoniak oder Nitrit, nicht mehr füttern, ein Viertel des Wassers wechseln und täglich messen, bis keines von beiden mehr zu sehen ist (gängige Praxis, ohne Quelle).',
   'care.tests.count': 'Die Tage zählen ab dem Tag, an dem er wieder im Becken läuft.',
@@ -114,7 +121,7 @@ export const careSentences: Readonly<Record<string, string>> = {
   'column.date': 'Datum',
   'column.ammonia': 'Ammoniak',
   'column.nitrite': 'Nitrit',
-  'column.done': 'gesehen, getan',
+  'column.done': 'beobachtet, getan',
 
   'heading.care-calendar': 'Nach dem Kalender',
   'table.care-calendar': 'Anzusehen, gleich wie der Durchfluss ist (gängige Praxis, ohne Quelle)',
@@ -154,9 +161,9 @@ export const careSentences: Readonly<Record<string, string>> = {
   'heading.care-spills': 'Wie viel Wasser auslaufen kann',
   'heading.care-power-cut': 'Nach einem Stromausfall',
   'heading.care-call': 'Wann nachfragen',
-  'care.call': 'Wer daran gearbeitet hat, ist zu fragen, wenn eines davon zutrifft.',
-  'care.call.by': 'Zu fragen ist {by}, wenn eines davon zutrifft.',
-  'call.flow': 'Auch nach der Reinigung ist der Durchfluss so klein, dass sie fällig wäre.',
+  'care.call': 'Trifft eines davon zu, in der Werkstatt nachfragen, die daran gearbeitet hat.',
+  'care.call.by': 'Trifft eines davon zu, nachfragen bei: {by}.',
+  'call.flow': 'Der Durchfluss ist auch nach der Reinigung so klein, dass schon wieder eine fällig wäre.',
   'call.damp.canister':
     'Das Papier darunter ist feucht, oder ein Schlauchende tropft: zuerst den Stecker ziehen.',
   'call.damp.sump':
@@ -164,9 +171,10 @@ export const careSentences: Readonly<Record<string, string>> = {
   'call.damp.hanging':
     'Wasser läuft über seinen Rand, oder das Papier darunter ist feucht: zuerst den Stecker ziehen.',
   'call.noise': 'Eine halbe Stunde nach dem Anlaufen klappert oder brummt er.',
+  'call.noise.air': 'Die Luftpumpe brummt lauter als vorher, oder es steigen weniger Blasen auf.',
   'call.device':
     'Er löst den Fehlerstrom-Schutzschalter aus: ausgesteckt lassen. Leitungen sind Sache einer Elektrofachkraft.',
-  'call.smell': 'Beim Öffnen riecht er nach faulen Eiern: den Raum lüften, nicht ins Becken anlaufen lassen.',
+  'call.smell': 'Er riecht nach faulen Eiern: den Raum lüften, nicht ins Becken anlaufen lassen.',
   'call.animals':
     'Tiere schnappen nach Luft oder sehen krank aus: Wasser wechseln, eine Tierarztpraxis fragen.',
 };

@@ -11,7 +11,7 @@ export const cautionSentences: Readonly<Record<string, string>> = {
   'caution.siphon-break':
     'Ein kleines Loch im Auslauf dicht unter der Wasserlinie muss offen sein: Es unterbricht den Rücklauf, wenn die Pumpe steht.',
   'caution.sump':
-    'Steht die Pumpe, läuft Wasser herunter, bis es abreißt: den Kasten nie höher füllen, als dafür Platz bleibt, und den Überlauf des Beckens und den Notablauf frei halten. Ein Rückschlagventil allein schützt nicht.',
+    'Steht die Pumpe, läuft Wasser herunter, bis Luft in die Rohre kommt: den Kasten nie höher füllen, als dafür Platz bleibt, und den Überlauf des Beckens und den Notablauf frei halten. Ein Rückschlagventil allein schützt nicht.',
   'caution.overflow':
     'Den Notüberlauf frei halten, gleich was eingelegt wird: Setzen sich die Medien zu, läuft das Wasser dort ab und nicht über den Rand.',
   'caution.weight':

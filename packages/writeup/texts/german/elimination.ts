@@ -1,10 +1,10 @@
 /** Was hinter einem schwach gewordenen Durchfluss steckt, was es zeigt und was es klärt. */
 export const eliminationSentences: Readonly<Record<string, string>> = {
-  'cause.intake-blocked': 'der Ansaug ist verstopft: das Sieb oder ein Schwamm darauf',
+  'cause.intake-blocked': 'die Ansaugung ist verstopft: der Ansaugkorb oder ein Schwamm darauf',
   'cause.air': 'im Kopf steht Luft',
   'cause.air-short': 'im Steigrohr kommt zu wenig Luft an: Ausströmer, Leitung oder Luftpumpe',
-  'cause.impeller-fouled': 'das Pumpenrad oder sein Schacht ist verschmutzt',
-  'cause.impeller-worn': 'das Pumpenrad, sein Magnet oder seine Achse ist verschlissen',
+  'cause.impeller-fouled': 'der Rotor oder seine Kammer ist verschmutzt',
+  'cause.impeller-worn': 'der Rotor, sein Magnet oder seine Achse ist verschlissen',
   'cause.hose-film': 'in den Schläuchen sitzt ein Belag',
   'cause.media-clogged': 'die Medien sind verstopft',
   'cause.outlet-restricted': 'der Auslauf ist gedrosselt: ein Hahn, ein Knick oder verstopfte Löcher',
@@ -15,25 +15,25 @@ export const eliminationSentences: Readonly<Record<string, string>> = {
   'question.bubbles': 'Den Auslauf ansehen: Spuckt er Luftblasen?',
   'question.few-bubbles': 'In das Steigrohr sehen: Steigen weniger Blasen auf als früher?',
   'question.covered-intake':
-    'Den Ansaug im Becken ansehen: Ist er von Pflanzen, Schnecken oder Schleim bedeckt?',
+    'Die Ansaugung im Becken ansehen: Ist sie von Pflanzen, Schnecken oder Schleim bedeckt?',
   'question.brown-hoses': 'Die Schläuche gegen eine Lampe halten: Sind sie innen braun?',
   'question.bent-hose':
-    'Den Auslauf verfolgen: Ist ein Hahn halb zu, ein Schlauch geknickt oder ein Loch des Strahlrohrs verstopft?',
+    'Den Auslauf verfolgen: Ist ein Hahn halb zu, ein Schlauch geknickt oder ein Loch des Düsenrohrs verstopft?',
   'question.shutoff':
     'Das Ende des Auslaufschlauchs über das Becken heben, bis nichts mehr fließt, höchstens eine Minute lang, und die Höhe über dem Wasser messen.',
 
   'trial.clear-intake':
-    'Stecker ziehen, den Ansaug von allem befreien, was auf und in ihm sitzt, und den Durchfluss messen.',
+    'Stecker ziehen, die Ansaugung von allem befreien, was auf und in ihr sitzt, und den Durchfluss messen.',
   'trial.open-outlet':
-    'Hähne öffnen, Schläuche geradelegen, die Löcher des Strahlrohrs freimachen und den Durchfluss messen.',
+    'Hähne öffnen, Schläuche geradelegen, die Löcher des Düsenrohrs freimachen und den Durchfluss messen.',
   'trial.let-air-out':
     'Das Becken auffüllen, Stecker ziehen, das Gehäuse kippen, bis keine Luft mehr kommt, einschalten und den Durchfluss messen.',
   'trial.give-air':
     'Stecker der Luftpumpe ziehen, den Ausströmer reinigen oder wechseln, nachsehen, dass die Leitung frei ist und ein Rückschlagventil hat, und den Durchfluss messen.',
   'trial.clean-impeller':
-    'Stecker ziehen, etwaige Hähne schließen, Pumpenrad und Schacht reinigen und den Durchfluss messen.',
+    'Stecker ziehen, etwaige Hähne schließen, Rotor und Rotorkammer reinigen und den Durchfluss messen.',
   'trial.new-impeller':
-    'Stecker ziehen, etwaige Hähne schließen, ein Pumpenrad mit nachweislich guter Achse einsetzen und den Durchfluss messen.',
+    'Stecker ziehen, etwaige Hähne schließen, einen Rotor mit nachweislich guter Achse einsetzen und den Durchfluss messen.',
   'trial.brush-hoses':
     'Stecker ziehen, etwaige Hähne schließen, die Schläuche über einem Eimer durchbürsten und den Durchfluss messen.',
   'trial.rinse-media':
@@ -50,7 +50,7 @@ export const eliminationSentences: Readonly<Record<string, string>> = {
   'faded.unexplained':
     'Keine dieser Ursachen, allein oder zusammen, kommt dem Gemessenen nahe: Die Messungen noch einmal ansehen oder etwas suchen, das nicht auf der Liste steht.',
   'faded.few':
-    'Nur wenige Verbindungen von Ursachen passen zu allen Messungen: Die Anteile beruhen auf einer Handvoll Fälle.',
+    'Nur wenige Kombinationen von Ursachen passen zu allen Messungen: Die Anteile beruhen auf einer Handvoll Fälle.',
   'faded.from-memory':
     'Die Anteile gehen davon aus, wie oft jede Ursache vorkommt (aus dem Gedächtnis), und werden von den Messungen verschoben.',
 };

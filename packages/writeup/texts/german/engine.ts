@@ -1,9 +1,9 @@
 /** Warnungen, Herstellerangaben, Zeichnung und Schritte eines Plans. */
 export const warningSentences: Readonly<Record<string, string>> = {
   'warning.temperature-outside-kinetics':
-    'Die Bakterien wurden zwischen {least} und {most} gemessen; darunter ist der Verlauf verlängert, darüber fällt ihre Leistung, während die Modelle sie steigen lassen.',
+    'Die Bakterien wurden zwischen {least} und {most} gemessen; darunter ist der Verlauf extrapoliert, darüber fällt ihre Leistung, während die Modelle sie steigen lassen.',
   'warning.pH-outside-kinetics':
-    'Was der pH den Bakterien lässt, wurde von {least} bis {most} gemessen; darunter ist die Linie bis auf null bei {nothing} verlängert, darüber gilt volle Leistung.',
+    'Was der pH den Bakterien lässt, wurde von {least} bis {most} gemessen; darunter ist die Linie bis auf null bei {nothing} extrapoliert, darüber gilt volle Leistung.',
   'warning.no-feed-no-dirt':
     'Im Becken wird nicht gefüttert, also entsteht kein Schmutz: Die Leistung gilt für saubere Medien.',
   'warning.kinetics-are-fresh-water':
@@ -13,9 +13,9 @@ export const warningSentences: Readonly<Record<string, string>> = {
   'warning.bed-outside-law':
     'Die Schicht „{medium}“ liegt mit Porenanteil oder Geschwindigkeit außerhalb des Bereichs, für den ihr Widerstandsgesetz gemessen wurde.',
   'warning.dirt-outside-law':
-    'Die Schicht „{medium}“ enthält mehr Schmutz, als beim Gesetz der Verstopfung gemessen wurde; sie ist verstopft, ihr Widerstand aber geschätzt.',
+    'Die Schicht „{medium}“ enthält mehr Schmutz, als die Messungen zum Zusetzen abdecken; verstopft ist sie, ihr Widerstand aber nur geschätzt.',
   'warning.interval-below-practice':
-    'Eine Reinigung nach {time} ist früher, als Filter in der Regel geöffnet werden ({soonest}; gängige Praxis, ohne Quelle). Das Gesetz der Verstopfung wurde an Sand gefunden und ist auf dieses Medium ausgedehnt, auf einen Faktor 3,5 genau: nach einigen Tagen nachsehen, bevor man sich danach richtet, und Packungen daran miteinander vergleichen.',
+    'Eine Reinigung nach {time} ist früher, als Filter in der Regel geöffnet werden ({soonest}; gängige Praxis, ohne Quelle). Die Formel für das Zusetzen stammt aus Messungen an Sand und ist auf dieses Medium übertragen, auf einen Faktor 3,5 genau: nach einigen Tagen nachsehen, bevor man sich danach richtet, und mit dem Wert vor allem Bestückungen vergleichen.',
   'warning.interval-beyond-practice':
     'Mehr als ein Jahr, bis etwas verstopft, gilt für den Schmutz des Futters allein. Was Pflanzen abwerfen, Festes über einem halben Millimeter und Bewuchs der Medien sind nicht gezählt: die Medien mindestens alle {look} ansehen (gängige Praxis, ohne Quelle).',
   'warning.pump-speed-outside-affinity':
@@ -29,25 +29,25 @@ export const warningSentences: Readonly<Record<string, string>> = {
   'warning.air-comes-out':
     'Am Ort „{place}“ liegt der Druck um {below} unter dem der Luft: Gelöste Luft perlt aus, und jedes Leck zieht mehr davon an.',
   'warning.pump-above-water':
-    'Die Pumpe steht {above} über dem Wasser: Sie kann ihren Schlauch nicht selbst füllen und muss jedes Mal angefüllt werden.',
+    'Die Pumpe steht {above} über dem Wasser: Sie kann ihren Schlauch nicht selbst füllen und muss vor jedem Start mit Wasser gefüllt werden.',
   'warning.water-runs-back':
     'Durch die zweite Pumpe läuft Wasser zurück, und zwar {flow}: Ein Rückschlagventil dahinter hielte es auf.',
-  'warning.coil-outside-law': 'Der {hose} ist enger gewickelt, als es beim Gesetz der Wickel gemessen wurde.',
+  'warning.coil-outside-law': 'Der {hose} ist enger gewickelt, als es die Messungen an Schlauchwickeln abdecken.',
   'warning.tap-outside-law':
-    'Der Hahn am {hose} ist weiter geschlossen, als es beim Gesetz der Hähne gemessen wurde; sein Verlust ist verlängert.',
+    'Der Hahn am {hose} ist weiter geschlossen, als es die Messungen an Hähnen abdecken; sein Druckverlust ist extrapoliert.',
   'warning.jet-outside-law':
-    'Der Strahl (Reynolds-Zahl {Re}) ist langsamer als die, an denen das Gesetz gemessen wurde; er kann sich früher oder später ausbreiten als gesagt.',
+    'Der Strahl (Reynolds-Zahl {Re}) ist langsamer als die gemessenen Strahlen; er kann sich früher oder später ausbreiten als angegeben.',
   'part.intake-hump': 'höchster Punkt des Ansaugschlauchs',
   'part.housing': 'Gehäuse und Deckel',
   'part.pump-inlet': 'Eingang der Pumpe',
   'part.pump-outlet': 'Ausgang der Pumpe',
   'part.outlet-hump': 'höchster Punkt des Auslaufschlauchs',
   'warning.air-lift-outside-law':
-    'Das Steigrohr liegt außerhalb dessen, wofür das Gesetz der Luftheber gemessen ist: Weiten von 6 bis 30 mm (0,24 bis 1,2 in), Luft bis etwa 4 m/s (13 ft/s) im Rohr, Reynolds-Zahlen ab 500.',
+    'Das Steigrohr liegt außerhalb des Bereichs, in dem Luftheber gemessen wurden: Weiten von 6 bis 30 mm (0,24 bis 1,2 in), Luft bis etwa 4 m/s (13 ft/s) im Rohr, Reynolds-Zahlen ab 500.',
   'warning.air-lift-is-short':
-    'Das Gesetz der Luftheber wurde an Rohren von mehreren Metern geprüft; in einem von 0,8 m (2,6 ft) ergab es bis zum 1,7-Fachen des gemessenen Durchflusses. Diesen also auslitern.',
+    'Die Formel für Luftheber wurde an Rohren von mehreren Metern geprüft; bei einem von 0,8 m (2,6 ft) ergab sie bis zum 1,7-Fachen des gemessenen Durchflusses: diesen also auslitern.',
   'warning.flow-beyond-pump-curve':
-    'Der Durchfluss liegt hinter dem letzten Punkt der Pumpenkennlinie, die dort gerade verlängert ist.',
+    'Der Durchfluss liegt jenseits des letzten Punkts der Pumpenkennlinie, die dort geradlinig fortgesetzt ist.',
 };
 
 export const claimSentences: Readonly<Record<string, string>> = {
@@ -164,7 +164,7 @@ export const planStepSentences: Readonly<Record<string, string>> = {
   'plan-step.open.canister':
     'Hähne schließen, Schlauchenden über den Wasserspiegel heben und den Filter über einer Wanne öffnen.',
   'plan-step.open.sump':
-    'Das Wasser herunterlaufen lassen und sehen, ob der Kasten es fasst; die Medien samt dem, was sie hält, über einem Eimer herausheben.',
+    'Das Wasser herunterlaufen lassen und prüfen, ob der Kasten es fasst; die Medien samt dem, was sie hält, über einem Eimer herausheben.',
   'plan-step.open.hanging':
     'Den Kasten leerlaufen lassen, mit beiden Händen vom Rand heben und über einer Wanne arbeiten.',
   'plan-step.open.submerged':
@@ -186,7 +186,7 @@ export const planStepSentences: Readonly<Record<string, string>> = {
   'plan-step.close.air':
     'Steigrohr und Luftschlauch fest aufstecken; die Luftpumpe steht über dem Wasserspiegel, oder ihr Schlauch hat ein Rückschlagventil.',
   'plan-step.close.built-in':
-    'Sehen, dass kein Wasser um die Medien herumläuft und Steigrohr oder Pumpe dicht sitzt.',
+    'Prüfen, dass kein Wasser um die Medien herumläuft und Steigrohr oder Pumpe dicht sitzt.',
   'plan-step.take-out':
     'Medien der Reihe nach herausnehmen, ihre Plätze notieren und in einem Eimer Beckenwasser nass halten.',
   'plan-step.cut-foam':
@@ -194,7 +194,7 @@ export const planStepSentences: Readonly<Record<string, string>> = {
   'plan-step.leave-empty': '{chamber} leer lassen.',
   'plan-step.pack': '{chamber} bestücken: {layers}.',
   'plan-step.pack-upright': '{chamber} von unten bestücken: {layers}.',
-  'plan-step.pack-tube': '{chamber} vom Rohr nach außen bestücken: {layers}.',
+  'plan-step.pack-tube': '{chamber} von innen nach außen bestücken: {layers}.',
   'plan-step.layer': '{depth} {medium}',
   'plan-step.then': '{first}, dann {next}',
   'plan-step.keep-bacteria':
@@ -210,7 +210,7 @@ export const planStepSentences: Readonly<Record<string, string>> = {
   'plan-step.trim-sleeve':
     'Die Schaumstoffhülse 2 bis 3 mm (0,08 bis 0,12 in) länger schneiden als der Raum zwischen den Endkappen, Enden gerade, damit beide darauf drücken.',
   'plan-step.turn-cartridge':
-    'Die Patrone spülen und um eine halbe Drehung umsetzen, damit die Seite, die vom Zulauf abgewandt lag, als nächste belädt.',
+    'Die Patrone spülen und um eine halbe Drehung umsetzen, damit als Nächstes die Seite den Schmutz aufnimmt, die vom Zulauf abgewandt lag.',
   'plan-step.more-socks':
     'Eine weitere Socke mit eigenem Ring neben die anderen hängen; den Rand, über den eine volle Socke läuft, frei lassen.',
   'plan-step.clear-holes':

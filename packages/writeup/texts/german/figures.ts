@@ -18,9 +18,9 @@ export const figureSentences: Readonly<Record<string, string>> = {
   'state.clean-empty': 'sauber, ohne Medien',
   'state.cleaned-original': 'gereinigt mit der alten Bestückung',
   'state.as-left': 'wie übergeben',
-  'difference.more': '{by} mehr, mehr als die Streuung der Läufe',
-  'difference.less': '{by} weniger, mehr als die Streuung der Läufe',
-  'difference.none': '{by}: nicht mehr als die Streuung der Läufe',
+  'difference.more': '{by} mehr, mehr als die Streuung der Messungen',
+  'difference.less': '{by} weniger, mehr als die Streuung der Messungen',
+  'difference.none': '{by}: nicht mehr als die Streuung der Messungen',
   'flow.rating.air':
     'Das Steigrohr allein höbe mit dieser Luft {rated}, das ist gerechnet; bestückt und sauber sollten {clean} am Becken ankommen, {share} davon.',
   'flow.rating':
@@ -40,9 +40,9 @@ export const figureSentences: Readonly<Record<string, string>> = {
   'stock.normal': 'normal: 0,8 g/d Trockenfutter je 100 L (26,4 US gal)',
   'stock.heavy': 'schwer: doppelt so viel Futter wie bei normalem Besatz',
   'cleaning.bed-flow':
-    'Reinigungsabstand: etwa {interval}; dann lässt die Schicht, die sich zuerst zusetzt, ein Drittel weniger Wasser durch, und am Becken kommen {flow} des sauberen Durchflusses an.',
+    'Reinigungsintervall: etwa {interval}; dann lässt die Schicht, die sich zuerst zusetzt, ein Drittel weniger Wasser durch, und am Becken kommen {flow} des sauberen Durchflusses an.',
   'cleaning.overflow':
-    'Reinigungsabstand: etwa {interval}; dann beginnt das Wasser an den Medien vorbei überzulaufen, und am Becken kommen {flow} des sauberen Durchflusses an.',
+    'Reinigungsintervall: etwa {interval}; dann beginnt das Wasser an den Medien vorbei überzulaufen, und am Becken kommen {flow} des sauberen Durchflusses an.',
   'cleaning.beyond': 'Innerhalb eines Jahres verlangt nichts nach Reinigung.',
   'cleaning.no-flow': 'Es fließt kein Wasser.',
 
@@ -75,7 +75,7 @@ export const figureSentences: Readonly<Record<string, string>> = {
   'limits.assumed':
     '{count} Werte waren nicht angegeben und wurden angenommen; sie stehen mit Begründung am Ende in der Liste.',
   'limits.model':
-    'Die Modelle kennen keine Pflanzen, kein Wachstum über die Zeit und kein Absetzen; Werte zu Fischen und Futter sind Anhalt, keine Zusage.',
+    'Die Modelle kennen keine Pflanzen, kein Wachstum über die Zeit und kein Absetzen; Werte zu Fischen und Futter sind Anhaltswerte, keine Zusage.',
   'limits.advice': 'Das ist kein Rat zur Gesundheit von Tieren und kein Befund zur elektrischen Sicherheit.',
   'test.timed-volume': 'Durchfluss',
   'test.power': 'Leistung am Stecker',
@@ -98,7 +98,7 @@ export const figureSentences: Readonly<Record<string, string>> = {
   'table.head': 'Wohin die Förderhöhe der Pumpe geht, insgesamt {head}, sauber',
   'head.intake-hose': 'Ansaugschlauch',
   'head.outlet-hose': 'Auslaufschlauch',
-  'head.fittings': 'Armaturen, Eintritt und Austritt',
+  'head.fittings': 'Formstücke und Hähne, Ein- und Austritt',
   'head.barbs': 'Tüllen und andere Enden',
   'head.openings': 'Öffnungen im Innern',
   'head.beds': 'saubere Schichten',
@@ -118,13 +118,13 @@ export const figureSentences: Readonly<Record<string, string>> = {
   'field.tank.waterChange': 'Wasserwechsel',
   'field.tank.altitude': 'Luftdruck in der Höhe des Beckens',
   'reason.other-currency': '{reason}; die Zahl für Pfund Sterling (GBP), als {currency} genommen',
-  'heading.warnings': 'Außerhalb dessen, wofür die Gesetze gemessen wurden',
+  'heading.warnings': 'Außerhalb des Bereichs, in dem die Formeln geprüft sind',
   'warning.at': '{place}: {says}',
 
   'column.finding': 'Mangel',
   'column.flow': 'Durchfluss',
   'column.feed': 'bewältigtes Futter',
-  'column.interval': 'Reinigungsabstand',
+  'column.interval': 'Reinigungsintervall',
   'column.chamber': 'Kammer',
   'column.state.found': 'Wie vorgefunden',
   'column.state.planned': 'Wie geplant',
@@ -137,7 +137,7 @@ export const figureSentences: Readonly<Record<string, string>> = {
   'column.fill': 'Füllung',
   'column.price': 'Preis',
   'column.state': 'Zustand',
-  'column.runs': 'Läufe',
+  'column.runs': 'Messungen',
   'column.difference': 'gegen den Zustand davor',
   'column.stock': 'Besatz',
   'column.tank': 'Becken',
@@ -152,7 +152,7 @@ export const figureSentences: Readonly<Record<string, string>> = {
   'column.part': 'Teil',
   'column.head': 'Förderhöhe',
   'column.bed': 'Schicht',
-  'column.speed': 'Tempo',
+  'column.speed': 'Geschwindigkeit',
   'column.catch': 'Rückhalt',
   'column.filled': 'gefüllt',
   'column.active': 'aktiv',

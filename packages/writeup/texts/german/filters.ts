@@ -7,8 +7,8 @@ export const filterNames: Readonly<Record<string, string>> = {
   'sponge filter': 'Schwammfilter',
   'mat filter': 'Mattenfilter',
   'undergravel filter': 'Bodenfilter',
-  'fluidised bed': 'Wirbelbett',
-  'moving bed': 'Bewegtbett',
+  'fluidised bed': 'Wirbelbettfilter',
+  'moving bed': 'Bewegtbettfilter',
 
   'Never cut the housing wall, the face where the head seals, the hose ports or the motor chamber.':
     'Nie in die Gehäusewand, die Dichtfläche des Kopfes, die Schlauchanschlüsse oder die Motorkammer schneiden.',
@@ -38,7 +38,7 @@ export const filterNames: Readonly<Record<string, string>> = {
   'Never lift a dirty sponge out bare: put a bag round it under water first, or the dirt goes back into the tank.':
     'Nie einen schmutzigen Schwamm bloß herausheben: Zuerst unter Wasser einen Beutel darüberziehen, sonst geht der Schmutz zurück ins Becken.',
   'Never leave the lift tube off: without it the bubbles lift half as much.':
-    'Nie das Steigrohr weglassen: Ohne es heben die Blasen halb so viel.',
+    'Nie das Steigrohr weglassen: Ohne Rohr heben die Blasen nur halb so viel Wasser.',
   'Never stand the air pump below the water surface without a check valve in the air line: water can run back into it.':
     'Nie die Luftpumpe unter dem Wasserspiegel aufstellen, ohne dass ein Rückschlagventil im Luftschlauch sitzt: Wasser kann in sie zurücklaufen.',
   'Never wring the whole sponge out in tap water.': 'Nie den ganzen Schwamm in Leitungswasser auswringen.',
@@ -117,7 +117,7 @@ export const filterNames: Readonly<Record<string, string>> = {
   mat: 'Matte',
   'space behind the mat': 'Raum hinter der Matte',
   'gravel over the plate': 'Kies über der Platte',
-  'tank over the gravel': 'Becken über dem Kies',
+  'tank over the gravel': 'Wasser über dem Kies',
   'space under the plate': 'Raum unter der Platte',
   'bare plate': 'blanke Platte',
   column: 'Säule',
@@ -125,7 +125,7 @@ export const filterNames: Readonly<Record<string, string>> = {
   'water over the bed': 'Wasser über dem Bett',
   'space over the screen': 'Raum über dem Sieb',
   screen: 'Sieb',
-  'chamber of the carriers': 'Kammer der Träger',
+  'chamber of the carriers': 'Trägerkammer',
   'tank water before the screen': 'Beckenwasser vor dem Sieb',
   'water over the carriers': 'Wasser über den Trägern',
   'water under the carriers': 'Wasser unter den Trägern',
@@ -168,8 +168,8 @@ export const filterNames: Readonly<Record<string, string>> = {
   'free height under the lowest medium': 'freie Höhe unter dem untersten Medium',
   'bore of the nozzle': 'Weite der Düse',
   'bore of the lift tube': 'Weite des Steigrohrs',
-  'height of the lift tube over the air': 'Höhe des Steigrohrs über der Luft',
-  'depth of the air under the surface': 'Tiefe der Luft unter dem Wasserspiegel',
+  'height of the lift tube over the air': 'Höhe des Steigrohrs über dem Lufteintritt',
+  'depth of the air under the surface': 'Einblastiefe unter dem Wasserspiegel',
   'whether the tube turns at its mouth': 'Bogen an der Mündung des Rohrs',
   'number of lift tubes': 'Zahl der Steigrohre',
   'thickness of the sponge from its outside to the core': 'Dicke des Schwamms von außen bis zum Kern',
@@ -203,7 +203,7 @@ export const filterNames: Readonly<Record<string, string>> = {
   'base height': 'Fuß\u00adhöhe',
   'slot thickness': 'Schlitz\u00addicke',
   'water depth': 'Wasser\u00adtiefe',
-  'air depth': 'Luft\u00adtiefe',
+  'air depth': 'Einblas\u00adtiefe',
   'sponge thickness': 'Schwamm\u00addicke',
   'sponge height': 'Schwamm\u00adhöhe',
   'mat wet height': 'Matten\u00adhöhe',

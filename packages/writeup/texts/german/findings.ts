@@ -36,7 +36,7 @@ export const faultSentences: Readonly<Record<string, string>> = {
     'Die Schicht „{medium}“ liegt in „{chamber}“; gebaut ist die Kammer für: {holds}.',
   'fault.bed-too-shallow':
     'Die Schicht „{medium}“ ist {depth} dick, bei bis zu {speed}: nur das {layers}-Fache der Größe ihrer Stücke oder Poren.',
-  'fault.dead-chamber': 'Die {volume} von {chamber} enthalten keine Medien.',
+  'fault.dead-chamber': 'Am Platz „{chamber}“ liegen auf {volume} keine Medien.',
   'fault.no-mechanical': 'Im Filter fehlt ein mechanisches Medium.',
   'fault.no-biological': 'Im Filter fehlt ein biologisches Medium.',
   'fault.replaced-often':
@@ -65,7 +65,7 @@ export const faultSentences: Readonly<Record<string, string>> = {
     'Am Tag {day} nach der Reinigung verlässt das Wasser den Filter mit {oxygen} Sauerstoff.',
   'fault.water-too-acid':
     'Bei pH {pH} arbeiten die Bakterien mit halber Leistung oder weniger, gleich mit welchen Medien.',
-  'fault.clogs-soon': 'Schon {interval} nach der Reinigung gilt: {end}.',
+  'fault.clogs-soon': 'Schon {interval} nach der Reinigung ist es so weit: {end}.',
   'fault.overflow-open': '{share} des Wassers laufen schon bei sauberen Medien über „{way}“.',
   'fault.spill.intake-hose-off':
     'Löst sich der Ansaugschlauch, laufen {volume} auf den Boden (der Wasserspiegel fällt um {fall}), anfangs {flow}: etwa {time}.',
@@ -87,7 +87,7 @@ export const faultSentences: Readonly<Record<string, string>> = {
     'Wie vorgefunden gemessen, ergab er {measured}. Sauber wären es nach den Modellen {computed}, und mit Medien, die {uncleaned} nicht gereinigt wurden, immer noch {dirty}: Schmutz in den Medien erklärt das nicht.',
   'fault.plate-lies-bare': '{share} des Wassers treten auf dem Weg „{way}“ ein und treffen keine Medien.',
   'fault.lift-tube-short':
-    'Das Steigrohr reicht {air} über die Luft hinauf und endet {below} unter dem Wasserspiegel: Von dort an heben die Blasen nichts mehr.',
+    'Das Steigrohr reicht {air} über den Lufteintritt hinauf und endet {below} unter dem Wasserspiegel: Von dort an heben die Blasen nichts mehr.',
   'fault.space-behind-narrow':
     'Hinter der Matte sind nur {space} frei, weniger als die {least}, mit denen Wasser durch ihre ganze Fläche kommt.',
   'fault.mat-fast':
@@ -146,7 +146,7 @@ export const faultSentences: Readonly<Record<string, string>> = {
 
   'end.none': 'nichts ist geschehen',
   'end.overflow':
-    '„{place}“ läuft über: von da an geht schmutziges Wasser an den Medien vorbei, und am Becken kommen noch {share} des sauberen Durchflusses an',
+    'Wasser läuft über ({place}); von da an geht es schmutzig an den Medien vorbei, und am Becken kommen noch {share} des sauberen Durchflusses an',
   'end.slows':
     '{place} ist verstopft und lässt ein Drittel weniger Wasser durch, und am Becken bleiben {share} des sauberen Durchflusses',
   'end.past-gap':
@@ -228,9 +228,9 @@ export const cureSentences: Readonly<Record<string, string>> = {
   'cure.spill.outlet-hose-off-stopped':
     'Zwei kleine Löcher knapp unter dem Wasserspiegel in den Rücklauf bohren und freihalten oder seine Mündung höher setzen. Ein Rückschlagventil ist nur die zweite Sicherung: Es klemmt.',
   'cure.spill.power-fails':
-    'In den Rücklauf dicht unter dem Wasserspiegel ein Belüftungsloch bohren oder seine Mündung höher setzen, das Unterbecken leerer fahren und es ausprobieren: abschalten und zusehen. Nie allein auf ein Rückschlagventil bauen und nie den Notablauf verschließen.',
+    'In den Rücklauf dicht unter dem Wasserspiegel ein Belüftungsloch bohren oder seine Mündung höher setzen, das Filterbecken mit weniger Wasser betreiben und es ausprobieren: abschalten und zusehen. Nie allein auf ein Rückschlagventil bauen und nie den Notablauf verschließen.',
   'cure.jet-sweeps-tank':
-    'Den Auslauf auf ein Sprührohr verteilen, gegen Scheibe oder Oberfläche richten oder nur den Auslauf drosseln.',
+    'Den Auslauf auf ein Düsenrohr verteilen, gegen Scheibe oder Oberfläche richten oder nur den Auslauf drosseln.',
   'cure.alkalinity-runs-down':
     'Karbonathärte wöchentlich messen; mehr Wasser wechseln oder puffern, bevor der pH fällt.',
   'cure.measured-differs':
@@ -273,5 +273,5 @@ export const cureSentences: Readonly<Record<string, string>> = {
   'weighed.flow.more': '{percent} % mehr Durchfluss',
   'weighed.flow.less': '{percent} % weniger Durchfluss',
   'weighed.flow.from-none': 'Durchfluss, wo keiner ist',
-  'weighed.interval': 'Reinigungsabstand {after} statt {before}',
+  'weighed.interval': 'Reinigungsintervall {after} statt {before}',
 };

@@ -8,7 +8,7 @@ export const forecastSentences: Readonly<Record<string, string>> = {
   'forecast.loss.at': 'um {loss} etwa {after} nach der Reinigung',
   'forecast.loss.in': 'um {loss} etwa {after} nach der Reinigung, das meiste davon in „{place}“',
   'forecast.loss.none':
-    'In {days} Tagen sinkt der Durchfluss am Becken nicht um ein Viertel; am wenigsten sind es {share} des sauberen.',
+    'In {days} Tagen sinkt der Durchfluss am Becken um weniger als ein Viertel; mindestens {share} des sauberen bleiben.',
   'forecast.loss.all': 'Der Durchfluss am Becken sinkt {losing}.',
   'forecast.loss.some': 'Der Durchfluss am Becken sinkt {losing}; nicht um {never} in {days} Tagen.',
   'forecast.end.none':

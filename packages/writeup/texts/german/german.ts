@@ -1,5 +1,6 @@
 import type { Language } from '@fettle/engine/wording/language.ts';
 import { aboutTubeNames } from './aboutTube.ts';
+import { alterationSentences } from './alterations.ts';
 import { assumedNames } from './assumed.ts';
 import { buildSentences } from './build.ts';
 import { cardSentences } from './cards.ts';
@@ -40,6 +41,7 @@ export const german: Language = {
     ...figureSentences,
     ...cautionSentences,
     ...buildSentences,
+    ...alterationSentences,
     ...quoteSentences,
     ...careSentences,
     ...cardSentences,

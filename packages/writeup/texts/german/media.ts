@@ -4,7 +4,7 @@ export const mediaNames: Readonly<Record<string, string>> = {
   biological: 'biologisch',
   chemical: 'chemisch',
 
-  foam: 'Schaum',
+  foam: 'Schaumstoff',
   'pads and mats': 'Matten und Vliese',
   floss: 'Filterwatte',
   'cloth of a sock': 'Stoff einer Socke',
@@ -13,8 +13,8 @@ export const mediaNames: Readonly<Record<string, string>> = {
   'media in a bag': 'Medien im Beutel',
   'carriers that tumble': 'bewegte Aufwuchskörper',
 
-  '# ppi foam': 'Schaum # ppi',
-  '# ppi foam block': 'Schaumblock # ppi',
+  '# ppi foam': 'Schaumstoff # ppi',
+  '# ppi foam block': 'Schaumstoffblock # ppi',
   'loose floss': 'lockere Filterwatte',
   'packed floss': 'gestopfte Filterwatte',
   'coarse bonded pad': 'grobe Filtermatte',
@@ -37,9 +37,9 @@ export const mediaNames: Readonly<Record<string, string>> = {
   'coarse quartz sand': 'grober Quarzsand',
   'crushed coral or oyster shell': 'Korallenbruch oder Austernschalen',
   'plastic balls': 'Kunststoffbälle',
-  'plastic carrier, lying still': 'ruhender Kunststoffträger',
-  'plastic carrier, tumbling': 'wirbelnder Kunststoffträger',
-  'fluidised sand': 'Wirbelsand',
+  'plastic carrier, lying still': 'ruhende Kunststoffträger',
+  'plastic carrier, tumbling': 'wirbelnde Kunststoffträger',
+  'fluidised sand': 'Wirbelbettsand',
   'plastic pot scrubbers': 'Topfreiniger aus Kunststoff',
   'fine granular carbon': 'feinkörnige Aktivkohle',
   'granular carbon': 'gekörnte Aktivkohle',
@@ -52,7 +52,7 @@ export const mediaNames: Readonly<Record<string, string>> = {
   'Fill at most two thirds of the chamber, and keep it tumbling.':
     'Höchstens zwei Drittel der Kammer füllen und in Bewegung halten.',
   'Only for columns in which water carries it: lying still it clogs within days.':
-    'Nur für Säulen, in denen Wasser ihn trägt: Ruhend verstopft er in Tagen.',
+    'Nur für Säulen, in denen ihn das Wasser trägt: Ruht er, setzt er sich in wenigen Tagen zu.',
   'Take sieved quartz; sand with lime raises hardness and pH.':
     'Gesiebten Quarz nehmen; kalkhaltiger Sand hebt Härte und pH.',
   'Use only foam that is free of biocide, flame retardant and perfume: upholstery foam is none of these.':
@@ -62,7 +62,7 @@ export const mediaNames: Readonly<Record<string, string>> = {
   'Squeeze it out in tank water and do not wring it, or it tears and the bacteria go with the dirt.':
     'In Beckenwasser ausdrücken und nicht auswringen, sonst reißt er, und die Bakterien gehen mit dem Schmutz.',
   'It blinds within days when it meets dirt first: put coarser foam ahead of it.':
-    'Trifft der Schmutz zuerst auf ihn, setzt er sich in Tagen zu: gröberen Schaumstoff davor legen.',
+    'Trifft der Schmutz zuerst auf ihn, setzt er sich in wenigen Tagen zu: gröberen Schaumstoff davor legen.',
   'Dirt hardly washes out of foam this fine: expect to replace it after a few rinses.':
     'Aus so feinem Schaumstoff lässt sich Schmutz kaum auswaschen: nach wenigen Spülungen ersetzen.',
   'Use only fibre that is free of biocide, flame retardant and perfume: wadding sold for furniture or quilts often is not.':
@@ -100,9 +100,9 @@ export const mediaNames: Readonly<Record<string, string>> = {
   'Made for trickling water: under water they carry little for the room they take.':
     'Für rieselndes Wasser gemacht: Unter Wasser leisten sie wenig für ihren Platz.',
   'Lying still it gathers mud: to keep itself clean it must tumble, and then fill at most two thirds of its chamber.':
-    'Ruhend sammelt er Schlamm: Um sich selbst zu reinigen, muss er sich umwälzen und darf dann höchstens zwei Drittel seiner Kammer füllen.',
+    'Ruhend sammeln sie Schlamm: Um sich selbst zu reinigen, müssen sie sich umwälzen und dürfen dann höchstens zwei Drittel ihrer Kammer füllen.',
   'New carrier floats for weeks until growth makes it heavier.':
-    'Neuer Träger schwimmt wochenlang, bis Bewuchs ihn schwerer macht.',
+    'Neue Träger schwimmen wochenlang obenauf, bis Bewuchs sie schwerer macht.',
   'Take plain plastic without soap or metal, and wash it hot before use.':
     'Reinen Kunststoff ohne Seife und Metall nehmen und vor Gebrauch heiß waschen.',
   'Rinse it outdoors and do not breathe the dust, which irritates gills and wears pumps too.':

@@ -3,15 +3,15 @@ import { notLookedUp } from './sources.ts';
 /** Offene Kästen unter dem Becken, ihre Orte, Maße und Änderungen, nach ihren englischen Namen. */
 export const openBoxNames: Readonly<Record<string, string>> = {
   sump: 'Filterbecken',
-  'trickle tower': 'Rieselturm',
+  'trickle tower': 'Rieselfilter',
   'Never let the media stand under water: what they carry hangs on the air between them.':
     'Nie die Medien unter Wasser stehen lassen: Was sie tragen, hängt an der Luft zwischen ihnen.',
   'Never rely on a check valve alone against water that runs back: it sticks and it leaks.':
-    'Nie sich gegen zurücklaufendes Wasser allein auf ein Rückschlagventil verlassen: Es klemmt, und es leckt.',
+    'Sich gegen zurücklaufendes Wasser nie allein auf ein Rückschlagventil verlassen: Es klemmt, und es leckt.',
   "Never narrow the tank's overflow or its pipe, and never close the emergency drain.":
     'Nie den Überlauf des Beckens oder sein Rohr verengen und nie den Notablauf verschließen.',
   'Never fill the box higher than leaves room for all that comes down when the power fails.':
-    'Nie den Kasten höher füllen, als Raum für alles lässt, was bei Stromausfall herunterkommt.',
+    'Nie den Kasten so hoch füllen, dass er bei Stromausfall nicht mehr alles fasst, was herunterläuft.',
   'Never close the rim that a full sock spills over.':
     'Nie den Rand verschließen, über den eine volle Socke läuft.',
 
@@ -33,7 +33,7 @@ export const openBoxNames: Readonly<Record<string, string>> = {
   'section with the sock': 'Abteil mit der Socke',
   'space above the media': 'Raum über den Medien',
   'between trays # and #': 'zwischen Einsatz # und #',
-  'bubble trap': 'Blasenfang',
+  'bubble trap': 'Blasenfalle',
   'section with the pump': 'Abteil mit der Pumpe',
   "sock's rim": 'Rand der Socke',
   'first baffle': 'erste Trennscheibe',
@@ -49,7 +49,7 @@ export const openBoxNames: Readonly<Record<string, string>> = {
   "width of the tank's overflow": 'Breite des Überlaufs im Becken',
   'length of the section with the socks': 'Länge des Abteils mit den Socken',
   'length of the section with the media': 'Länge des Abteils mit den Medien',
-  'length of the bubble trap': 'Länge des Blasenfangs',
+  'length of the bubble trap': 'Länge der Blasenfalle',
   'length of the section with the pump': 'Länge des Abteils mit der Pumpe',
   'height of the first baffle': 'Höhe der ersten Trennscheibe',
   'opening under the baffle behind the media': 'Öffnung unter der Trennscheibe hinter den Medien',
@@ -84,7 +84,7 @@ export const openBoxNames: Readonly<Record<string, string>> = {
   'drip holes are usually drilled 3 to 5 mm (0.12 to 0.2 in) wide; from memory': `Tropflöcher werden meist 3 bis 5 mm (0,12 bis 0,2 in) weit gebohrt; ${notLookedUp}`,
   'all holes are taken as open unless blocked ones were counted':
     'alle Löcher gelten als offen, solange keine verstopften gezählt wurden',
-  'usual for a trickle tower, from memory': `üblich bei einem Rieselturm; ${notLookedUp}`,
+  'usual for a trickle tower, from memory': `üblich bei einem Rieselfilter; ${notLookedUp}`,
   'hang one more sock beside the others': 'eine weitere Socke neben die anderen hängen',
 
   'combs of overflow boxes are usually 15 to 30 cm (6 to 12 in) wide; from memory': `Überlaufkämme sind meist 15 bis 30 cm (6 bis 12 in) breit; ${notLookedUp}`,

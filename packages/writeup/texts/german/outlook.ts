@@ -14,15 +14,15 @@ export const outlookSentences: Readonly<Record<string, string>> = {
   'column.of-clean': 'vom sauberen',
   'column.of-clean-before': 'mit der alten Bestückung',
   'column.least-bed': 'durch die Schicht, die am meisten verliert',
-  'plot.days': 'Das Wasser Tag für Tag',
+  'plot.days': 'Der Durchfluss Tag für Tag',
   'plot.of-clean': 'vom sauberen Durchfluss',
   'plot.day-axis': 'Tage, seit alle Schichten gereinigt wurden',
   'plot.at-tank': 'am Becken',
   'plot.as-before': 'am Becken, alte Bestückung',
   'plot.course':
     '{name}: an Tag 0 {first} des sauberen Durchflusses, an Tag {days} {last}, am wenigsten {least}.',
-  'drawing.forecast': 'Tag für Tag ohne Reinigung, gegen sauber: Am Becken sind 100 % {flow}.',
-  'table.forecast-patterns': 'Arten zu reinigen, über ein halbes Jahr verglichen',
+  'drawing.forecast': 'Tag für Tag ohne Reinigung, im Verhältnis zu sauber: 100 % sind am Becken {flow}.',
+  'table.forecast-patterns': 'Reinigungsweisen, über ein halbes Jahr verglichen',
   'column.pattern': 'Reinigung',
   'column.mean-flow': 'Durchfluss im Mittel',
   'column.least-flow': 'mindestens, vom sauberen',
@@ -30,19 +30,19 @@ export const outlookSentences: Readonly<Record<string, string>> = {
   'column.late': 'überfällige Tage im Jahr',
   'column.media-a-year': 'Medien im Jahr',
   'pattern.never': 'nie',
-  'pattern.usual': 'sobald der Abstand um ist',
-  'pattern.flow': 'wenn am Becken {share} des sauberen Durchflusses bleiben',
+  'pattern.usual': 'sobald das Intervall abgelaufen ist',
+  'pattern.flow': 'wenn am Becken noch {share} des sauberen Durchflusses ankommen',
   'pattern.part.all': 'alles alle {days} Tage',
   'pattern.part.mechanical': 'mechanische Medien alle {days} Tage',
   'forecast.key':
-    'Überfällig: Der Abstand war um, und nichts wurde gereinigt. Arbeit und Medien sind nach ganzen Tagen gezählt und können darum von den Kosten eines Jahres etwas abweichen. Wie lang ein Arbeitstag ist, ist nicht bekannt. Nach einem Spülen bleibt ein Zehntel des Schmutzes, so ist gerechnet.',
-  'forecast.uneventful': 'Die Arten zu reinigen unterscheiden sich hier zu wenig für einen Vergleich.',
+    'Überfällig: Das Intervall war abgelaufen, und nichts wurde gereinigt. Arbeit und Medien sind nach ganzen Tagen gezählt und können darum von den Kosten eines Jahres etwas abweichen. Wie lange die Arbeit an einem Tag dauert, ist nicht bekannt. Gerechnet ist so, dass nach dem Spülen ein Zehntel des Schmutzes bleibt.',
+  'forecast.uneventful': 'Die Reinigungsweisen unterscheiden sich hier zu wenig für einen Vergleich.',
   'forecast.doubt':
-    'Alle diese Tage sind auf einen Faktor drei nach oben und unten genau; welche Art zu reinigen besser ist, steht sicherer fest als die Werte selbst.',
+    'Alle diese Tage sind auf einen Faktor drei nach oben und unten genau; welche Reinigungsweise besser ist, steht sicherer fest als die Werte selbst.',
 
   'heading.care-pattern': 'Wie oft',
   'care.advice.interval':
-    'Reinigen, sobald der Abstand um ist, etwa {interval} nach der letzten Reinigung: jedes Mal, was die Tabelle der Schichten dafür nennt.',
+    'Reinigen, sobald das Intervall abgelaufen ist, etwa {interval} nach der letzten Reinigung: jedes Mal, was die Tabelle der Schichten dafür nennt.',
   'care.advice.work':
     'Das sind etwa {work} Arbeitstage und {media} an Medien im Jahr; am Becken kommen dann mindestens {share} des sauberen Durchflusses an.',
   'care.advice.work.alone':

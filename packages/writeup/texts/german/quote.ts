@@ -29,7 +29,7 @@ export const quoteSentences: Readonly<Record<string, string>> = {
 
   'heading.quote-options': 'Zur Wahl',
   'quote.options.how':
-    'So verschmutzt, wie er ankam, ist nur der Durchfluss bekannt, wo er gestoppt wurde. Alles andere beginnt sauber: Durchfluss und Wasser an den mechanischen Medien vorbei gelten für den sauberen Filter; das Futter ist das, was er {day} nach Reinigung aller Schichten bewältigt, ohne Reinigung dazwischen.',
+    'So verschmutzt, wie er vorgefunden wurde, ist nur der Durchfluss bekannt, wo er gestoppt wurde. Alles andere beginnt sauber: Durchfluss und Wasser an den mechanischen Medien vorbei gelten für den sauberen Filter; das Futter ist das, was er {day} nach Reinigung aller Schichten bewältigt, ohne Reinigung dazwischen.',
   'quote.options.since':
     'Das sind die Werte des Angebots, gerechnet vor der Arbeit; was seither gemessen wurde, steht im Datenblatt.',
   'table.options': 'Was jede Wahl bringt',

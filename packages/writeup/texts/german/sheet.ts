@@ -13,13 +13,14 @@ export const sheetSentences: Readonly<Record<string, string>> = {
   'who.named': '{filter} ({family})',
   'who.unnamed': 'Dieser Filter ({family})',
 
-  'summary.found.timed.none': '{who} kam mit {flow} an und hatte keinen Mangel.',
-  'summary.found.timed.one': '{who} kam mit {flow} an und hatte einen Mangel: {worst}.',
-  'summary.found.timed.many': '{who} kam mit {flow} an und hatte {count} Mängel, der schwerste: {worst}.',
-  'summary.found.computed.none': '{who} wurde geöffnet; ein Mangel fand sich nicht.',
-  'summary.found.computed.one': '{who} wurde geöffnet; es fand sich ein Mangel: {worst}.',
+  'summary.found.timed.none': '{who} lieferte wie vorgefunden {flow} und hatte keinen Mangel.',
+  'summary.found.timed.one': '{who} lieferte wie vorgefunden {flow} und hatte einen Mangel: {worst}.',
+  'summary.found.timed.many':
+    '{who} lieferte wie vorgefunden {flow} und hatte {count} Mängel, der schwerste: {worst}.',
+  'summary.found.computed.none': '{who} wurde untersucht; ein Mangel fand sich nicht.',
+  'summary.found.computed.one': '{who} wurde untersucht; es fand sich ein Mangel: {worst}.',
   'summary.found.computed.many':
-    '{who} wurde geöffnet; es fanden sich {count} Mängel, der schwerste: {worst}.',
+    '{who} wurde untersucht; es fanden sich {count} Mängel, der schwerste: {worst}.',
   'summary.changed.nothing': 'Verändert wurde bisher nichts.',
   'summary.changed.planned.free': 'Mit dem, was darin ist, lässt er sich ohne Materialkosten neu bestücken.',
   'summary.changed.planned.bought': 'Für {cost} an Medien und Teilen lässt er sich neu bestücken.',
@@ -67,7 +68,7 @@ export const sheetSentences: Readonly<Record<string, string>> = {
     'Hinter ± steht die Unsicherheit: 95 von 100 solchen Bereichen enthalten den wahren Wert. Gerechnete Durchflüsse gelten als auf 15 % genau (im Fach bekannt, nicht nachgeschlagen); die Bereiche anderer gerechneter Werte sind noch nicht bestimmt, daher zwei Ziffern.',
   'doubt.interval': 'Diese Zeit ist auf einen Faktor drei nach oben und unten genau.',
   'doubt.carries':
-    'Der Bereich dieses Werts ist noch nicht bestimmt: Er dient als Anhalt; entscheiden müssen Messungen von Ammoniak und Nitrit.',
+    'Der Bereich dieses Werts ist noch nicht bestimmt: Er ist ein Anhaltswert; entscheiden müssen Messungen von Ammoniak und Nitrit.',
 
   'heading.water-path': 'Der Weg des Wassers',
   'drawing.found':
@@ -96,7 +97,7 @@ export const sheetSentences: Readonly<Record<string, string>> = {
   'heading.faults-left': 'Mängel, die bleiben',
   'finding.left': '{severity}, {place}: {says}',
   'finding.left.with-effect':
-    '{severity}, {place}: {says} Die Abhilfe für sich: Durchfluss {flow}; bewältigtes Futter {feed}; Reinigungsabstand {interval}.',
+    '{severity}, {place}: {says} Die Abhilfe für sich: Durchfluss {flow}; bewältigtes Futter {feed}; Reinigungsintervall {interval}.',
   'severity.grave': 'Schwer',
   'severity.marked': 'Deutlich',
   'severity.slight': 'Leicht',

@@ -29,7 +29,7 @@ export const talkSentences: Readonly<Record<string, string>> = {
   'talk.rated.air': 'Blasen heben sein Wasser: Das Rohr allein höbe {flow}, das ist gerechnet.',
   'talk.rated': 'Die Nennleistung seiner Pumpe ist {flow}.',
   'talk.safe': 'Alles im Becken ist ausgesteckt, bevor eine Hand ins Wasser kommt.',
-  'talk.timed': 'Zustand {state}: {flow}; {runs} Läufe in {vessel}.',
+  'talk.timed': 'Zustand {state}: {flow}; {runs} Messungen mit {vessel}.',
   'talk.chamber': '{chamber}: {media}.',
   'talk.altered': '{item}.',
   'talk.cuts': 'Zeilen der Schnittliste: {count}; das Arbeitsblatt zeichnet jede im Maßstab.',
@@ -41,7 +41,7 @@ export const talkSentences: Readonly<Record<string, string>> = {
   'talk.misses': '{share} des Wassers laufen an den mechanischen Medien vorbei.',
   'talk.carries':
     '{day} nach einer Reinigung bewältigt er {feed} Trockenfutter: ein Becken von {heavy} bei schwerem bis {light} bei leichtem Besatz.',
-  'talk.interval': 'Reinigungsabstand: etwa {interval}, auf einen Faktor drei nach oben und unten genau.',
+  'talk.interval': 'Reinigungsintervall: etwa {interval}, auf einen Faktor drei nach oben und unten genau.',
   'talk.before':
     'Gereinigt mit der alten Bestückung bewältigte er {day} nach einer Reinigung {feed}; Zeit bis zur Reinigung: {interval}.',
   'talk.year':
