@@ -32,7 +32,8 @@ export const warningSentences: Readonly<Record<string, string>> = {
     'Die Pumpe steht {above} über dem Wasser: Sie kann ihren Schlauch nicht selbst füllen und muss vor jedem Start mit Wasser gefüllt werden.',
   'warning.water-runs-back':
     'Durch die zweite Pumpe läuft Wasser zurück, und zwar {flow}: Ein Rückschlagventil dahinter hielte es auf.',
-  'warning.coil-outside-law': 'Der {hose} ist enger gewickelt, als es die Messungen an Schlauchwickeln abdecken.',
+  'warning.coil-outside-law':
+    'Der {hose} ist enger gewickelt, als es die Messungen an Schlauchwickeln abdecken.',
   'warning.tap-outside-law':
     'Der Hahn am {hose} ist weiter geschlossen, als es die Messungen an Hähnen abdecken; sein Druckverlust ist extrapoliert.',
   'warning.jet-outside-law':
