@@ -123,7 +123,7 @@ export const layoutOf = ({ filter }: Model): Layout => {
 export interface CompileOptions {
   /** Constants that are not sure; the most likely ones where left out. */
   readonly constants?: Constants;
-  /** How fine the slices of the beds are: 1 as used where left out, 2 halves each. */
+  /** How fine the slices of the beds and the steps of the march are: 1 as used where left out, 2 halves each. */
   readonly refinement?: number;
 }
 
@@ -159,7 +159,7 @@ export const compile = (
   const grid = layGrid(beds, water, { constants, refinement });
   return {
     ok: true,
-    compiled: { model, constants, layout, water, network, roles, spaces, ways, beds, grid },
+    compiled: { model, constants, layout, water, network, roles, spaces, ways, beds, grid, refinement },
   };
 };
 

@@ -80,4 +80,6 @@ export interface Compiled {
   readonly ways: readonly Way[];
   readonly beds: readonly CompiledBed[];
   readonly grid: DirtGrid;
+  /** How fine slices and steps of the march are: 1 as used, 2 twice as fine. */
+  readonly refinement: number;
 }

@@ -40,6 +40,14 @@ const assessmentFigures = {
     doubt: { kind: 'factor', size: 1.3 },
     source: { kind: 'memory', text: 'what laws of packed beds are off where their figures are known' },
   },
+  airLiftFlowRatio: {
+    value: 1,
+    doubt: { kind: 'factor', size: 1.5 },
+    source: {
+      kind: 'memory',
+      text: 'water of an air-lift against its law: measured in short tubes it gave up to 1.7 times as much as was measured',
+    },
+  },
   fittingLawRatio: {
     value: 1,
     doubt: { kind: 'factor', size: 1.3 },

@@ -86,13 +86,15 @@ const fillBeds = (marching: Marching, filling: Filling): number => {
 
 /** Takes the first half of the longest step that may be taken from a state into `middle`; returns the whole step, s. */
 const firstHalf = (marching: Marching, from: DirtState, mostS: number): number => {
-  const byGrowth = GROWTH_PER_STEP / fastestGrowthPerS(marching, from);
+  const { refinement } = marching.compiled;
+  const byGrowth = GROWTH_PER_STEP / refinement / fastestGrowthPerS(marching, from);
   let stepS = Math.min(mostS, Math.max(SHORTEST_STEP_S, Math.min(byGrowth, untilMatStarts(marching, from))));
+  const mostCorrected = MOST_CORRECTED / refinement;
   for (;;) {
     const half = { stepS: 0.5 * stepS, at: from, from, into: marching.middle };
     const corrected = fillBeds(marching, half);
-    if (corrected <= MOST_CORRECTED || stepS <= SHORTEST_STEP_S) return stepS;
-    stepS = Math.max(SHORTEST_STEP_S, stepS * Math.max(0.2, (0.8 * MOST_CORRECTED) / corrected));
+    if (corrected <= mostCorrected || stepS <= SHORTEST_STEP_S) return stepS;
+    stepS = Math.max(SHORTEST_STEP_S, stepS * Math.max(0.2, (0.8 * mostCorrected) / corrected));
   }
 };
 

@@ -53,7 +53,7 @@ export const bareTubeFlow = (state: AirLiftState): number =>
  * An air-lift as the points of its curve, which the network joins by a monotone cubic: denser towards no flow. Water
  * that runs back meets the curve drawn out straight. The height of the mouth is a level of its own in the network.
  */
-export const airLiftLaw = (state: AirLiftState): LinkLaw => {
+export const airLiftLaw = (state: AirLiftState): Extract<LinkLaw, { readonly kind: 'pump-points' }> => {
   const area = (state.tube.tubes * Math.PI * state.tube.boreM ** 2) / 4;
   const reach = Math.max(BEYOND_FREE * airLiftFlowReinemann1990(0, state), LEAST_REACH * area);
   const flows = Array.from({ length: POINTS }, (_, i) => reach * (i / (POINTS - 1)) ** 1.5);

@@ -40,11 +40,17 @@ const lawOf = (pump: Pump, measuredShutoffM?: number): LinkLaw => {
   };
 };
 
-/** The pump by its curve, or the air-lift in its place; a measured shut-off head takes the place of one that was stated or assumed. */
-export const pumpLaw = (model: Model): LinkLaw =>
-  driveOf(model.filter.pump) === 'air-lift'
-    ? airLiftLaw(airLiftOf(model))
-    : lawOf(model.filter.pump, bestShutoffTest(model)?.headM);
+/**
+ * The pump by its curve, or the air-lift in its place; a measured shut-off head takes the place of one that
+ * was stated or assumed.
+ * @param by.airLiftFlowRatio an air-lift's water at each head against its law, 1; above 0, 1 where left out
+ */
+export const pumpLaw = (model: Model, { airLiftFlowRatio = 1 } = {}): LinkLaw => {
+  if (driveOf(model.filter.pump) !== 'air-lift')
+    return lawOf(model.filter.pump, bestShutoffTest(model)?.headM);
+  const law = airLiftLaw(airLiftOf(model));
+  return { ...law, flowM3PerS: law.flowM3PerS.map((flow) => flow * airLiftFlowRatio) };
+};
 
 /** Flow at which a pump's curve ends at its set speed, m³/s: its free flow, or its last measured point. */
 export const largestPumpFlow = ({ curve, speedRatio, ratedFlowM3PerS }: Pump): number => {

@@ -73,7 +73,7 @@ const addSecond = (draft: Draft, from: string, to: string): void => {
 
 /** The pump, or both where they stand side by side. */
 const addPumps = (draft: Draft, from: string, to: string): void => {
-  add(draft, { id: 'pump', from, to, law: pumpLaw(draft.model) });
+  add(draft, { id: 'pump', from, to, law: pumpLaw(draft.model, draft.constants) });
   if (draft.model.filter.secondPump?.place === 'beside') addSecond(draft, from, to);
 };
 

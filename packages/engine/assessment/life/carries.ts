@@ -101,22 +101,32 @@ export const feedCarried = (compiled: Compiled, shares: BacteriaShares, carrying
   return capacity.oxidisedKgNPerS / tanPerFeedRatio;
 };
 
-/** What the packing carries with a given state of dirt in it. Leaves the network solved in that state. */
-export const carriesIn = (compiled: Compiled, shares: BacteriaShares, dirt: DirtState): CarriesDetail => {
-  const { state, capacity, decayRatio, tanPerFeedRatio } = solveCarrying(compiled, shares, {
-    dirt,
-    flowsOf: dirt,
-    decays: true,
-  });
-  const carries: Carries = {
+/** What a packing carries but for what binds it, and how it was found. */
+interface Carried extends Solved {
+  readonly carried: Omit<Carries, 'bindingLimit'>;
+}
+
+/** What the packing carries, without what binds it. Leaves the network solved in the state of dirt. */
+export const carriedIn = (compiled: Compiled, shares: BacteriaShares, dirt: DirtState): Carried => {
+  const solved = solveCarrying(compiled, shares, { dirt, flowsOf: dirt, decays: true });
+  const { capacity, decayRatio, tanPerFeedRatio } = solved;
+  const carried = {
     dayS: dirt.timeS,
     feedKgPerS: capacity.oxidisedKgNPerS / tanPerFeedRatio,
     oxidisedKgNPerS: capacity.oxidisedKgNPerS,
     servedM3: servedM3(compiled, capacity.oxidisedKgNPerS, decayRatio),
-    bindingLimit: bindingLimit(compiled, shares, { capacity, state }),
     outletOxygenKgPerM3: capacity.outletOxygenKgPerM3,
     flowM3PerS: filterFlow(compiled),
     nitriteKgNPerM3: capacity.nitriteKgNPerM3,
   };
-  return { carries, capacity };
+  return { ...solved, carried };
+};
+
+/** What the packing carries with a given state of dirt in it. Leaves the network solved in that state. */
+export const carriesIn = (compiled: Compiled, shares: BacteriaShares, dirt: DirtState): CarriesDetail => {
+  const { carried, capacity, state } = carriedIn(compiled, shares, dirt);
+  return {
+    carries: { ...carried, bindingLimit: bindingLimit(compiled, shares, { capacity, state }) },
+    capacity,
+  };
 };
