@@ -21,6 +21,16 @@ export interface Benchmark {
   readonly against?: string;
 }
 
+/** What is counted, not timed: shares by what is looked at. */
+export interface Count {
+  readonly name: string;
+  /** What is counted, and what share is meant. */
+  readonly of: string;
+  counts(): Readonly<Record<string, number>>;
+  /** The share that is told where one alone is. */
+  readonly first: string;
+}
+
 /** Times of one side over all runs, in the benchmark's unit. */
 export interface Times {
   readonly minimum: number;

@@ -4,7 +4,7 @@ import type { Weighted } from './ranges.ts';
 import { drawsWorth } from './tested.ts';
 
 /** Draws fall into strips of equal weight by what is looked at: so many at most, with so many draws' worth in each. */
-const MOST_STRIPS = 16;
+const MOST_STRIPS = 64;
 const LEAST_IN_STRIP = 12;
 
 /** Weight, sum and sum of squares of some draws. */
