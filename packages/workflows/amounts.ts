@@ -28,4 +28,4 @@ export const intervalDoubt = 'within a factor of three';
 
 /** What is said of figures that stand without their ranges. */
 export const rangesMissing =
-  'Ranges are not computed yet: every figure hangs on the doubts of what was assumed.';
+  'These are the most likely figures; how sure they are is told by the assessment of the job.';

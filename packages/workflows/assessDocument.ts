@@ -1,7 +1,7 @@
 import type { System } from '@fettle/engine/quantities/displayUnits.ts';
 import type { PackedState } from '@fettle/job/packedStates.ts';
 import type { Problem } from '@fettle/job/problems.ts';
-import { assessJob } from './assessJob.ts';
+import { assessJob, USUAL_DRAWS } from './assessJob.ts';
 import type { JobSource } from './openJob.ts';
 import { openState } from './openState.ts';
 import { type AssessmentResult, toAssessmentResult } from './results/assessment.ts';
@@ -15,7 +15,7 @@ export type Outcome<Result> =
  * Reads a job and assesses it.
  *
  * @param of `day` is the day of the comparison, days since every bed was cleaned, 1 to 365; the tank's own where left out.
- *   `system` is the system of units of the words, metric where left out; `state` is which packing, as found where left out
+ *   `system` is the system of units of the words, metric where left out; `state` is which packing, as found where left out; `draws` those of the ranges, 0 for none
  * @returns in metric units exactly what `fettle assess --json` prints; the figures are the same in every system
  */
 export const assessDocument = (
@@ -24,12 +24,17 @@ export const assessDocument = (
     readonly day?: number | undefined;
     readonly system?: System | undefined;
     readonly state?: PackedState | undefined;
+    readonly draws?: number | undefined;
   } = {},
 ): Outcome<AssessmentResult> => {
   const opened = openState(source, of.state);
   if (!opened.ok) return opened;
-  const { day, system = 'metric' } = of;
-  const job = assessJob(opened.model, day === undefined ? { system } : { day, system });
+  const { day, system = 'metric', draws = USUAL_DRAWS } = of;
+  const job = assessJob(opened.model, {
+    system,
+    ...(day === undefined ? {} : { day }),
+    ...(draws > 0 ? { draws } : {}),
+  });
   const notes = opened.notes.map((note) => ({ ...note }));
-  return { ok: true, result: toAssessmentResult(job, notes) };
+  return { ok: true, result: toAssessmentResult(job, notes, system) };
 };

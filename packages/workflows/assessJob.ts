@@ -13,6 +13,7 @@ import { type ResidenceFigures, residenceFigures } from '@fettle/engine/assessme
 import { holdClaims } from '@fettle/engine/claims/holdClaims.ts';
 import type { Computed, Holding } from '@fettle/engine/claims/holding.ts';
 import { readClaims } from '@fettle/engine/claims/readClaims.ts';
+import { type Doubts, doubtOf } from '@fettle/engine/doubt/doubtOf.ts';
 import { bestShutoffTest } from '@fettle/engine/model/benchTests.ts';
 import type { Model } from '@fettle/engine/model/model.ts';
 import { statedShutoffHead } from '@fettle/engine/model/pump.ts';
@@ -32,12 +33,19 @@ export interface AssessedJob {
   readonly dye?: readonly DyeComparison[];
   /** How long water stays in it with clean media; absent where none flows. */
   readonly residence?: ResidenceFigures;
+  /** How sure the figures are; absent where nothing was drawn. */
+  readonly doubts?: Doubts;
 }
 
 export interface AssessJobOptions extends AssessOptions {
   /** Units in which findings are worded; metric where left out. */
   readonly system?: System;
+  /** Draws of everything that is not sure, 32 to 65,536; nothing is drawn where left out. */
+  readonly draws?: number;
 }
+
+/** Draws for the ranges of one job that is looked at: docs/decisions/0022. */
+export const USUAL_DRAWS = 256;
 
 /** The shut-off head that a claim may be held against: measured, or stated; an assumed one convicts nobody. */
 const shutoffOf = (model: Model): Pick<Computed, 'shutoffHeadM' | 'shutoffHeadMeasured'> => {
@@ -96,6 +104,7 @@ export const assessJob = (model: Model, options: AssessJobOptions = {}): Assesse
   const claims = holdClaimsOf(model, assessment);
   const findings = [...findingsOf(model, assessment, options), ...claimFindings(claims)];
   const residence = residenceFigures(model);
+  const { draws, day } = options;
   return {
     model,
     assessment,
@@ -104,5 +113,8 @@ export const assessJob = (model: Model, options: AssessJobOptions = {}): Assesse
     comparisons: compareTests(model, assessment),
     ...(residence === undefined ? {} : { residence }),
     ...(model.dyeTests === undefined ? {} : { dye: compareDye(model) }),
+    ...(draws === undefined
+      ? {}
+      : { doubts: doubtOf(model, { draws, ...(day === undefined ? {} : { day }) }) }),
   };
 };

@@ -1,6 +1,6 @@
 import type { Finding } from '@fettle/engine/assessment/assessment.ts';
 import { assessDocument } from '@fettle/workflows/assessDocument.ts';
-import { assessJob } from '@fettle/workflows/assessJob.ts';
+import { assessJob, USUAL_DRAWS } from '@fettle/workflows/assessJob.ts';
 import { type Command, Option } from 'commander';
 import { EXIT } from '../exits.ts';
 import { type CommonOptions, outputFor, writeJson } from '../output.ts';
@@ -37,7 +37,7 @@ const run = async (word: string, flags: AssessFlags): Promise<void> => {
   }
   const { model, units } = await openJob(word, flags);
   const output = outputFor(flags, units);
-  const job = assessJob(model, { ...options, system: output.system });
+  const job = assessJob(model, { ...options, system: output.system, draws: USUAL_DRAWS });
   output.write(printAssessment(job, output));
   if (reaches(job.findings, flags.failOn)) process.exitCode = EXIT.findings;
 };

@@ -1,8 +1,8 @@
 import { printDay } from '@fettle/engine/quantities/printShort.ts';
-import { rangesMissing } from '@fettle/workflows/amounts.ts';
 import type { AssessedJob } from '@fettle/workflows/assessJob.ts';
 import { type Print, printer } from '@fettle/workflows/printing.ts';
 import { assumedLines } from '@fettle/workflows/report/assumed.ts';
+import { doubtSentences, doubtTable } from '@fettle/workflows/report/doubt.ts';
 import { dyeLines } from '@fettle/workflows/report/dye.ts';
 import {
   chemicalLines,
@@ -17,7 +17,7 @@ import { bypassSentence, loopSentence } from '@fettle/workflows/report/water.ts'
 import type { Output } from '../output.ts';
 import { printBeds } from './beds.ts';
 import { printFindings } from './findings.ts';
-import { heading, wrap } from './layout.ts';
+import { heading, reportTable, wrap } from './layout.ts';
 import { printSite } from './site.ts';
 import { printHeadBudget, printRoutes } from './water.ts';
 
@@ -26,6 +26,15 @@ export const summary = (job: AssessedJob, print: Print): string =>
   summarySentences(job, print)
     .map((text) => wrap(text))
     .join('\n');
+
+/** Every figure with its range, what makes the range of the served volume, and what to measure next. */
+const howSure = (job: AssessedJob, print: Print): string => {
+  const table = doubtTable(job, print);
+  if (table === undefined) return '';
+  return [reportTable(table, [33, 13, 13, 13]), ...doubtSentences(job, print).map((text) => wrap(text))].join(
+    '\n',
+  );
+};
 
 const lines = (texts: readonly string[]): string => texts.map((text) => wrap(text, 2)).join('\n');
 
@@ -39,6 +48,7 @@ export const printAssessment = (job: AssessedJob, output: Output): string => {
   return [
     wrap(filterTitle(job, print)),
     summary(job, print),
+    ...section(output, 'How sure, and what to measure next', howSure(job, print)),
     ...section(output, 'Findings, worst first', printFindings(job, output.system)),
     ...section(
       output,
@@ -62,6 +72,6 @@ export const printAssessment = (job: AssessedJob, output: Output): string => {
     ...section(output, 'Assumed, with wide doubt', lines(assumedLines(model, print))),
     ...section(output, 'Warnings', lines(warningLines(job))),
     '',
-    wrap(`Model edition ${assessment.edition}. ${rangesMissing}`),
+    wrap(`Model edition ${assessment.edition}.`),
   ].join('\n');
 };

@@ -40,8 +40,8 @@ export interface Doubts {
 
 /** How a job's doubt is found. */
 export interface DoubtOptions {
-  /** Draws, 32 to 65,536; 256 where left out. */
-  readonly draws?: number;
+  /** Draws, 32 to 65,536. */
+  readonly draws: number;
   /** Whole number that decides the draws; 1 where left out. */
   readonly seed?: number;
   /** Comparison day, days since every bed was cleaned; 1 to 365. */
@@ -49,7 +49,6 @@ export interface DoubtOptions {
   readonly onProgress?: (done: number) => void;
 }
 
-const USUAL_DRAWS = 256;
 const DAY_S = 86_400;
 
 /** Fewer draws than this tell no range: what was timed and what was drawn do not go together. */
@@ -82,8 +81,8 @@ const inputShares = (sample: Sample, of: { values: Float64Array; weights: Float6
  *
  * @throws where the job itself cannot be solved
  */
-export const doubtOf = (model: Model, options: DoubtOptions = {}): Doubts => {
-  const { draws = USUAL_DRAWS, seed = 1, day = COMPARISON_DAY, onProgress } = options;
+export const doubtOf = (model: Model, options: DoubtOptions): Doubts => {
+  const { draws, seed = 1, day = COMPARISON_DAY, onProgress } = options;
   const sample = sampleOf(model, {
     draws,
     seed,

@@ -1,25 +1,17 @@
-import type { Assessment, Carries } from '@fettle/engine/assessment/assessment.ts';
+import type { Assessment } from '@fettle/engine/assessment/assessment.ts';
+import type { System } from '@fettle/engine/quantities/displayUnits.ts';
 import { packedStates } from '@fettle/job/packedStates.ts';
 import { z } from 'zod';
 import type { AssessedJob } from '../assessJob.ts';
 import { assumedSchema, toAssumed } from './assumed.ts';
+import { carriesSchema, type Ranged, rangedBy, toCarries } from './carries.ts';
 import { claimSchema, toClaims } from './claims.ts';
 import { costSchema, toCost } from './cost.ts';
+import { doubtSchema, toDoubt } from './doubt.ts';
 import { effectSchema, toEffect } from './effect.ts';
 import { figure, figureSchema } from './figures.ts';
 import { dyeSchema, residenceFiguresSchema, toDye, toResidenceFigures } from './residence.ts';
 import { siteSchema, toSite } from './site.ts';
-
-const carriesSchema = z.strictObject({
-  day: figureSchema.meta({ description: 'Days since every bed was cleaned.' }),
-  feed: figureSchema.meta({ description: 'Dry feed that the filter alone carries.' }),
-  served: z.strictObject({ light: figureSchema, normal: figureSchema, heavy: figureSchema }),
-  bindingLimit: z.enum(['area', 'flow', 'oxygen', 'alkalinity', 'nitrite', 'ammonia-toxicity', 'none']),
-  flow: figureSchema,
-  outletOxygen: figureSchema,
-  nitrite: figureSchema.meta({ description: 'Nitrite nitrogen in the tank at that feed.' }),
-  oxidised: figureSchema.meta({ description: 'Ammonia nitrogen oxidised at that feed.' }),
-});
 
 const bedSchema = z.strictObject({
   id: z.string(),
@@ -138,24 +130,12 @@ export const assessmentSchema = z.strictObject({
     }),
   ),
   warnings: z.array(z.strictObject({ code: z.string(), place: z.string(), says: z.string() })),
+  doubt: doubtSchema.optional().meta({
+    description: 'How sure the figures are, and what to measure next; absent where none was drawn.',
+  }),
 });
 
 export type AssessmentResult = z.infer<typeof assessmentSchema>;
-
-const toCarries = (carries: Carries): z.infer<typeof carriesSchema> => ({
-  day: figure(carries.dayS, 'd'),
-  feed: figure(carries.feedKgPerS, 'g/d'),
-  served: {
-    light: figure(carries.servedM3.light, 'L'),
-    normal: figure(carries.servedM3.normal, 'L'),
-    heavy: figure(carries.servedM3.heavy, 'L'),
-  },
-  bindingLimit: carries.bindingLimit,
-  flow: figure(carries.flowM3PerS, 'L/h'),
-  outletOxygen: figure(carries.outletOxygenKgPerM3, 'mg/L'),
-  nitrite: figure(carries.nitriteKgNPerM3, 'mg/L'),
-  oxidised: figure(carries.oxidisedKgNPerS, 'g/d'),
-});
 
 const toBeds = (assessment: Assessment): AssessmentResult['beds'] =>
   assessment.beds.map((bed) => ({
@@ -179,10 +159,11 @@ const toBeds = (assessment: Assessment): AssessmentResult['beds'] =>
 
 const toWater = (
   assessment: Assessment,
+  ranged: Ranged,
 ): Pick<AssessmentResult, 'dutyPoint' | 'headBudget' | 'routes' | 'bypass' | 'turnover'> => ({
   dutyPoint: {
-    flow: figure(assessment.dutyPoint.flowM3PerS, 'L/h'),
-    head: figure(assessment.dutyPoint.headM, 'm'),
+    flow: ranged(assessment.dutyPoint.flowM3PerS, 'L/h', 'flowM3PerS'),
+    head: ranged(assessment.dutyPoint.headM, 'm', 'headM'),
   },
   headBudget: assessment.headBudget.map(({ part, place, headM, share }) => ({
     part,
@@ -198,15 +179,18 @@ const toWater = (
     contactTime: figure(contactTimeS, 's'),
   })),
   bypass: {
-    mechanical: figure(assessment.bypass.mechanical, '1'),
-    biological: figure(assessment.bypass.biological, '1'),
+    mechanical: ranged(assessment.bypass.mechanical, '1', 'bypassMechanical'),
+    biological: ranged(assessment.bypass.biological, '1', 'bypassBiological'),
     chemical: figure(assessment.bypass.chemical, '1'),
   },
-  turnover: figure(assessment.turnoverPerS, '1/h'),
+  turnover: ranged(assessment.turnoverPerS, '1/h', 'turnoverPerS'),
 });
 
-const toCleaning = ({ cleaning }: Assessment): Pick<AssessmentResult, 'cleaningInterval' | 'cleaning'> => ({
-  cleaningInterval: { ...figure(cleaning.timeS, 'd'), beyond: cleaning.beyond },
+const toCleaning = (
+  { cleaning }: Assessment,
+  ranged: Ranged,
+): Pick<AssessmentResult, 'cleaningInterval' | 'cleaning'> => ({
+  cleaningInterval: { ...ranged(cleaning.timeS, 'd', 'intervalS'), beyond: cleaning.beyond },
   cleaning: {
     endedBy: cleaning.endedBy,
     ...(cleaning.place === undefined ? {} : { place: cleaning.place }),
@@ -247,23 +231,25 @@ const toTests = ({ comparisons }: AssessedJob): AssessmentResult['tests'] =>
 export const toAssessmentResult = (
   job: AssessedJob,
   notes: AssessmentResult['notes'] = [],
+  system: System = 'metric',
 ): AssessmentResult => {
   const { assessment } = job;
+  const ranged = rangedBy(job);
   const { carries, orderShares, solids, uses } = assessment;
   return {
     edition: assessment.edition,
     state: job.model.packedState ?? 'as-found',
     assumed: toAssumed(job.model),
     notes: [...notes],
-    ...toWater(assessment),
+    ...toWater(assessment, ranged),
     ...(job.residence === undefined ? {} : { residence: toResidenceFigures(job.residence) }),
     beds: toBeds(assessment),
     carries: {
-      ...toCarries(carries.day),
-      clean: toCarries(carries.clean),
-      intervalEnd: toCarries(carries.intervalEnd),
+      ...toCarries(carries.day, 'day', ranged),
+      clean: toCarries(carries.clean, 'clean', ranged),
+      intervalEnd: toCarries(carries.intervalEnd, 'intervalEnd', ranged),
     },
-    ...toCleaning(assessment),
+    ...toCleaning(assessment, ranged),
     orderShares: {
       clogging: figure(orderShares.clogging, '1'),
       carbon: figure(orderShares.carbon, '1'),
@@ -283,5 +269,6 @@ export const toAssessmentResult = (
       ...(effect ? { effect: toEffect(effect) } : {}),
     })),
     warnings: assessment.warnings.map(({ said: _, ...warning }) => warning),
+    ...(job.doubts === undefined ? {} : { doubt: toDoubt(job.doubts, job.model, system) }),
   };
 };

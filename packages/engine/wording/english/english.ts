@@ -1,5 +1,6 @@
 import type { Language } from '../language.ts';
 import { claimSentences } from './claims.ts';
+import { doubtSentences } from './doubt.ts';
 import { drawingSentences } from './drawing.ts';
 import { eliminationSentences } from './elimination.ts';
 import { cureSentences, faultSentences } from './findings.ts';
@@ -19,6 +20,7 @@ export const engineEnglish: Language = {
     ...cureSentences,
     ...warningSentences,
     ...claimSentences,
+    ...doubtSentences,
     ...drawingSentences,
     ...eliminationSentences,
     ...planStepSentences,

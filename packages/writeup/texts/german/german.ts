@@ -6,6 +6,7 @@ import { buildSentences } from './build.ts';
 import { cardSentences } from './cards.ts';
 import { careSentences } from './care.ts';
 import { cautionSentences } from './cautions.ts';
+import { doubtSentences } from './doubt.ts';
 import { eliminationSentences } from './elimination.ts';
 import { claimSentences, drawingSentences, planStepSentences, warningSentences } from './engine.ts';
 import { figureSentences } from './figures.ts';
@@ -35,6 +36,7 @@ export const german: Language = {
     ...eliminationSentences,
     ...planStepSentences,
     ...forecastSentences,
+    ...doubtSentences,
     ...residenceSentences,
     ...siteSentences,
     ...sheetSentences,

@@ -1,0 +1,54 @@
+import { doubtSaid } from '@fettle/engine/doubt/doubtSaid.ts';
+import type { OutcomeName } from '@fettle/engine/doubt/outcome.ts';
+import { engineEnglish } from '@fettle/engine/wording/english/english.ts';
+import { word } from '@fettle/engine/wording/word.ts';
+import { feedText, intervalText } from '../amounts.ts';
+import type { AssessedJob } from '../assessJob.ts';
+import type { Print } from '../printing.ts';
+import type { ReportTable } from './reportTable.ts';
+
+type Printing = (value: number, print: Print) => string;
+
+const YEAR_S = 365 * 86_400;
+
+const flow: Printing = (value, print) => print(Number(value.toPrecision(3)), 'flow');
+const volume: Printing = (value, print) => print(Number(value.toPrecision(2)), 'volume');
+const feed: Printing = (value) => feedText(Number(value.toPrecision(2)));
+const span: Printing = (value) => intervalText(value, value >= YEAR_S);
+const oxygen: Printing = (value) => `${(1000 * value).toFixed(1)} mg/L`;
+
+const ROWS: readonly (readonly [name: string, figure: OutcomeName, prints: Printing])[] = [
+  ['flow, clean', 'flowM3PerS', flow],
+  ['flow, end of interval', 'intervalEnd.flowM3PerS', flow],
+  ['cleaning interval', 'intervalS', span],
+  ['feed carried, clean', 'clean.feedKgPerS', feed],
+  ['feed carried, end of interval', 'intervalEnd.feedKgPerS', feed],
+  ['served at a normal stock, clean', 'clean.servedM3', volume],
+  ['served, day of the comparison', 'day.servedM3', volume],
+  ['served, end of interval', 'intervalEnd.servedM3', volume],
+  ['oxygen behind the filter, then', 'intervalEnd.outletOxygenKgPerM3', oxygen],
+];
+
+/** Each figure with its range, with the timed flow looked at where there is one; nothing where none was drawn. */
+export const doubtTable = ({ doubts }: AssessedJob, print: Print): ReportTable | undefined => {
+  if (doubts === undefined) return undefined;
+  const ranges = doubts.tested?.agrees ? doubts.tested.ranges : doubts.ranges;
+  return {
+    columns: [
+      { head: 'figure' },
+      { head: 'low (P10)', align: 'right' },
+      { head: 'middle (P50)', align: 'right' },
+      { head: 'high (P90)', align: 'right' },
+    ],
+    rows: ROWS.map(([name, figure, prints]) => {
+      const { low, median, high } = ranges[figure];
+      return [name, prints(low, print), prints(median, print), prints(high, print)];
+    }),
+  };
+};
+
+/** How sure the served volume is, what makes its range and what to measure next. */
+export const doubtSentences = ({ doubts, model }: AssessedJob, { system }: Print): readonly string[] =>
+  doubts === undefined
+    ? []
+    : doubtSaid(doubts, model).map((one) => word(one, { language: engineEnglish, units: system }));
