@@ -1,10 +1,13 @@
 import type { Finding } from '@fettle/engine/assessment/assessment.ts';
+import { type ServedEffect, servedEffects } from '@fettle/engine/doubt/servedEffects.ts';
+import type { Model } from '@fettle/engine/model/model.ts';
 import { assessDocument } from '@fettle/workflows/assessDocument.ts';
 import { assessJob, USUAL_DRAWS } from '@fettle/workflows/assessJob.ts';
 import { type Command, Option } from 'commander';
 import { EXIT } from '../exits.ts';
 import { type CommonOptions, outputFor, writeJson } from '../output.ts';
 import { printAssessment } from '../print/assessment.ts';
+import { progressLine } from '../print/progress.ts';
 import { type DataOptions, withDataOption } from '../records/dataFolder.ts';
 import { jobArgument, namedJob } from '../records/jobSource.ts';
 import { dayOption, openJob, resultOf, type StateOption, stateOption, withCommonOptions } from './common.ts';
@@ -13,6 +16,7 @@ const SEVERITIES: readonly Finding['severity'][] = ['grave', 'marked', 'slight',
 
 interface AssessFlags extends CommonOptions, DataOptions, StateOption {
   readonly day?: number;
+  readonly effects?: boolean;
   readonly failOn?: Finding['severity'];
 }
 
@@ -25,20 +29,33 @@ const reaches = (
   return findings.some((finding) => asked.includes(finding.severity));
 };
 
+/** Finds what every input makes of the range, and shows meanwhile how far it has come. */
+const effectsOf = (model: Model, { effects, day }: AssessFlags): readonly ServedEffect[] | undefined => {
+  if (!effects) return undefined;
+  const progress = progressLine('draws assessed');
+  const found = servedEffects(model, {
+    ...(day === undefined ? {} : { day }),
+    onProgress: (done, all) => void progress.show(done, all),
+  });
+  progress.clear();
+  return found;
+};
+
 const run = async (word: string, flags: AssessFlags): Promise<void> => {
   const options = flags.day === undefined ? {} : { day: flags.day };
   if (flags.json) {
     // JSON keeps its words in metric whatever the screen shows, so that it never depends on units.
     const { source } = await namedJob(word, flags);
     const result = resultOf(assessDocument(source, { ...options, state: flags.state }));
-    writeJson(outputFor(flags), result);
+    const effects = flags.effects ? effectsOf((await openJob(word, flags)).model, flags) : undefined;
+    writeJson(outputFor(flags), effects === undefined ? result : { ...result, effects });
     if (reaches(result.findings, flags.failOn)) process.exitCode = EXIT.findings;
     return;
   }
   const { model, units } = await openJob(word, flags);
   const output = outputFor(flags, units);
   const job = assessJob(model, { ...options, system: output.system, draws: USUAL_DRAWS });
-  output.write(printAssessment(job, output));
+  output.write(printAssessment(job, output, effectsOf(model, flags)));
   if (reaches(job.findings, flags.failOn)) process.exitCode = EXIT.findings;
 };
 
@@ -49,6 +66,7 @@ export const addAssess = (program: Command): void => {
     .argument('<job>', jobArgument)
     .addOption(dayOption())
     .addOption(stateOption())
+    .option('--effects', 'also find what each input makes of the range, alone and with others')
     .addOption(
       new Option('--fail-on <severity>', 'exit with 1 where a finding is at least this severe').choices(
         SEVERITIES,

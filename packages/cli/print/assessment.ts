@@ -1,8 +1,9 @@
+import type { ServedEffect } from '@fettle/engine/doubt/servedEffects.ts';
 import { printDay } from '@fettle/engine/quantities/printShort.ts';
 import type { AssessedJob } from '@fettle/workflows/assessJob.ts';
 import { type Print, printer } from '@fettle/workflows/printing.ts';
 import { assumedLines } from '@fettle/workflows/report/assumed.ts';
-import { doubtSentences, doubtTable } from '@fettle/workflows/report/doubt.ts';
+import { doubtSentences, doubtTable, effectsTable } from '@fettle/workflows/report/doubt.ts';
 import { dyeLines } from '@fettle/workflows/report/dye.ts';
 import {
   chemicalLines,
@@ -42,13 +43,22 @@ const section = (output: Output, title: string, text: string): string[] =>
   text === '' ? [] : [heading(output, title), text];
 
 /** The assessment as a technician reads it, at most 80 columns wide. */
-export const printAssessment = (job: AssessedJob, output: Output): string => {
+export const printAssessment = (
+  job: AssessedJob,
+  output: Output,
+  effects?: readonly ServedEffect[],
+): string => {
   const print = printer(output.system);
   const { assessment, model } = job;
   return [
     wrap(filterTitle(job, print)),
     summary(job, print),
     ...section(output, 'How sure, and what to measure next', howSure(job, print)),
+    ...section(
+      output,
+      'What each input makes of the range of the served volume',
+      effects === undefined ? '' : reportTable(effectsTable(effects, job, print), [60, 8, 8]),
+    ),
     ...section(output, 'Findings, worst first', printFindings(job, output.system)),
     ...section(
       output,

@@ -10,7 +10,7 @@ const NAMED = 3;
 const LEAST_NAMED = 0.05;
 
 /** What an input is called; a field of the job by its path. */
-const inputName = ({ id, kind }: Pick<InputShare, 'id' | 'kind'>, { media }: Model): Fact => {
+export const inputName = ({ id, kind }: Pick<InputShare, 'id' | 'kind'>, { media }: Model): Fact => {
   if (kind === 'constant') return said(`doubt.constant.${id}`);
   if (kind === 'job') return id;
   const at = id.lastIndexOf('.');

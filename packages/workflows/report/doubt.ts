@@ -1,10 +1,11 @@
-import { doubtSaid } from '@fettle/engine/doubt/doubtSaid.ts';
+import { doubtSaid, inputName } from '@fettle/engine/doubt/doubtSaid.ts';
 import type { OutcomeName } from '@fettle/engine/doubt/outcome.ts';
+import type { ServedEffect } from '@fettle/engine/doubt/servedEffects.ts';
 import { engineEnglish } from '@fettle/engine/wording/english/english.ts';
-import { word } from '@fettle/engine/wording/word.ts';
+import { word, wordFact } from '@fettle/engine/wording/word.ts';
 import { feedText, intervalText } from '../amounts.ts';
 import type { AssessedJob } from '../assessJob.ts';
-import type { Print } from '../printing.ts';
+import { type Print, share } from '../printing.ts';
 import type { ReportTable } from './reportTable.ts';
 
 type Printing = (value: number, print: Print) => string;
@@ -52,3 +53,22 @@ export const doubtSentences = ({ doubts, model }: AssessedJob, { system }: Print
   doubts === undefined
     ? []
     : doubtSaid(doubts, model).map((one) => word(one, { language: engineEnglish, units: system }));
+
+/** Effects below this share of the variance are left out of the table. */
+const LEAST_EFFECT = 0.01;
+
+/** What each input makes of the range of the served volume, alone and together with others. */
+export const effectsTable = (
+  effects: readonly ServedEffect[],
+  { model, doubts }: Pick<AssessedJob, 'model' | 'doubts'>,
+  { system }: Print,
+): ReportTable => ({
+  columns: [{ head: 'input' }, { head: 'alone', align: 'right' }, { head: 'in all', align: 'right' }],
+  rows: effects
+    .filter(({ total }) => total >= LEAST_EFFECT)
+    .map((effect) => [
+      wordFact(inputName(effect, model), { language: engineEnglish, units: system }),
+      share(doubts?.inputs.find(({ id }) => id === effect.id)?.share ?? 0),
+      share(Math.min(1, effect.total)),
+    ]),
+});
