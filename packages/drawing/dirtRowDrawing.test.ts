@@ -1,6 +1,7 @@
 import { assess } from '@fettle/engine/assessment/assess.ts';
 import { dirtTimes } from '@fettle/engine/assessment/dirt/dirtTimes.ts';
 import { familyModels } from '@fettle/engine/assessment/testing/familyModels.ts';
+import { tubeCanister } from '@fettle/engine/assessment/testing/models.ts';
 import { describe, expect, test } from 'vitest';
 import { type DirtToDraw, describeDirt, dirtRowDrawing } from './dirtRowDrawing.ts';
 import { themes } from './tokens.ts';
@@ -38,6 +39,16 @@ describe('dirt over time, drawn', () => {
     // Media that the water keeps moving hold no dirt.
     const holdsDirt = row.times.at(-1)!.beds.some(({ dirtKg }) => dirtKg > 0);
     expect(dark.at(-1)! > 0).toBe(holdsDirt);
+  });
+
+  test('a bed about a tube is drawn on both sides of it, each darkened from the side that the water meets', () => {
+    const model = tubeCanister();
+    const [chamber = ''] = Object.keys(model.packing);
+    const one = { ...model, packing: { [chamber]: (model.packing[chamber] ?? []).slice(0, 1) } };
+    const drawn = darkness(dirtRowDrawing(rowOf(one))).at(-1)!;
+    const half = drawn.slice(0, drawn.length / 2);
+    expect(sum(half)).toBeGreaterThan(0);
+    expect(drawn.slice(drawn.length / 2)).toEqual(half);
   });
 
   test('most filters hold dirt by the end of their interval', () => {

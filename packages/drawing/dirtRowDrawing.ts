@@ -1,5 +1,5 @@
 import type { DirtyBed, DirtyTime } from '@fettle/engine/assessment/dirt/dirtTimes.ts';
-import type { Box, Chamber, Layout } from '@fettle/engine/families/layout.ts';
+import type { Box, Layout } from '@fettle/engine/families/layout.ts';
 import { waterMeetsFirst } from './firstFace.ts';
 import { idPrefix } from './hatching.ts';
 import { rectangle } from './housing.ts';
@@ -56,9 +56,18 @@ interface Panel {
   readonly inMm: (box: Box) => Box;
 }
 
+type Face = ReturnType<typeof waterMeetsFirst>;
+
+/** The face that the other half of a bed about a tube turns to the water. */
+const acrossTube: Readonly<Record<Face, Face>> = {
+  left: 'right',
+  right: 'left',
+  top: 'top',
+  bottom: 'bottom',
+};
+
 /** The strip of a bed's box that lies so far behind its first face. */
-function stripBox(box: Box, chamber: Chamber, at: { readonly strip: number; readonly count: number }): Box {
-  const face = waterMeetsFirst(chamber);
+function stripBox(box: Box, face: Face, at: { readonly strip: number; readonly count: number }): Box {
   const place = face === 'top' || face === 'left' ? at.strip : at.count - 1 - at.strip;
   if (face === 'top' || face === 'bottom') {
     const height = box.height / at.count;
@@ -68,13 +77,25 @@ function stripBox(box: Box, chamber: Chamber, at: { readonly strip: number; read
   return { ...box, x: box.x + place * width, width };
 }
 
-function dirtyBed(placed: PlacedBed, dirty: DirtyBed | undefined, { palette, inMm }: Panel): string {
-  const box = inMm(placed.box);
-  const { flow } = placed.chamber;
-  const along = flow === 'up' || flow === 'down' ? box.height : box.width;
+/** A bed in the section, and beside the tube that it lies about, its other half. */
+function dirtyBed(placed: PlacedBed, dirty: DirtyBed | undefined, drawn: Panel): string {
+  const face = waterMeetsFirst(placed.chamber);
+  const half = dirtyPart({ box: placed.box, face }, dirty, drawn);
+  return placed.twin === undefined
+    ? half
+    : half + dirtyPart({ box: placed.twin, face: acrossTube[face] }, dirty, drawn);
+}
+
+function dirtyPart(
+  part: { readonly box: Box; readonly face: Face },
+  dirty: DirtyBed | undefined,
+  { palette, inMm }: Panel,
+): string {
+  const box = inMm(part.box);
+  const along = part.face === 'top' || part.face === 'bottom' ? box.height : box.width;
   const count = Math.max(1, Math.round(along / stripMm));
   const dark = (dirty === undefined ? [] : strips(dirty, count)).map((filled, strip) =>
-    rectangle(stripBox(box, placed.chamber, { strip, count }), {
+    rectangle(stripBox(box, part.face, { strip, count }), {
       fill: palette.ink,
       'fill-opacity': darkness(filled),
     }),

@@ -6,11 +6,8 @@ import { word } from '@fettle/engine/wording/word.ts';
 
 const DAY_S = 86_400;
 
-/** A number with so many figures that count. */
-export const figures = (value: number, count: number): string => {
-  const rounded = Number(value.toPrecision(count));
-  return Math.abs(rounded) >= 1000 ? rounded.toLocaleString('en-GB') : String(rounded);
-};
+/** A number with so many figures that count; no sign between thousands, which would not be read again. */
+export const figures = (value: number, count: number): string => String(Number(value.toPrecision(count)));
 
 /** Dry feed a day in grams, in both systems: nobody weighs fish food in ounces. */
 export const feedText = (kgPerS: number): string => `${figures(kgPerS * 1000 * DAY_S, 3)} g/d`;

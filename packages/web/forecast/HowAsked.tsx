@@ -15,7 +15,7 @@ export function HowAsked({ problem }: { readonly problem: string | undefined }) 
     );
   const isOffered = offeredPatterns.some(([pattern]) => pattern === clean);
   return (
-    <div className="fields noprint">
+    <div className="fields roomy noprint">
       <div className="field">
         <label htmlFor="forecast-days">How far ahead</label>
         <select id="forecast-days" value={days} onChange={({ target }) => put('days', target.value)}>

@@ -1,7 +1,7 @@
 /** Patterns of cleaning that are offered, each with the words for it. */
 export const offeredPatterns: readonly (readonly [pattern: string, says: string])[] = [
   ['never', 'nothing'],
-  ['usual', 'what has clogged, by each interval'],
+  ['usual', 'what has clogged, when it is due'],
   ['flow 25 %', 'what has clogged, at ¾ of the flow'],
   ['mechanical/30, all/90', 'mechanical monthly, all quarterly'],
   ['all/30', 'everything monthly'],

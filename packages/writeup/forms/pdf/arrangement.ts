@@ -29,8 +29,8 @@ const paperHeight: Readonly<Record<Paper, number>> = { a4: 297, letter: 279.4 };
 const textWidth = 174;
 const tallest: Readonly<Record<DrawingBlock['width'], number>> = { full: 152, half: 140, true: 250 };
 
-/** A drawing is not set smaller than this for the sake of its height: its letters would be lost. */
-const leastShare = 0.6;
+/** A drawing is not set smaller than this for the sake of its height: its letters of 3.2 mm would be less than 6 points. */
+const leastShare = 0.65;
 
 /** What a last line may reach below the point at which its block is said to end, and what stands over a heading, mm. */
 const slack = 9;
