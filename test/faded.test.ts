@@ -34,10 +34,10 @@ describe('why a flow has faded', () => {
     expect(out).toContain('from memory');
   });
 
-  test('is laid to two causes where they are about as likely', async () => {
+  test('is not told where what flows agrees with what is computed, as the assessment says', async () => {
     const { out } = await fettle('faded', demo('corner-box'));
-    expect(out).toContain('Two causes are about as likely');
-    expect(out).not.toContain('Most likely');
+    expect(out).toMatch(/^No fading can be told: 92 % of what is computed flows/);
+    expect((await fettle('assess', demo('corner-box'))).out).toMatch(/they\s+agree within their doubts/);
   });
 
   test('is settled once the flow is back', async () => {

@@ -5,6 +5,7 @@ import type { Medium } from '../model/medium.ts';
 import type { Bed, Model } from '../model/model.ts';
 import { compileNetwork } from '../network/compile.ts';
 import type { CompiledNetwork } from '../network/compiled.ts';
+import type { NetworkSpec } from '../network/links.ts';
 import type { TopologyProblem } from '../network/topology.ts';
 import { mediumInBed } from '../packing/mediumInBed.ts';
 import type { Compiled, CompiledBed } from './compiled.ts';
@@ -163,12 +164,24 @@ export const compile = (
   };
 };
 
+const unsolvable = (code: string): Error => new Error(`the filter's network cannot be solved: ${code}`);
+
+/**
+ * A network compiled.
+ * @throws where it cannot be solved: the job's own checks keep such layouts out
+ */
+export const compiledNetworkOf = (spec: NetworkSpec): CompiledNetwork => {
+  const result = compileNetwork(spec);
+  if (!result.ok) throw unsolvable(result.problem.code);
+  return result.network;
+};
+
 /**
  * A job compiled.
  * @throws where the network cannot be solved: the job's own checks keep such layouts out
  */
 export const compiledOf = (model: Model, options: CompileOptions = {}): Compiled => {
   const result = compile(model, options);
-  if (!result.ok) throw new Error(`the filter's network cannot be solved: ${result.problem.code}`);
+  if (!result.ok) throw unsolvable(result.problem.code);
   return result.compiled;
 };

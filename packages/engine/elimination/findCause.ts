@@ -1,3 +1,4 @@
+import { flowDoubtRatio } from '../assessment/findings/measured.ts';
 import type { Model } from '../model/model.ts';
 import { type Cause, causes } from './causes.ts';
 import { type Faults, type FaultyFilter, faultyFilter, flowUnder } from './faultyFilter.ts';
@@ -44,8 +45,17 @@ export interface FadedFlow {
 
 /** Beyond three standard doubts the best set of faults does not explain what was measured. */
 const EXPLAINED_WITHIN = 9;
-/** A flow counts as back, and as not faded at all, from this share of what it was. */
+/** A flow counts as back, and as not faded at all, from this share of what it was, where that was measured. */
 const BACK_FROM = 0.93;
+
+/**
+ * The same where the flow in order is only computed: what an assessment of the same job says agrees with what was
+ * measured has not faded, for the difference may be the model's.
+ */
+const backFrom = (model: Model, { flowBefore, flowNow }: FadedReadings, before: number): number =>
+  flowBefore === undefined
+    ? Math.min(BACK_FROM, 1 - flowDoubtRatio(model) - flowNow.doubt / before)
+    : BACK_FROM;
 
 const rangeOf = (values: readonly number[]): Ranged => {
   const rising = values.toSorted((a, b) => a - b);
@@ -125,7 +135,8 @@ export const findCause = (model: Model, readings: FadedReadings, usualShutoffM: 
   const before = readings.flowBefore?.value ?? filter.cleanFlowM3PerS;
   const leftRatio = readings.flowNow.value / before;
   const lastRatio = (readings.done.at(-1)?.flowAfter ?? readings.flowNow).value / before;
-  const faded = leftRatio >= BACK_FROM ? 'not' : lastRatio >= BACK_FROM ? 'back' : 'yes';
+  const isBack = backFrom(model, readings, before);
+  const faded = leftRatio >= isBack ? 'not' : lastRatio >= isBack ? 'back' : 'yes';
   const asking = { filter, readings, suspects, main };
   return {
     cleanFlowM3PerS: filter.cleanFlowM3PerS,

@@ -1,3 +1,4 @@
+import { AIR_LIFT_FACTOR } from '../assessment/findings/measured.ts';
 import { type Cause, causeFacts, causes, SHOWN_BY_NOTHING, type Sign, signs } from './causes.ts';
 import { type Faults, type FaultyFilter, flowUnder, speedUnder } from './faultyFilter.ts';
 import type { FadedReadings, Measured } from './readings.ts';
@@ -12,8 +13,8 @@ import { type Trial, trialFacts } from './trials.ts';
 const MODEL_DOUBT = 0.05;
 /** The same of the computed flow in order, where nobody measured it. */
 const COMPUTED_FLOW_DOUBT = 0.13;
-/** The same of an air-lift: its law gave up to 1.7 times what a short one did, half of the logarithm of which this is. */
-const COMPUTED_LIFT_DOUBT = 0.27;
+/** The same of an air-lift. */
+const COMPUTED_LIFT_DOUBT = Math.log(AIR_LIFT_FACTOR) / 2;
 /** The same of the power by `powerFactor`, and of a shut-off head in order that nobody measured. */
 const POWER_DOUBT = 0.08;
 const ASSUMED_HEAD_DOUBT = 0.25;

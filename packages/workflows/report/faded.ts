@@ -52,7 +52,8 @@ const chiefSaid = ({ causes: [chief, second], faded }: FadedCase['found']): read
 export const fadedSentences = ({ readings, found }: FadedCase, print: Print): readonly string[] => {
   const before = readings.flowNow.value / found.leftRatio;
   const last = readings.done.at(-1)?.flowAfter.value ?? readings.flowNow.value;
-  const how = said(`faded.${found.faded}`, {
+  const isComputed = found.faded === 'not' && readings.flowBefore === undefined;
+  const how = said(`faded.${found.faded}${isComputed ? '.computed' : ''}`, {
     share: { share: found.faded === 'back' ? last / before : found.leftRatio },
     ...(found.faded === 'yes'
       ? { now: quantity(readings.flowNow.value, 'flow'), before: quantity(before, 'flow') }

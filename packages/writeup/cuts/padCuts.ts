@@ -3,8 +3,8 @@ import type { Chamber } from '@fettle/engine/families/layout.ts';
 import { chambersInWaterOrder, inWaterOrder } from '@fettle/engine/families/waterOrder.ts';
 import { isUsedUp, type Medium } from '@fettle/engine/model/medium.ts';
 import type { Bed } from '@fettle/engine/model/model.ts';
+import { isSewn } from '@fettle/engine/packing/holding.ts';
 import { looseDepthM } from '@fettle/engine/packing/pressing.ts';
-import { isSock } from '../parts/build/handOrder.ts';
 import type { AssessedState } from '../source.ts';
 import type { CutFrom, PadCut } from './cut.ts';
 
@@ -66,7 +66,7 @@ const piecesOf = ({ model, assessment }: AssessedState): readonly Piece[] =>
     return beds.flatMap((bed, at) => {
       const medium = model.media[bed.medium]!;
       const { ring } = shapes[at]!;
-      return (medium.form === 'foam' || medium.form === 'fibre') && !isSock(chamber)
+      return (medium.form === 'foam' || medium.form === 'fibre') && !isSewn(chamber)
         ? [{ chamber, medium, bed, ...(ring === undefined ? {} : { ring }) }]
         : [];
     });

@@ -29,12 +29,15 @@ type Compared = Omit<Comparison, 'used'>;
 /** Until ranges are computed, a computed flow is taken to be this far off, as a share of it (from memory). */
 export const COMPUTED_DOUBT = 0.15;
 
-/** That of an air-lift: its law gave up to 1.7 times the flow that was measured in short tubes. */
-const AIR_LIFT_DOUBT = 0.35;
+/**
+ * Factor (95 %) within which the flow of an air-lift is computed: its law gave up to 1.7 times the flow that was measured
+ * in short tubes (Goharzadeh 2014, references/goharzadeh-2014).
+ */
+export const AIR_LIFT_FACTOR = 1.7;
 
 /** How far off a computed flow of a filter is taken to be, as a share of it. */
 export const flowDoubtRatio = ({ filter }: Pick<Model, 'filter'>): number =>
-  filter.pump.curve.kind === 'air-lift' ? AIR_LIFT_DOUBT : COMPUTED_DOUBT;
+  filter.pump.curve.kind === 'air-lift' ? 1 - 1 / AIR_LIFT_FACTOR : COMPUTED_DOUBT;
 
 const emptied = (model: Model): Model => ({ ...model, packing: {} });
 

@@ -49,7 +49,8 @@ export const bedTooShallow: FindingRule = {
         medium: nameOf(medium),
         depth: quantity(bed.depthM, 'length'),
         speed: quantity(cleanSpeed, 'velocity'),
-        layers: Number(layers.toPrecision(2)),
+        piece: quantity(pieceOf(medium), 'length'),
+        fewest,
       });
       const depthM = 2 * fewest * pieceOf(medium);
       if (depthM > bed.depthM + roomIn(context, bed.chamber)) {

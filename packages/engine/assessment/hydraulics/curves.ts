@@ -1,9 +1,8 @@
 import type { Model } from '../../model/model.ts';
-import { compileNetwork } from '../../network/compile.ts';
 import type { LinkLaw, NetworkSpec } from '../../network/links.ts';
 import { dropOf, flowOf, solveNetwork } from '../../network/solve.ts';
 import type { Assessment } from '../assessment.ts';
-import { layoutOf } from '../compile.ts';
+import { compiledNetworkOf, layoutOf } from '../compile.ts';
 import { usualConstants } from '../constants.ts';
 import { filterNetwork } from './filterNetwork.ts';
 import { pumpCurve } from './pumpCurve.ts';
@@ -52,19 +51,13 @@ const withPump = ({ spec, secondRuns }: System, law: LinkLaw): NetworkSpec => ({
   }),
 });
 
-const compiledNetwork = (spec: NetworkSpec) => {
-  const result = compileNetwork(spec);
-  if (!result.ok) throw new Error(`the filter's network cannot be solved: ${result.problem.code}`);
-  return result.network;
-};
-
 /**
  * Where a pump that gives almost the same flow at any head would stand: on the system's curve, whatever the pump.
  * @param flowM3PerS what it would give without any head
  */
 const systemPoint = (system: System, flowM3PerS: number, fallSPerM2: number): CurvePoint => {
   const shutoffHeadM = flowM3PerS * fallSPerM2;
-  const net = compiledNetwork(
+  const net = compiledNetworkOf(
     withPump(system, { kind: 'pump', shutoffHeadM, coefficient: fallSPerM2, exponent: 1 }),
   );
   solveNetwork(net);

@@ -9,8 +9,12 @@ const time = (timeS: number): Fact => ({ ...quantity(timeS, 'time'), sizedLike: 
 /** To a tenth: no pulse gives it better. */
 const morrill = (index: number): Fact => number(index, index < 10 ? 2 : 3);
 
+/** Morrill index of one mixed vessel, to its full figure: ln 0.1/ln 0.9. */
+const MIXED_VESSEL = Math.log(0.1) / Math.log(0.9);
+
+/** Where water spreads more than one vessel spreads it, some goes a much shorter way than the rest. */
 const timesSaid = ({ whole }: ResidenceFigures): Said =>
-  said('residence.times', {
+  said(whole.morrillIndex > MIXED_VESSEL ? 'residence.times.beyond-mixed' : 'residence.times', {
     mean: time(whole.meanS),
     tenth: time(whole.t10S),
     half: time(whole.t50S),

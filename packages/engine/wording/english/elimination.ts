@@ -37,6 +37,8 @@ export const eliminationSentences: Readonly<Record<string, string>> = {
   'trial.rinse-media':
     'Pull the plug, shut any taps, rinse the media that catch dirt in tank water, never all media at once, and measure the flow.',
 
+  'faded.not.computed':
+    'No fading can be told: {share} of what is computed flows, which is within the doubt of that figure.',
   'faded.not': 'The flow has not faded: {share} of what it was is left.',
   'faded.yes': '{share} of the flow is left: {now} of {before}.',
   'faded.back': 'The flow has come back: {share} of what it was.',

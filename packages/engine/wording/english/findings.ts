@@ -33,7 +33,7 @@ export const faultSentences: Readonly<Record<string, string>> = {
     "The {way} is {area}, narrower than the hose's {hose}, and takes {share} of the pump's head.",
   'fault.media-out-of-place': 'A bed of {medium} lies in {chamber}, which is made for {holds}.',
   'fault.bed-too-shallow':
-    'The bed of {medium} is {depth} deep at up to {speed}, only {layers} times the size of its pieces or cells.',
+    'The bed of {medium} is {depth} deep at up to {speed}; its pieces or cells measure {piece}, and at least {fewest} of them ought to lie one on another.',
   'fault.dead-chamber': 'The {volume} of {chamber} hold no media.',
   'fault.no-mechanical': 'There is no mechanical medium in the filter.',
   'fault.no-biological': 'There is no biological medium in the filter.',

@@ -2,6 +2,8 @@
 export const residenceSentences: Readonly<Record<string, string>> = {
   'residence.times':
     'From the tank and back to it, water is under way for {mean} on average: a tenth of it is through after {tenth}, half after {half}, nine tenths after {nine} (Morrill index {index}; 1 is plug flow, 22 one mixed vessel).',
+  'residence.times.beyond-mixed':
+    'From the tank and back to it, water is under way for {mean} on average: a tenth of it is through after {tenth}, half after {half}, nine tenths after {nine} (Morrill index {index}; 1 is plug flow, 22 one mixed vessel; more says that some of the water goes a much shorter way than the rest).',
   'residence.volume': 'It holds {volume} of water; {dead}. Only a dye test shows corners that stand still.',
   'residence.volume.hoses':
     'It holds {volume} of water, {hoses} of it in the hoses; {dead}. Only a dye test shows corners that stand still.',

@@ -1,9 +1,7 @@
 import type { Chamber, Layout } from '@fettle/engine/families/layout.ts';
+import { isSewn } from '@fettle/engine/packing/holding.ts';
 import { handlingKind } from '@fettle/engine/planning/handling.ts';
 import type { AssessedState } from '../../source.ts';
-
-/** Whether a chamber is a sock that hangs in a ring: it is changed whole, and is not cut. */
-export const isSock = ({ id }: Pick<Chamber, 'id'>): boolean => id === 'sock';
 
 /** Whether it is a closed vessel on hoses in which the water keeps its media moving. */
 export const isColumn = (state: AssessedState): boolean =>
@@ -20,7 +18,7 @@ export type Laying = 'upright' | 'tube' | 'slot' | 'sock' | 'moved' | 'piece';
 const isOnePiece = ({ id }: Pick<Chamber, 'id'>): boolean => id === 'sponge' || id === 'mat';
 
 export const layingOf = (chamber: Chamber): Laying => {
-  if (isSock(chamber)) return 'sock';
+  if (isSewn(chamber)) return 'sock';
   if (chamber.moved !== undefined) return 'moved';
   if (isOnePiece(chamber)) return 'piece';
   if (chamber.ring !== undefined) return 'tube';

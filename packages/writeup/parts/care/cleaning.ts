@@ -1,9 +1,10 @@
 import { sectionDrawing } from '@fettle/drawing/sectionDrawing.ts';
 import type { Theme } from '@fettle/drawing/tokens.ts';
 import type { BedState, Replacement } from '@fettle/engine/assessment/assessment.ts';
+import { isSewn } from '@fettle/engine/packing/holding.ts';
 import { handlingKind } from '@fettle/engine/planning/handling.ts';
 import type { Block } from '../../content/document.ts';
-import { isColumn, isSock } from '../build/handOrder.ts';
+import { isColumn } from '../build/handOrder.ts';
 import { cautionBlocks, mediaCautions } from '../cautions.ts';
 import { hasInterval } from '../interval.ts';
 import { duration, share } from '../quantities.ts';
@@ -30,7 +31,8 @@ const isMoved = (writer: Writer, { chamber }: BedState): boolean =>
 const cleanedText = (writer: Writer, bed: BedState): string => {
   if (isMoved(writer, bed)) return writer.say('care.moved');
   if (handlingKind(writer.source.found) === 'built-in') return writer.say('care.draw-off');
-  if (isSock({ id: bed.chamber })) return writer.say('care.sock');
+  const chamber = lastState(writer.source).assessment.layout.chambers.find(({ id }) => id === bed.chamber);
+  if (chamber !== undefined && isSewn(chamber)) return writer.say('care.sock');
   if (bed.stage === 'biological') return writer.say('care.swish');
   const { form } = lastState(writer.source).model.media[bed.medium]!;
   return writer.say(form === 'foam' || form === 'fibre' ? 'care.press' : 'care.rinse');

@@ -39,6 +39,8 @@ export const eliminationSentences: Readonly<Record<string, string>> = {
   'trial.rinse-media':
     'Stecker ziehen, etwaige Hähne schließen, die Medien, die Schmutz fangen, in Beckenwasser ausspülen, nie alle Medien auf einmal, und den Durchfluss messen.',
 
+  'faded.not.computed':
+    'Ein Nachlassen ist nicht zu erkennen: Es fließen {share} des berechneten Durchflusses, und so weit kann diese Zahl daneben liegen.',
   'faded.not': 'Der Durchfluss ist nicht schwächer geworden: {share} sind noch da.',
   'faded.yes': '{share} des Durchflusses sind noch da: {now} von {before}.',
   'faded.back': 'Der Durchfluss ist wieder da: {share} von früher.',

@@ -35,7 +35,7 @@ export const faultSentences: Readonly<Record<string, string>> = {
   'fault.media-out-of-place':
     'Die Schicht „{medium}“ liegt in „{chamber}“; gebaut ist die Kammer für: {holds}.',
   'fault.bed-too-shallow':
-    'Die Schicht „{medium}“ ist {depth} dick, bei bis zu {speed}: nur das {layers}-Fache der Größe ihrer Stücke oder Poren.',
+    'Die Schicht „{medium}“ ist {depth} dick, bei bis zu {speed}: ihre Stücke oder Poren messen {piece}, und mindestens {fewest} davon gehören übereinander.',
   'fault.dead-chamber': 'Am Platz „{chamber}“ liegen auf {volume} keine Medien.',
   'fault.no-mechanical': 'Im Filter fehlt ein mechanisches Medium.',
   'fault.no-biological': 'Im Filter fehlt ein biologisches Medium.',

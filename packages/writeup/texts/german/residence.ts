@@ -2,6 +2,8 @@
 export const residenceSentences: Readonly<Record<string, string>> = {
   'residence.times':
     'Vom Becken und zurück ist das Wasser im Mittel {mean} unterwegs; die Durchgangszeiten: ein Zehntel {tenth}, die Hälfte {half}, neun Zehntel {nine} (Morrill-Index {index}; 1 ist Pfropfenströmung, 22 ein durchmischtes Gefäß).',
+  'residence.times.beyond-mixed':
+    'Vom Becken und zurück ist das Wasser im Mittel {mean} unterwegs; die Durchgangszeiten: ein Zehntel {tenth}, die Hälfte {half}, neun Zehntel {nine} (Morrill-Index {index}; 1 ist Pfropfenströmung, 22 ein durchmischtes Gefäß; mehr heißt, dass ein Teil des Wassers einen viel kürzeren Weg nimmt als der Rest).',
   'residence.volume':
     'Er fasst {volume} Wasser; {dead}. Ecken, in denen es steht, zeigt nur ein Versuch mit Farbstoff.',
   'residence.volume.hoses':
