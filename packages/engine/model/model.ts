@@ -22,6 +22,8 @@ export interface Tank {
   /** Share of the tank's volume changed per second, 1/s. */
   readonly waterChangePerS: number;
   readonly planted: boolean;
+  /** How densely it is planted, where the job says so. */
+  readonly planting?: 'lightly' | 'densely';
   /** Oxygen in the tank as a share of saturation. */
   readonly oxygenFraction: number;
   /** Air pressure, Pa. */

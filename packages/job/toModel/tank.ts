@@ -31,6 +31,7 @@ export function tankOf(tank: DocumentTank, taker: Taker, isPlaced: boolean): Tan
     feedProteinFraction,
     waterChangePerS: waterChangeOf(tank, taker),
     planted: plantedOf(tank, taker),
+    ...(tank.planted === 'lightly' || tank.planted === 'densely' ? { planting: tank.planted } : {}),
     oxygenFraction: take('oxygen', 'oxygenFraction', '1'),
     pressurePa: pressureOf(tank, taker),
     ...surfaceOf(tank, { volumeM3, taker, isPlaced }),

@@ -83,7 +83,8 @@ const parcel = new Float64Array(3);
 /** TAN and nitrite that a bed oxidises of each m³ of water, kg N/m³; reused. */
 const oxidised = new Float64Array(2);
 
-const flux = (
+/** Flux of nitrogen by whichever of level, area, bacteria and oxygen allows the least, kg N/(m²·s). */
+export const flux = (
   slope: number,
   level: number,
   limits: { ceiling: number; oxygenFlux: number; oxygenFactor: number },
@@ -200,4 +201,28 @@ export const passThrough = (working: Working, tank: TankLevels): void => {
   }
   pass.outFlowM3PerS = outFlow;
   pass.outletOxygenKgPerM3 = outFlow > 0 ? outOxygen / outFlow : 0;
+};
+
+/**
+ * Takes water of the tank once over an area of which no more is known than its flow, and says what the bacteria do.
+ * @param rates of one bed: what it lets bacteria do in place 0; its area counts only through `areaM2`
+ * @returns TAN oxidised and nitrite oxidised, kg N/s
+ */
+export const passOverArea = (
+  rates: Rates,
+  plain: { readonly areaM2: number; readonly flowM3PerS: number },
+  tank: TankLevels,
+): { readonly ammoniaKgNPerS: number; readonly nitriteKgNPerS: number } => {
+  const { areaM2, flowM3PerS } = plain;
+  if (flowM3PerS <= 0) return { ammoniaKgNPerS: 0, nitriteKgNPerS: 0 };
+  parcel[AMMONIA] = tank.ammoniaKgNPerM3;
+  parcel[NITRITE] = tank.nitriteKgNPerM3;
+  parcel[OXYGEN] = tank.oxygenKgPerM3;
+  oxidised.fill(0);
+  const contact = { areaPerFlow: areaM2 / flowM3PerS / STEPS_PER_BED, dirtOxygen: 0 };
+  for (let step = 0; step < STEPS_PER_BED; step += 1) throughSlice(rates, 0, contact);
+  return {
+    ammoniaKgNPerS: flowM3PerS * oxidised[AMMONIA]!,
+    nitriteKgNPerS: flowM3PerS * oxidised[NITRITE]!,
+  };
 };

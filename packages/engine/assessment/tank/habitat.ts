@@ -49,9 +49,10 @@ export interface Habitat {
 }
 
 /** A tank without anybody to measure it: twice as long as wide and high, five faces under water. */
-const facesOf = (volumeM3: number): number => 8 * (volumeM3 / 2) ** (2 / 3);
+export const facesOf = (volumeM3: number): number => 8 * (volumeM3 / 2) ** (2 / 3);
 
-const stepsAt = (temperatureK: number): { readonly first: Step; readonly second: Step } => {
+/** Growth of both steps at a temperature. */
+export const stepsAt = (temperatureK: number): { readonly first: Step; readonly second: Step } => {
   const heat = (theta: number): number =>
     temperatureFactor({ temperatureK, theta, referenceK: GROWTH_REFERENCE_K });
   const f = growthFigures;

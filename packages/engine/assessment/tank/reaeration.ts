@@ -13,15 +13,21 @@ export interface ReaerationParts {
 /** Surface of a tank that nobody has measured: twice as long as wide and high. */
 const surfaceOf = (volumeM3: number): number => 2 * (volumeM3 / 2) ** (2 / 3);
 
-/** Surface, falling water and bubbles of a tank by their laws, at the flows of the last solve. */
-export const reaerationParts = (compiled: Compiled): ReaerationParts => {
+/**
+ * Surface, falling water and bubbles of a tank by their laws, at the flows of the last solve.
+ * @param surfaceTransferMPerS film of the surface, m/s
+ */
+export const reaerationParts = (
+  compiled: Compiled,
+  surfaceTransferMPerS: number = tankFigures.surfaceTransferMPerS.value,
+): ReaerationParts => {
   const { tank, filter } = compiled.model;
   const { curve } = filter.pump;
   const surfaceM2 = tank.surfaceM2 ?? surfaceOf(tank.volumeM3);
   const fallM = Math.max(0, filter.outletLiftM);
   const ratio = weirDeficitRatioGameson1957({ fallM, temperatureK: tank.temperatureK });
   return {
-    surfaceM3PerS: surfaceM2 * tankFigures.surfaceTransferMPerS.value,
+    surfaceM3PerS: surfaceM2 * surfaceTransferMPerS,
     fallM3PerS: filterFlow(compiled) * (1 - 1 / ratio),
     bubblesM3PerS:
       curve.kind === 'air-lift'

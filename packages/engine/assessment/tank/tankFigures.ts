@@ -27,6 +27,16 @@ export const tankFigures = {
       text: 'nitrogen that a planted tank takes up, 0.03–0.3 mg N/L a day without carbon dioxide added',
     },
   },
+  lightPlantingRatio: {
+    value: 0.4,
+    doubt: { kind: 'factor', size: 2 },
+    source: { kind: 'memory', text: 'ours: uptake of a lightly planted tank against a planted one' },
+  },
+  densePlantingRatio: {
+    value: 2.5,
+    doubt: { kind: 'factor', size: 2 },
+    source: { kind: 'memory', text: 'ours: uptake of a densely planted tank against a planted one' },
+  },
   plantHalfKgNPerM3: {
     value: 5e-5,
     doubt: { kind: 'factor', size: 3 },
@@ -65,3 +75,11 @@ export const tankFigures = {
     },
   },
 } as const satisfies Readonly<Record<string, Figure>>;
+
+/** The value of every figure of the tank, in SI. */
+export type TankFigures = Readonly<Record<keyof typeof tankFigures, number>>;
+
+/** The figures as they are taken where nothing is drawn. */
+export const usualTankFigures: TankFigures = Object.fromEntries(
+  Object.entries(tankFigures).map(([name, { value }]) => [name, value]),
+) as Record<keyof typeof tankFigures, number>;

@@ -4,6 +4,7 @@ import type { StiffSystem } from '../../numerics/rodas.ts';
 import { passThrough } from '../life/oxidation.ts';
 import { chemistryFactor } from '../life/rates.ts';
 import type { Habitat, Step } from './habitat.ts';
+import { plantUptake, usualPlants } from './plants.ts';
 import { tankFigures } from './tankFigures.ts';
 import { at, LEVELS } from './tankState.ts';
 
@@ -116,15 +117,6 @@ const onWalls = (regime: Regime, y: Float64Array, work: Work): void => {
     FLUX_OXYGEN_PER_AMMONIA * work.first[walls]! + FLUX_OXYGEN_PER_NITRITE * work.second[walls]!;
 };
 
-/** Plants take ammonia first, and nitrate with what strength is left, kg N/(m³·s). */
-const plantUptake = (y: Float64Array): { readonly ammonia: number; readonly nitrate: number } => {
-  const most = tankFigures.plantUptakeKgNPerM3PerS.value;
-  const half = tankFigures.plantHalfKgNPerM3.value;
-  const [ammonia, nitrate] = [Math.max(y[at.ammonia]!, 0), Math.max(y[at.nitrate]!, 0)];
-  const first = (most * ammonia) / (half + ammonia);
-  return { ammonia: first, nitrate: ((most - first) * nitrate) / (half + nitrate) };
-};
-
 const sum = (values: Float64Array): number => {
   let all = 0;
   for (const value of values) all += value;
@@ -137,7 +129,12 @@ const water = (regime: Regime, y: Float64Array, of: { work: Work; into: Float64A
   const first = sum(work.first) / volumeM3;
   const second = sum(work.second) / volumeM3;
   const fed = (habitat.nitrogenPerFeedRatio * feedKgPerS) / volumeM3;
-  const taken = regime.plants ? plantUptake(y) : { ammonia: 0, nitrate: 0 };
+  const taken = regime.plants
+    ? plantUptake(usualPlants(habitat.working.compiled.model.tank), {
+        ammonia: y[at.ammonia]!,
+        nitrate: y[at.nitrate]!,
+      })
+    : { ammonia: 0, nitrate: 0 };
   into[at.ammonia] = fed - first - taken.ammonia - change * y[at.ammonia]!;
   into[at.nitrite] = first - second - change * y[at.nitrite]!;
   into[at.nitrate] = second - taken.nitrate - change * y[at.nitrate]!;
