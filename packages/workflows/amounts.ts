@@ -26,3 +26,7 @@ export const intervalDoubt = 'within a factor of three';
 /** What is said of figures that stand without their ranges. */
 export const rangesMissing =
   'These are the most likely figures; how sure they are is told by the assessment of the job.';
+
+/** What is said of ranges that stand in brackets behind figures. */
+export const rangesKey =
+  'In brackets stands the range that holds eight of ten filters of which no more is known than of this one.';

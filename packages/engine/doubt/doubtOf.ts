@@ -38,6 +38,10 @@ export interface Doubts {
   readonly measureNext: readonly Measurement[];
 }
 
+/** The ranges to go by: with the timed flows looked at where there are any that go with the draws. */
+export const rangesToGoBy = ({ ranges, tested }: Pick<Doubts, 'ranges' | 'tested'>): Ranges =>
+  tested?.agrees ? tested.ranges : ranges;
+
 /** How a job's doubt is found. */
 export interface DoubtOptions {
   /** Draws, 32 to 65,536. */

@@ -48,12 +48,14 @@ describe('the page of a job', () => {
 
   test('gives each figure with its doubt, to no more digits than it is known', async () => {
     const page = await textOf(`/plain/jobs/${await takeIn()}`);
-    expect(factIn(page, 'Flow, clean')).toBe('about 630 L/h');
-    expect(factIn(page, 'Turnover')).toBe('about 3.5 times an hour');
-    expect(factIn(page, 'Cleaning')).toBe('after about 3.5 days, within a factor of three');
-    expect(factIn(page, 'Carries')).toMatch(/^about \d\.\d g\/d of dry feed$/);
+    expect(factIn(page, 'Flow, clean')).toMatch(/^about 6\d\d L\/h \(\d{3} to \d{3}\)$/);
+    expect(factIn(page, 'Turnover')).toMatch(/^about 3\.5 times an hour \(\d(\.\d)? to \d(\.\d)?\)$/);
+    expect(factIn(page, 'Cleaning')).toMatch(/^after about 3\.5 days \(.+ to .+ days\)$/);
+    expect(factIn(page, 'Carries')).toMatch(/^about \d\.\d g\/d \(\d\.\d to \d\.\d\) of dry feed$/);
     expect(factIn(page, 'Cost')).toMatch(/^about \d+0 GBP a year$/);
-    expect(page).toContain('Ranges are not computed yet');
+    expect(page).toContain('In brackets stands the range');
+    expect(page).toContain('<h3>How sure, and what to measure next</h3>');
+    expect(page).toMatch(/<li>Measure next: .+ of the width of the range\.<\/li>/);
   });
 
   test('promises nothing of a filter without media', async () => {
@@ -118,8 +120,8 @@ describe('the units of the settings', () => {
     const metric = await shown();
     await say({ units: 'us' });
     const us = await shown();
-    expect(factIn(us.page, 'Flow, clean')).toBe('about 170 US gal/h');
-    expect(factIn(us.page, 'Enough for')).toMatch(/^about \d+ US gal at a normal stock$/);
+    expect(factIn(us.page, 'Flow, clean')).toMatch(/^about 16\d US gal\/h \(\d+ to \d+\)$/);
+    expect(factIn(us.page, 'Enough for')).toMatch(/^about \d+ US gal \(\d+ to \d+\) at a normal stock$/);
     const address = `/api/jobs/${number}/drawing?revision=1&amp;state=as-found`;
     expect(metric.page).toContain(`"${address}"`);
     expect(us.page).toContain(`"${address}&amp;units=us"`);

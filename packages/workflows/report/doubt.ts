@@ -1,3 +1,4 @@
+import { rangesToGoBy } from '@fettle/engine/doubt/doubtOf.ts';
 import { doubtSaid, inputName } from '@fettle/engine/doubt/doubtSaid.ts';
 import type { OutcomeName } from '@fettle/engine/doubt/outcome.ts';
 import type { ServedEffect } from '@fettle/engine/doubt/servedEffects.ts';
@@ -33,7 +34,7 @@ const ROWS: readonly (readonly [name: string, figure: OutcomeName, prints: Print
 /** Each figure with its range, with the timed flow looked at where there is one; nothing where none was drawn. */
 export const doubtTable = ({ doubts }: AssessedJob, print: Print): ReportTable | undefined => {
   if (doubts === undefined) return undefined;
-  const ranges = doubts.tested?.agrees ? doubts.tested.ranges : doubts.ranges;
+  const ranges = rangesToGoBy(doubts);
   return {
     columns: [
       { head: 'figure' },

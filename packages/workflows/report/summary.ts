@@ -1,6 +1,8 @@
 import { boundByAndWhy } from '@fettle/engine/assessment/boundBy.ts';
 import { intervalEnd } from '@fettle/engine/assessment/intervalEnd.ts';
+import { rangesToGoBy } from '@fettle/engine/doubt/doubtOf.ts';
 import { familyById } from '@fettle/engine/families/families.ts';
+import { printQuantity } from '@fettle/engine/quantities/printQuantity.ts';
 import { printDay } from '@fettle/engine/quantities/printShort.ts';
 import { fedText, feedText, intervalDoubt, intervalText } from '../amounts.ts';
 import type { AssessedJob } from '../assessJob.ts';
@@ -12,10 +14,20 @@ const flowSentence = ({ assessment }: AssessedJob, print: Print): string => {
   return `Clean, ${print(dutyPoint.flowM3PerS, 'flow')} flows at ${print(dutyPoint.headM, 'length')} of head: the tank's water ${turnover} times an hour.`;
 };
 
-const carriesSentence = ({ assessment, model }: AssessedJob, print: Print): string => {
+/** The served volume with the range of its draws behind it, where some were drawn. */
+const servedText = ({ assessment, doubts }: AssessedJob, { system }: Print): string => {
+  const value = assessment.carries.day.servedM3.normal;
+  const printable = { value, dimension: 'volume', system } as const;
+  if (doubts === undefined) return printQuantity(printable);
+  const { low, high } = rangesToGoBy(doubts)['day.servedM3'];
+  return printQuantity({ ...printable, low, high });
+};
+
+const carriesSentence = (job: AssessedJob, print: Print): string => {
+  const { assessment, model } = job;
   const { day, clean } = assessment.carries;
-  const { light, normal, heavy } = day.servedM3;
-  const volumes = `${print(normal, 'volume')} at a normal stock (light ${print(light, 'volume')}, heavy ${print(heavy, 'volume')})`;
+  const { light, heavy } = day.servedM3;
+  const volumes = `${servedText(job, print)} at a normal stock (light ${print(light, 'volume')}, heavy ${print(heavy, 'volume')})`;
   const fed = model.tank.feedKgPerS;
   const against = day.feedKgPerS >= fed ? 'which is enough for' : 'which is less than';
   const flow = print(day.flowM3PerS, 'flow');

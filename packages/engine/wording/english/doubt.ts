@@ -19,7 +19,7 @@ export const doubtSentences: Readonly<Record<string, string>> = {
     'run the filter on a tub of tank water without animals, add ammonium chloride to 2 mg/L of ammonia nitrogen, and test ammonia and nitrite every two hours until they are gone; throw the water away.',
   'doubt.how.watch-the-flow-fall':
     'time the flow each week after a cleaning, and note the day on which it is down by a third.',
-  'doubt.how.weigh-the-feed': 'weigh the feed of a week on a kitchen scale that shows 0.1 g.',
+  'doubt.how.weigh-the-feed': 'weigh the feed of a week on a kitchen scale that shows tenths of a gram.',
   'doubt.how.measure-volume':
     'count the litres by bucket or by a water meter at the next large water change.',
   'doubt.how.test-the-water': 'test or look up {of} on three days at the same hour.',

@@ -20,7 +20,7 @@ export const doubtSentences: Readonly<Record<string, string>> = {
     'Den Filter an einer Wanne mit Beckenwasser ohne Tiere betreiben, Ammoniumchlorid bis 2 mg/L Ammoniumstickstoff zugeben und Ammonium und Nitrit alle zwei Stunden messen, bis sie weg sind; das Wasser wegschütten.',
   'doubt.how.watch-the-flow-fall':
     'Nach einer Reinigung jede Woche den Durchfluss stoppen und den Tag notieren, an dem er um ein Drittel gefallen ist.',
-  'doubt.how.weigh-the-feed': 'Das Futter einer Woche auf einer Küchenwaage wiegen, die 0,1 g zeigt.',
+  'doubt.how.weigh-the-feed': 'Das Futter einer Woche auf einer Küchenwaage wiegen, die Zehntelgramm zeigt.',
   'doubt.how.measure-volume':
     'Beim nächsten großen Wasserwechsel die Liter mit dem Eimer oder der Wasseruhr zählen.',
   'doubt.how.test-the-water': '{of} an drei Tagen zur gleichen Stunde messen oder nachschlagen.',
