@@ -87,13 +87,32 @@ describe.each(demos.map((path) => [basename(path), path]))('assess --json of %s'
     expect(money.length).toBeGreaterThanOrEqual(4);
   });
 
-  test('gives no bare number and no range', () => {
+  test('gives no bare number, and a range with low and high where there is one', () => {
     expect(bareNumbersOf(result).filter((at) => !/^\/assumed\/\d+\/doubt\/size$/.test(at))).toEqual([]);
     for (const { path: at, keys, value } of figures) {
-      expect(keys, at).not.toContain('low');
-      expect(keys, at).not.toContain('high');
+      expect(keys.includes('low'), at).toBe(keys.includes('high'));
       expect(Number.isFinite(value), at).toBe(true);
     }
+  });
+
+  test('has what is most likely within the range of what it serves, of flow and interval', () => {
+    const { carries, dutyPoint, cleaningInterval } = result;
+    for (const { value, low, high } of [
+      carries.intervalEnd.served.normal,
+      carries.clean.feed,
+      dutyPoint.flow,
+      cleaningInterval,
+    ]) {
+      expect(low).toBeLessThanOrEqual(value * (1 + 1e-9));
+      expect(high).toBeGreaterThanOrEqual(value * (1 - 1e-9));
+    }
+  });
+
+  test('says in its own words what it serves, how sure that is, and what to measure next', () => {
+    const [serves, ...rest] = result.doubt!.says;
+    expect(serves).toMatch(/serves .* at a normal stock: .* to .* in eight of ten/);
+    expect(rest.at(-1)).toMatch(/^Measure next: /);
+    expect(result.doubt!.measureNext[0]!.widthLeft.value).toBeLessThan(0.9);
   });
 
   test('does not round', () => {
@@ -140,7 +159,7 @@ test('an empty filter is missed by all water at every stage', async () => {
   const text = readFileSync(demo('tall-drum'), 'utf8').replace(/^ {4}- \{ medium: .*\n/gm, '');
   const { bypass, beds } = await assessed(fileWith(text.replaceAll(/^( {2}basket-\d:).*$/gm, '$1 []')));
   expect(beds).toEqual([]);
-  expect(bypass).toEqual({
+  expect(bypass).toMatchObject({
     mechanical: { value: 1, unit: '1' },
     biological: { value: 1, unit: '1' },
     chemical: { value: 1, unit: '1' },
@@ -163,7 +182,7 @@ const lazy = () =>
 
 test('an interval of more than a year is told as beyond a year', async () => {
   const file = fileWith(lazy());
-  expect((await assessed(file)).cleaningInterval).toEqual({ value: 365, unit: 'd', beyond: true });
+  expect((await assessed(file)).cleaningInterval).toMatchObject({ value: 365, unit: 'd', beyond: true });
   expect((await fettle('assess', file)).out.replaceAll(/\s+/g, ' ')).toContain('after more than a year');
 });
 
@@ -175,9 +194,11 @@ test('--day moves what the filter carries, and nothing that is clean', async () 
   expect(usual.carries.day).toEqual({ value: 60, unit: 'd' });
   expect(day30.carries.day).toEqual({ value: 30, unit: 'd' });
   expect(day30.carries.feed.value).not.toBe(usual.carries.feed.value);
-  expect(day30.carries.clean).toEqual(usual.carries.clean);
   expect(day30.dutyPoint).toEqual(usual.dutyPoint);
-  expect(day30.cleaningInterval).toEqual(usual.cleaningInterval);
+  // Draws that clog later than on that day are marched in other steps.
+  const { low: _, high: __, ...interval } = usual.cleaningInterval;
+  expect(day30.cleaningInterval).toMatchObject(interval);
+  expect(day30.carries.clean.feed.value).toBe(usual.carries.clean.feed.value);
 });
 
 test('- reads standard input and gives the same bytes', async () => {

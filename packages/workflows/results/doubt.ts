@@ -32,8 +32,8 @@ const rangesSchema = z.strictObject({
 });
 
 export const doubtSchema = z.strictObject({
-  draws: z.number().meta({ description: 'Draws of everything that is not sure, which the ranges are of.' }),
-  unsolved: z.number().meta({ description: 'Draws that left no filter that holds together; not counted.' }),
+  draws: figureSchema.meta({ description: 'Draws of everything that is not sure, which the ranges are of.' }),
+  unsolved: figureSchema.meta({ description: 'Draws that left no filter that holds together; not counted.' }),
   ranges: rangesSchema.meta({ description: 'Before any bench test is looked at.' }),
   tested: z
     .strictObject({
@@ -100,8 +100,8 @@ export const toDoubt = (doubts: Doubts, model: Model, system: System): z.infer<t
   const wording = { language: engineEnglish, units: system } as const;
   const { draws, unsolved, ranges, tested, inputs, measureNext } = doubts;
   return {
-    draws,
-    unsolved,
+    draws: figure(draws, '1'),
+    unsolved: figure(unsolved, '1'),
     ranges: toRanges(ranges),
     ...(tested === undefined
       ? {}
