@@ -103,6 +103,10 @@ interface ProblemFacts {
   'state-not-described': object;
   'bad-pattern': { readonly found: string };
   'pattern-place': { readonly found: string };
+  'bad-happening': { readonly found: string };
+  'happening-place': { readonly found: string };
+  'bad-tank-start': { readonly found: string };
+  'bad-tank-changes': { readonly found: string };
 }
 
 /** Stable code of a problem. */
@@ -213,6 +217,11 @@ export const problemWordings: {
   'bad-pattern': (_path, { found }) => `“${found}” is no pattern of cleaning.`,
   'pattern-place': (_path, { found }) =>
     `The pattern of cleaning names “${found}”, and the filter has no bed of that name.`,
+  'bad-happening': (_path, { found }) => `“${found}” is nothing that can happen to a tank.`,
+  'happening-place': (_path, { found }) =>
+    `What happens to the tank names “${found}”, and the filter has no bed of that name.`,
+  'bad-tank-start': (_path, { found }) => `“${found}” is no start of a tank.`,
+  'bad-tank-changes': (_path, { found }) => `“${found}” says no water changes.`,
   'flow-missing': (path) => `${path} is missing: the pump needs either a rated flow or a curve.`,
 };
 

@@ -8,10 +8,12 @@ import { plansSchema } from './plans.ts';
 import { problemsSchema } from './problems.ts';
 import { reckoningSchema } from './reckoning.ts';
 import { residenceSchema } from './residence.ts';
+import { tankSchema } from './tank.ts';
 
 const results = {
   assessment: assessmentSchema,
   forecast: forecastSchema,
+  tank: tankSchema,
   plans: plansSchema,
   claims: claimsSchema,
   faded: fadedSchema,

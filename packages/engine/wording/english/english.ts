@@ -8,6 +8,7 @@ import { forecastSentences } from './forecast.ts';
 import { residenceSentences } from './residence.ts';
 import { siteSentences } from './site.ts';
 import { planStepSentences } from './steps.ts';
+import { tankSentences } from './tank.ts';
 import { warningSentences } from './warnings.ts';
 
 /** English as the engine speaks it: what packages above it add their own sentences to. */
@@ -27,6 +28,7 @@ export const engineEnglish: Language = {
     ...forecastSentences,
     ...residenceSentences,
     ...siteSentences,
+    ...tankSentences,
   },
   names: {},
   marks: {

@@ -21,6 +21,7 @@ import { residenceSentences } from './residence.ts';
 import { sheetSentences } from './sheet.ts';
 import { siteSentences } from './site.ts';
 import { talkSentences } from './talk.ts';
+import { tankSentences } from './tank.ts';
 
 /** German, without address to anybody: what is done stands in the infinitive. */
 export const german: Language = {
@@ -37,6 +38,7 @@ export const german: Language = {
     ...planStepSentences,
     ...forecastSentences,
     ...doubtSentences,
+    ...tankSentences,
     ...residenceSentences,
     ...siteSentences,
     ...sheetSentences,
