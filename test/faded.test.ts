@@ -34,6 +34,14 @@ describe('why a flow has faded', () => {
     expect(out).toContain('from memory');
   });
 
+  test('is laid to two causes where they are about as likely', async () => {
+    const text = readFileSync(demo('corner-box'), 'utf8');
+    const file = fileWith(`${text}faded:\n  flowNow: 319 L/h\n  flowBefore: 350 L/h\n`);
+    const { out } = await fettle('faded', file);
+    expect(out).toContain('Two causes are about as likely');
+    expect(out).not.toContain('Most likely');
+  });
+
   test('is not told where what flows agrees with what is computed, as the assessment says', async () => {
     const { out } = await fettle('faded', demo('corner-box'));
     expect(out).toMatch(/^No fading can be told: 92 % of what is computed flows/);
