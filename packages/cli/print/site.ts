@@ -10,6 +10,6 @@ export const printSite = ({ assessment }: AssessedJob, print: Print): string => 
       ? []
       : [reportTable(pressureTable(assessment, print), [34, 11, 11, 18])];
   const levels = levelsTable(assessment, print);
-  const box = levels === undefined ? [] : [reportTable(levels, [24, 9, 9, 9, 25])];
+  const box = levels === undefined ? [] : [reportTable(levels, [23, 9, 9, 9, 22])];
   return [...table, ...box, ...siteLines(assessment, print).map((text) => wrap(text, 2))].join('\n');
 };

@@ -1,3 +1,4 @@
+import type { Assessment } from '@fettle/engine/assessment/assessment.ts';
 import { boundByAndWhy } from '@fettle/engine/assessment/boundBy.ts';
 import { intervalEnd } from '@fettle/engine/assessment/intervalEnd.ts';
 import { rangesToGoBy } from '@fettle/engine/doubt/doubtOf.ts';
@@ -13,6 +14,9 @@ const flowSentence = ({ assessment }: AssessedJob, print: Print): string => {
   const turnover = Number((turnoverPerS * 3600).toPrecision(2));
   return `Clean, ${print(dutyPoint.flowM3PerS, 'flow')} flows at ${print(dutyPoint.headM, 'length')} of head: the tank's water ${turnover} times an hour.`;
 };
+
+/** Whether it wants cleaning before the day of the comparison. */
+const isDueBefore = ({ cleaning, carries }: Assessment): boolean => cleaning.timeS < carries.day.dayS;
 
 /** The served volume with the range of its draws behind it, where some were drawn. */
 const servedText = ({ assessment, doubts }: AssessedJob, { system }: Print): string => {
@@ -31,7 +35,10 @@ const carriesSentence = (job: AssessedJob, print: Print): string => {
   const fed = model.tank.feedKgPerS;
   const against = day.feedKgPerS >= fed ? 'which is enough for' : 'which is less than';
   const flow = print(day.flowM3PerS, 'flow');
-  return `On ${printDay(day.dayS)} after every bed was cleaned, nothing cleaned between, ${flow} still flows and it carries ${feedText(day.feedKgPerS)} of dry feed, ${against} the ${fedText(model)} that the tank gets: ${volumes}. It is bound ${boundByAndWhy(day.bindingLimit)}. Clean it carries ${feedText(clean.feedKgPerS)}.`;
+  const when = isDueBefore(assessment)
+    ? `Left uncleaned to ${printDay(day.dayS)}`
+    : `On ${printDay(day.dayS)} after every bed was cleaned, nothing cleaned between`;
+  return `${when}, ${flow} still flows and it carries ${feedText(day.feedKgPerS)} of dry feed, ${against} the ${fedText(model)} that the tank gets: ${volumes}. It is bound ${boundByAndWhy(day.bindingLimit)}. Clean it carries ${feedText(clean.feedKgPerS)}.`;
 };
 
 const cleaningSentence = ({ assessment, model }: AssessedJob): string => {
@@ -46,11 +53,15 @@ const worstSentence = ({ findings }: AssessedJob): string => {
   return worst ? `Worst fault: ${worst.says}` : 'No grave or marked fault was found.';
 };
 
-/** What is said first of a filter: flow, what it carries, when it wants cleaning, its worst fault. */
-export const summarySentences = (job: AssessedJob, print: Print): readonly string[] =>
-  job.assessment.beds.length === 0
-    ? [flowSentence(job, print), 'There are no media in it yet, so it carries nothing.']
-    : [flowSentence(job, print), carriesSentence(job, print), cleaningSentence(job), worstSentence(job)];
+/** What is said first of a filter: flow, when it wants cleaning and what it carries in the order of time, its worst fault. */
+export const summarySentences = (job: AssessedJob, print: Print): readonly string[] => {
+  const { assessment } = job;
+  if (assessment.beds.length === 0)
+    return [flowSentence(job, print), 'There are no media in it yet, so it carries nothing.'];
+  const inTime = [carriesSentence(job, print), cleaningSentence(job)];
+  if (isDueBefore(assessment)) inTime.reverse();
+  return [flowSentence(job, print), ...inTime, worstSentence(job)];
+};
 
 /** The filter, its family and its tank, as a title. */
 export const filterTitle = ({ model }: AssessedJob, print: Print): string => {
