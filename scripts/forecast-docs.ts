@@ -113,6 +113,8 @@ export const page = (): string =>
     '## Fine before coarse',
     'Cleaning interval of two layers of 40 mm in one basket, 1.5 g of feed a day, in one order and in the other. Nothing in the models knows of an order; a ratio below 1 would be a pair for which the rule does not hold.',
     pairs(),
+    '## The tank’s water',
+    '`fettle forecast --tank` marches ammonia, nitrite, nitrate, oxygen, alkalinity and the bacteria of the filter: [The tank in time](models/tank.md) tells by which laws, what was set, and how it stands against what was published.',
   ].join('\n\n')}\n`;
 
 if (isMain(import.meta.url)) {
