@@ -47,6 +47,9 @@ export interface AssessJobOptions extends AssessOptions {
 /** Draws for the ranges of one job that is looked at: docs/decisions/0022. */
 export const USUAL_DRAWS = 256;
 
+/** How sure the figures of one job that is looked at are. */
+export const usualDoubts = (model: Model): Doubts => doubtOf(model, { draws: USUAL_DRAWS });
+
 /** The shut-off head that a claim may be held against: measured, or stated; an assumed one convicts nobody. */
 const shutoffOf = (model: Model): Pick<Computed, 'shutoffHeadM' | 'shutoffHeadMeasured'> => {
   const measured = bestShutoffTest(model)?.headM;

@@ -21,6 +21,9 @@ export const fileNamed = (path: string): NamedFile | undefined => {
   return { name, form: form as NamedFile['form'], paper: paper === 'letter' ? 'letter' : 'a4' };
 };
 
+/** Whether a document tells ranges, for which hundreds of filters have to be drawn. */
+export const tellsRanges = (name: DocumentName): boolean => name === 'sheet' || name === 'build';
+
 /** Whether a file shows photographs of the job: the sheet does, and so does the whole write-up where no file is named. */
 export const showsPhotographs = (file?: NamedFile): boolean => file === undefined || file.name === 'sheet';
 

@@ -1,6 +1,7 @@
 import type { Assessment, Finding } from '@fettle/engine/assessment/assessment.ts';
 import type { Comparison } from '@fettle/engine/assessment/findings/measured.ts';
 import type { Holding } from '@fettle/engine/claims/holding.ts';
+import type { Doubts } from '@fettle/engine/doubt/doubtOf.ts';
 import type { Model, PackedState } from '@fettle/engine/model/model.ts';
 import type { JobDocument } from '@fettle/job/schema/job.ts';
 import type { Photograph } from './content/document.ts';
@@ -13,6 +14,8 @@ export interface AssessedState {
   readonly findings: readonly Finding[];
   readonly claims: readonly Holding[];
   readonly comparisons: readonly Comparison[];
+  /** How sure the figures are; absent where nothing was drawn. */
+  readonly doubts?: Doubts;
 }
 
 /** A state with the days to come. */

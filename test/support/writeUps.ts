@@ -1,4 +1,5 @@
 import { readdirSync, readFileSync } from 'node:fs';
+import { doubtOf } from '@fettle/engine/doubt/doubtOf.ts';
 import { searchPlans } from '@fettle/engine/planning/search.ts';
 import { readDocument } from '@fettle/job/read.ts';
 import type { JobDocument } from '@fettle/job/schema/job.ts';
@@ -14,7 +15,10 @@ import { inProject } from './program.ts';
 export const sourceOf = (document: unknown): WriteUpSource => {
   const reading = readDocument(document);
   if (!reading.ok) throw new Error(JSON.stringify(reading.problems));
-  return writeUpSource(reading.document, reading.model);
+  return writeUpSource(reading.document, reading.model, {
+    // Few draws: what is asked here is how ranges are written, not how good they are.
+    doubtsOf: (model) => doubtOf(model, { draws: 32 }),
+  });
 };
 
 export const demoNames: readonly string[] = readdirSync(inProject('demo')).map((file) =>

@@ -1,5 +1,6 @@
 import { resolve } from 'node:path';
 import type { JobDocument } from '@fettle/job/schema/job.ts';
+import { usualDoubts } from '@fettle/workflows/assessJob.ts';
 import { writeUpSource } from '@fettle/workflows/writeUpSource.ts';
 import type { WriteUpSource } from '@fettle/writeup/source.ts';
 import { type Command, Option } from 'commander';
@@ -47,7 +48,7 @@ const run = async (word: string, flags: WriteUpFlags): Promise<void> => {
   const { writeUpFiles } = await import('@fettle/writeup/writeUpFiles.ts');
   const { wordsLeftOver } = await import('@fettle/writeup/writeUp.ts');
   const beside = await inRecords(word, reading.document, flags);
-  const made = { ...writeUpSource(reading.document, reading.model), ...beside };
+  const made = { ...writeUpSource(reading.document, reading.model, { doubtsOf: usualDoubts }), ...beside };
   const files = writeUpFiles(made, { paper });
   for (const { path, content } of files) writeMadeFile(resolve(flags.out, ...path.split('/')), content);
   const unfilled = templateNotes(reading.document).map(({ says }) => says);

@@ -53,8 +53,8 @@ const kindOfField = (id: string): MeasurementKind | undefined => {
   if (id === 'tank.volume') return 'measure-volume';
   if (/^tank\.(pH|alkalinity|temperature|oxygen|salinity)$/.test(id)) return 'test-the-water';
   if (id === 'filter.pump.shutoffHead') return 'measure-shutoff-head';
-  // What a plate says of the flow is told by timing the flow itself.
-  if (id.startsWith('filter.') && !id.startsWith('filter.pump.') && !id.endsWith('roughness'))
+  // What a plate says of the flow is told by timing the flow itself; a life in years no tape tells.
+  if (/^filter\.(measurements|hoses|gaps|slots|placing)\b/.test(id) && !id.endsWith('roughness'))
     return 'measure-the-part';
   return undefined;
 };

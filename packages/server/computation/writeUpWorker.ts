@@ -1,5 +1,7 @@
+import { usualDoubts } from '@fettle/workflows/assessJob.ts';
 import { openJob } from '@fettle/workflows/openJob.ts';
 import { writeUpSource } from '@fettle/workflows/writeUpSource.ts';
+import { tellsRanges } from '@fettle/writeup/fileNames.ts';
 import { writeUpFile } from '@fettle/writeup/writeUpFile.ts';
 import { writeUpFiles } from '@fettle/writeup/writeUpFiles.ts';
 import { archiveOf } from './archive.ts';
@@ -15,8 +17,9 @@ export default function perform({
 }: WriteUpTask): TaskResults['writeUp'] {
   const opened = openJob({ document });
   if (!opened.ok) return opened;
+  const isRanged = file === undefined || tellsRanges(file.name);
   const source = {
-    ...writeUpSource(opened.document, opened.model),
+    ...writeUpSource(opened.document, opened.model, isRanged ? { doubtsOf: usualDoubts } : {}),
     photographs,
     ...(workshop === undefined ? {} : { workshop }),
   };

@@ -7,17 +7,20 @@ import { assess } from '@fettle/engine/assessment/assess.ts';
 import { dirtTimes } from '@fettle/engine/assessment/dirt/dirtTimes.ts';
 import { pumpAndSystem } from '@fettle/engine/assessment/hydraulics/curves.ts';
 import { residenceCurve } from '@fettle/engine/assessment/residence/residence.ts';
+import type { Doubts } from '@fettle/engine/doubt/doubtOf.ts';
 import type { Layout } from '@fettle/engine/families/layout.ts';
 import type { Model } from '@fettle/engine/model/model.ts';
+import { alike } from '@fettle/job/changes/alike.ts';
 import { type PackedState, packedStates } from '@fettle/job/packedStates.ts';
 import type { Problem } from '@fettle/job/problems.ts';
 import type { JobReading } from '@fettle/job/read.ts';
 import { stateModel } from '@fettle/job/toModel/stateModel.ts';
-import { assessJob } from '@fettle/workflows/assessJob.ts';
+import { assessJob, usualDoubts } from '@fettle/workflows/assessJob.ts';
 import { type FadedCase, fadedFlow } from '@fettle/workflows/fadedFlow.ts';
 import { openJob } from '@fettle/workflows/openJob.ts';
 import { writeUpSource } from '@fettle/workflows/writeUpSource.ts';
 import type { Document } from '@fettle/writeup/content/document.ts';
+import { tellsRanges } from '@fettle/writeup/fileNames.ts';
 import { type DocumentName, writeUpDocument } from '@fettle/writeup/writeUp.ts';
 import { expose } from 'comlink';
 import { type ForecastAsked, type ForecastShown, forecastShown } from '../forecast/forecastShown.ts';
@@ -84,6 +87,15 @@ const hindered = (problems: readonly Problem[], { name, document }: Packed): Com
   })),
 });
 
+let lastDrawn: { readonly of: Model; readonly doubts: Doubts } | undefined;
+
+/** Ranges are not drawn anew while only the words of a write-up change. */
+const keptDoubts = (model: Model): Doubts => {
+  if (lastDrawn === undefined || !alike(lastDrawn.of, model))
+    lastDrawn = { of: model, doubts: usualDoubts(model) };
+  return lastDrawn.doubts;
+};
+
 /** What the worker does; everything that goes in and out is plain data. */
 const engine = {
   quick(document: unknown, shown: Shown): Computed<QuickFigures> {
@@ -119,6 +131,13 @@ const engine = {
     return { ok: true, figures };
   },
 
+  /** How sure the figures are: takes as long as a few hundred assessments. */
+  doubts(document: unknown, state: PackedState): Computed<Doubts> {
+    const reading = opened(document, state);
+    if (!reading.ok) return reading;
+    return { ok: true, figures: usualDoubts(reading.model) };
+  },
+
   dirt(document: unknown, state: PackedState): Computed<DirtDrawn> {
     const reading = opened(document, state);
     if (!reading.ok) return reading;
@@ -141,7 +160,8 @@ const engine = {
     const reading = openJob({ document });
     if (!reading.ok) return reading;
     const signed = workshop === undefined ? {} : { workshop };
-    const source = { ...writeUpSource(reading.document, reading.model), ...signed };
+    const ranged = tellsRanges(name) ? { doubtsOf: keptDoubts } : {};
+    const source = { ...writeUpSource(reading.document, reading.model, ranged), ...signed };
     return { ok: true, figures: writeUpDocument(source, { name, theme }) };
   },
 

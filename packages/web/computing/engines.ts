@@ -1,8 +1,10 @@
 import { type Remote, wrap } from 'comlink';
 import type { Engine } from './engine.worker.ts';
 
-const start = (): Remote<Engine> =>
-  wrap<Engine>(new Worker(new URL('./engine.worker.ts', import.meta.url), { type: 'module' }));
+const startThread = (): Worker =>
+  new Worker(new URL('./engine.worker.ts', import.meta.url), { type: 'module' });
+
+const start = (): Remote<Engine> => wrap<Engine>(startThread());
 
 let quick: Remote<Engine> | undefined;
 let thorough: Remote<Engine> | undefined;
@@ -11,6 +13,12 @@ let thorough: Remote<Engine> | undefined;
 export const quickEngine = (): Remote<Engine> => {
   quick ??= start();
   return quick;
+};
+
+/** An engine for one long piece of work, which can be ended in the middle of it. */
+export const engineOfItsOwn = (): { readonly engine: Remote<Engine>; readonly stop: () => void } => {
+  const thread = startThread();
+  return { engine: wrap<Engine>(thread), stop: () => thread.terminate() };
 };
 
 /** The engine for what takes longer. */

@@ -1,7 +1,6 @@
 import type { Assessment } from '@fettle/engine/assessment/assessment.ts';
 import type { System } from '@fettle/engine/quantities/displayUnits.ts';
 import { printDay } from '@fettle/engine/quantities/printShort.ts';
-import { rangesMissing } from '@fettle/workflows/amounts.ts';
 import type { AssessedJob } from '@fettle/workflows/assessJob.ts';
 import { type Print, printer } from '@fettle/workflows/printing.ts';
 import { assumedLines } from '@fettle/workflows/report/assumed.ts';
@@ -110,9 +109,7 @@ export function Working({ job, system }: { readonly job: AssessedJob; readonly s
       </Part>
       <Lines id="assumed" name="Assumed, with wide doubt" lines={assumedLines(model, print)} />
       <Lines id="warnings" name="Warnings" lines={warningLines(job)} />
-      <p className="soft">
-        Model edition {assessment.edition}. {rangesMissing}
-      </p>
+      <p className="soft">Model edition {assessment.edition}. How sure its figures are is told above.</p>
     </section>
   );
 }

@@ -2,20 +2,23 @@ import { rangesToGoBy } from '@fettle/engine/doubt/doubtOf.ts';
 import { doubtSaid, inputName } from '@fettle/engine/doubt/doubtSaid.ts';
 import type { OutcomeName } from '@fettle/engine/doubt/outcome.ts';
 import type { ServedEffect } from '@fettle/engine/doubt/servedEffects.ts';
+import { printQuantity } from '@fettle/engine/quantities/printQuantity.ts';
 import { engineEnglish } from '@fettle/engine/wording/english/english.ts';
 import { word, wordFact } from '@fettle/engine/wording/word.ts';
-import { feedText, intervalText } from '../amounts.ts';
+import { figures, intervalText } from '../amounts.ts';
 import type { AssessedJob } from '../assessJob.ts';
 import { type Print, share } from '../printing.ts';
 import type { ReportTable } from './reportTable.ts';
 
 type Printing = (value: number, print: Print) => string;
 
-const YEAR_S = 365 * 86_400;
+const DAY_S = 86_400;
+const YEAR_S = 365 * DAY_S;
 
-const flow: Printing = (value, print) => print(Number(value.toPrecision(3)), 'flow');
-const volume: Printing = (value, print) => print(Number(value.toPrecision(2)), 'volume');
-const feed: Printing = (value) => feedText(Number(value.toPrecision(2)));
+const flow: Printing = (value, print) => print(value, 'flow');
+const volume: Printing = (value, { system }) =>
+  printQuantity({ value, dimension: 'volume', system, digits: 2 });
+const feed: Printing = (value) => `${figures(1000 * DAY_S * value, 2)} g/d`;
 const span: Printing = (value) => intervalText(value, value >= YEAR_S);
 const oxygen: Printing = (value) => `${(1000 * value).toFixed(1)} mg/L`;
 
@@ -47,6 +50,16 @@ export const doubtTable = ({ doubts }: AssessedJob, print: Print): ReportTable |
       return [name, prints(low, print), prints(median, print), prints(high, print)];
     }),
   };
+};
+
+/** The figures of that table with their ranges, to be drawn against their middles; those without a middle are left out. */
+export const rangedFigures = ({ doubts }: AssessedJob, print: Print) => {
+  if (doubts === undefined) return [];
+  const ranges = rangesToGoBy(doubts);
+  return ROWS.map(([label, figure, prints]) => {
+    const { low, median, high } = ranges[figure];
+    return { label, low, median, high, printed: `${prints(low, print)} to ${prints(high, print)}` };
+  }).filter(({ median }) => median > 0);
 };
 
 /** How sure the served volume is, what makes its range and what to measure next. */

@@ -43,7 +43,7 @@ const schemaLabel = (writer: Writer, path: string): string => {
 };
 
 /** A field of the document in words. */
-const fieldFact = (writer: Writer, path: string): Fact => {
+export const fieldFact = (writer: Writer, path: string): Fact => {
   if (relabelled.includes(path)) return said(`field.${path}`);
   const [, kind, of = '', key = ''] = path.split('.');
   if (kind === 'measurements') {

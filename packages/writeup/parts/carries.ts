@@ -2,6 +2,7 @@ import { boundSaid } from '@fettle/engine/assessment/boundBy.ts';
 import { fedSaid } from '@fettle/engine/assessment/fedSaid.ts';
 import type { Fact } from '@fettle/engine/wording/said.ts';
 import type { Block } from '../content/document.ts';
+import { lastDoubts, servedDoubt } from './doubt.ts';
 import { flows, hasInterval } from './interval.ts';
 import { duration, feed, share, temperature, volume } from './quantities.ts';
 import { heading, lastState, paragraph, type Writer } from './writer.ts';
@@ -58,9 +59,10 @@ export const carriesPart = (writer: Writer): readonly Block[] => {
         writer.fact(volume(day.servedM3[stock])),
       ]),
     },
+    ...paragraph('served-doubt', servedDoubt(writer)),
     ...paragraph('conditions', [
       writer.say('carries.conditions', carriesConditions(writer)),
-      writer.say('doubt.carries'),
+      writer.say(lastDoubts(writer) === undefined ? 'doubt.carries' : 'doubt.carries.drawn'),
     ]),
     ...paragraph('cleaning', cleaningSentences(writer)),
   ];

@@ -2,6 +2,7 @@ import { familyById } from '@fettle/engine/families/families.ts';
 import type { BenchTest } from '@fettle/engine/model/model.ts';
 import type { Block } from '../content/document.ts';
 import { madeAlterations } from './changes.ts';
+import { measureNextSaid } from './doubt.ts';
 import { heading, lastState, type Writer } from './writer.ts';
 
 const kinds: readonly BenchTest['kind'][] = ['timed-volume', 'power', 'shutoff-head'];
@@ -13,6 +14,7 @@ export const limitsPart = (writer: Writer): readonly Block[] => {
   const tested = new Set((source.document.tests ?? []).map(({ kind }) => kind));
   const missing = [...kinds, 'dye', 'ammonia-challenge'].filter((kind) => !tested.has(kind as never));
   const assumed = model.givens.filter(({ assumedBecause }) => assumedBecause !== undefined).length;
+  const next = measureNextSaid(writer);
   const items = [
     writer.say('limits.one-unit'),
     ...(missing.length === 0
@@ -22,6 +24,7 @@ export const limitsPart = (writer: Writer): readonly Block[] => {
             what: { all: missing.map((kind) => writer.say(`test.${kind}`)) },
           }),
         ]),
+    ...(next === undefined ? [] : [writer.say('limits.measure-next', { how: next })]),
     ...(assumed > 0 ? [writer.say('limits.assumed', { count: assumed })] : []),
     writer.say('limits.model'),
     writer.say('limits.advice'),

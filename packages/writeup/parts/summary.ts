@@ -3,6 +3,7 @@ import { familyById } from '@fettle/engine/families/families.ts';
 import { type Fact, said } from '@fettle/engine/wording/said.ts';
 import type { Block, KeyFigure } from '../content/document.ts';
 import { changeCost, isUnchanged } from './changes.ts';
+import { lastDoubts } from './doubt.ts';
 import { findingText } from './findings.ts';
 import { flows, hasMechanical, interval, missed } from './interval.ts';
 import { computedFlow, duration, feed, flow, money, volume } from './quantities.ts';
@@ -159,7 +160,11 @@ export const figuresPart = (writer: Writer): readonly Block[] => {
   ];
   return [
     { kind: 'figures', id: 'key-figures', figures },
-    ...paragraph('key-figures-doubt', [writer.say('doubt.computed')], 'soft'),
+    ...paragraph(
+      'key-figures-doubt',
+      [writer.say(lastDoubts(writer) === undefined ? 'doubt.computed' : 'doubt.computed.drawn')],
+      'soft',
+    ),
   ];
 };
 

@@ -1,6 +1,7 @@
 import type { HeadShare } from '@fettle/engine/assessment/assessment.ts';
 import type { Block } from '../content/document.ts';
 import { assumedTable } from './assumed.ts';
+import { rangesPart } from './doubt.ts';
 import { duration, feed, length, money, share, velocity } from './quantities.ts';
 import { heading, lastState, paragraph, placeIn, type Writer } from './writer.ts';
 
@@ -125,6 +126,7 @@ export const workingsPart = (writer: Writer): readonly Block[] => {
     headTable(writer),
     ...bedsTable(writer),
     ...mediaCosts(writer),
+    ...rangesPart(writer),
     ...assumedTable(writer),
     ...warningList(writer),
   ];

@@ -4,6 +4,7 @@ import { type HandlingKind, handlingKind, isDrivenByAir } from '@fettle/engine/p
 import type { Printable } from '@fettle/engine/quantities/printQuantity.ts';
 import type { Block } from '../../content/document.ts';
 import { cautionBlocks } from '../cautions.ts';
+import { measureNextSaid } from '../doubt.ts';
 import { flowWay } from '../flowWay.ts';
 import { computedFlow, duration, flow, power, volume } from '../quantities.ts';
 import { timedFlow } from '../timed.ts';
@@ -111,6 +112,12 @@ const startStep = ({ source: { found }, say }: Writer): string => {
   return say(isColumn(found) ? `step.start.${kind}.column` : `step.start.${kind}`);
 };
 
+/** What else would be worth measuring then; the flow is timed anyhow. */
+const measureNextStep = (writer: Writer): readonly string[] => {
+  const how = measureNextSaid(writer, (kind) => kind !== 'time-flow');
+  return how === undefined ? [] : [writer.say('step.check.measure-next', { how })];
+};
+
 /** Running again: the same tests as before, with what is expected of them. */
 export const runStage = (writer: Writer): Stage => ({
   id: 'build-run',
@@ -123,6 +130,7 @@ export const runStage = (writer: Writer): Stage => ({
     }),
     writer.say(isDrivenByAir(writer.source.found.model) ? 'step.check.noise.air' : 'step.check.noise'),
     writer.say(`step.check.surface.${handlingKind(writer.source.found)}`),
+    ...measureNextStep(writer),
   ],
   after: [runBlanks(writer)],
 });

@@ -237,6 +237,8 @@ export const buildSentences: Readonly<Record<string, string>> = {
   'step.check.expected.vessel':
     'Clean, {flow} is expected, which is computed: {vessel} fills in about {time}.',
   'step.check.expected.bag': 'Clean, {flow} is expected, which is computed: {vessel} comes in about {time}.',
+  'step.check.measure-next':
+    'Where there is time, measure what would say most of the tank that it serves: {how}',
   'step.check.watts': 'Read the watts at the plug after ten minutes; {power} is what it drew or should draw.',
   'step.check.noise': 'Listen: what still rattles after half an hour is air, grit or a worn shaft.',
   'step.check.noise.air':

@@ -9,6 +9,7 @@ import { cautionSentences } from './cautions.ts';
 import { figureSentences } from './figures.ts';
 import { outlookSentences } from './outlook.ts';
 import { quoteSentences } from './quote.ts';
+import { rangeSentences } from './ranges.ts';
 import { sheetSentences } from './sheet.ts';
 import { talkSentences } from './talk.ts';
 
@@ -17,6 +18,7 @@ export const english: Language = {
   ...engineEnglish,
   sentences: {
     ...engineEnglish.sentences,
+    ...rangeSentences,
     ...sheetSentences,
     ...figureSentences,
     ...cautionSentences,

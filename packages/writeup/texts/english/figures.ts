@@ -74,6 +74,7 @@ export const figureSentences: Readonly<Record<string, string>> = {
   'limits.not-measured': 'Not measured here: {what}.',
   'limits.assumed':
     '{count} figures were not stated and were assumed; they are listed at the end with the reason for each.',
+  'limits.measure-next': 'What would say most of the tank that it serves: {how}',
   'limits.model':
     'The models know no plants, no growth in time and no settling; figures for fish and feed are guides, not promises.',
   'limits.advice': 'This is no advice on the health of animals and no finding on electrical safety.',

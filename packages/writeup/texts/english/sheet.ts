@@ -63,10 +63,13 @@ export const sheetSentences: Readonly<Record<string, string>> = {
   'figure.no-mechanical': 'no such media',
   'figure.no-water': 'no water flows',
   'doubt.computed':
-    'Figures after ± are doubts: 95 of 100 such ranges hold the true value. Computed flows are taken to be good to 15 % (from memory); the ranges of the other computed figures are not computed yet, so they are rounded to two figures.',
+    'Figures after ± are doubts: 95 of 100 such ranges hold the true value. Computed flows are taken to be good to 15 % (from memory); the other computed figures stand here without their ranges, so they are rounded to two figures.',
+  'doubt.computed.drawn':
+    'Figures after ± are doubts: 95 of 100 such ranges hold the true value. Computed flows are taken to be good to 15 % (from memory); the ranges of the other computed figures, which are rounded to two figures, stand in a table at the end.',
   'doubt.interval': 'That time is good to a factor of three either way.',
   'doubt.carries':
-    'The range of this figure is not computed yet: take it as a guide, and let tests of ammonia and nitrite decide.',
+    'No range was computed of this figure: take it as a guide, and let tests of ammonia and nitrite decide.',
+  'doubt.carries.drawn': 'Take this as a guide, and let tests of ammonia and nitrite decide.',
 
   'heading.water-path': 'The way of the water',
   'drawing.found':

@@ -250,6 +250,8 @@ export const buildSentences: Readonly<Record<string, string>> = {
   'step.check.expected.vessel':
     'Sauber sind {flow} zu erwarten, gerechnet: {vessel} sind in etwa {time} voll.',
   'step.check.expected.bag': 'Sauber sind {flow} zu erwarten, gerechnet: {vessel} kommen in etwa {time}.',
+  'step.check.measure-next':
+    'Wenn Zeit ist, messen, was am meisten über das versorgte Becken sagen würde. {how}',
   'step.check.watts':
     'Nach zehn Minuten die Leistung am Stecker ablesen; {power} nahm er auf oder sollte er aufnehmen.',
   'step.check.noise':

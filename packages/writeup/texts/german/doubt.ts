@@ -29,7 +29,7 @@ export const doubtSentences: Readonly<Record<string, string>> = {
     'Ein Gefäß von bekanntem Inhalt mit {of} füllen und Wasser zugießen, bis es mit ihnen gleich steht: Das Wasser ist der Porenraum.',
   'doubt.medium': '{figure}, {medium}',
   'doubt.figure.areaPerM': 'Fläche für Bakterien',
-  'doubt.figure.depositFactor': 'wie schnell Schmutz es schließt',
+  'doubt.figure.depositFactor': 'Tempo, in dem Schmutz die Poren schließt',
   'doubt.figure.bacteriaKept': 'Bakterien, die das Ausspülen übrig lässt',
   'doubt.figure.voidage': 'Porenraum',
   'doubt.figure.cellM': 'Größe der Zellen',
@@ -56,7 +56,7 @@ export const doubtSentences: Readonly<Record<string, string>> = {
   'doubt.constant.decayingFraction': 'Anteil des Schmutzes, der fault',
   'doubt.constant.carbonPerSolidsRatio': 'Kohlenstoff in den Schwebstoffen',
   'doubt.constant.carbonAvailableFraction':
-    'Anteil dieses Kohlenstoffs, der Konkurrenten der Bakterien nährt',
+    'Anteil des Kohlenstoffs der Schwebstoffe, der Konkurrenten der Bakterien nährt',
   'doubt.constant.oxygenPerSolidsRatio': 'Sauerstoff, den faulender Schmutz braucht',
   'doubt.constant.nitriteSlopeRatio': 'Tempo, in dem Bakterien Nitrit nehmen',
   'doubt.constant.leastAlkalinityKgPerM3': 'Karbonathärte, bei der Bakterien knapp werden',

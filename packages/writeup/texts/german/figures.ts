@@ -74,6 +74,7 @@ export const figureSentences: Readonly<Record<string, string>> = {
   'limits.not-measured': 'Hier nicht gemessen: {what}.',
   'limits.assumed':
     '{count} Werte waren nicht angegeben und wurden angenommen; sie stehen mit Begründung am Ende in der Liste.',
+  'limits.measure-next': 'Was am meisten über das versorgte Becken sagen würde: {how}',
   'limits.model':
     'Die Modelle kennen keine Pflanzen, kein Wachstum über die Zeit und kein Absetzen; Werte zu Fischen und Futter sind Anhaltswerte, keine Zusage.',
   'limits.advice': 'Das ist kein Rat zur Gesundheit von Tieren und kein Befund zur elektrischen Sicherheit.',

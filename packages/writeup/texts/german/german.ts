@@ -17,6 +17,7 @@ import { mediaNames } from './media.ts';
 import { openBoxNames } from './openBoxes.ts';
 import { outlookSentences } from './outlook.ts';
 import { quoteSentences } from './quote.ts';
+import { rangeSentences } from './ranges.ts';
 import { residenceSentences } from './residence.ts';
 import { sheetSentences } from './sheet.ts';
 import { siteSentences } from './site.ts';
@@ -41,6 +42,7 @@ export const german: Language = {
     ...tankSentences,
     ...residenceSentences,
     ...siteSentences,
+    ...rangeSentences,
     ...sheetSentences,
     ...figureSentences,
     ...cautionSentences,

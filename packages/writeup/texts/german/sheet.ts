@@ -65,10 +65,14 @@ export const sheetSentences: Readonly<Record<string, string>> = {
   'figure.no-mechanical': 'keine solchen Medien',
   'figure.no-water': 'kein Wasser fließt',
   'doubt.computed':
-    'Hinter ± steht die Unsicherheit: 95 von 100 solchen Bereichen enthalten den wahren Wert. Gerechnete Durchflüsse gelten als auf 15 % genau (im Fach bekannt, nicht nachgeschlagen); die Bereiche anderer gerechneter Werte sind noch nicht bestimmt, daher zwei Ziffern.',
+    'Hinter ± steht die Unsicherheit: 95 von 100 solchen Bereichen enthalten den wahren Wert. Gerechnete Durchflüsse gelten als auf 15 % genau (im Fach bekannt, nicht nachgeschlagen); andere gerechnete Werte stehen hier ohne ihren Bereich, daher zwei Ziffern.',
+  'doubt.computed.drawn':
+    'Hinter ± steht die Unsicherheit: 95 von 100 solchen Bereichen enthalten den wahren Wert. Gerechnete Durchflüsse gelten als auf 15 % genau (im Fach bekannt, nicht nachgeschlagen); die Bereiche anderer gerechneter Werte, die zwei Ziffern haben, stehen am Ende in einer Tabelle.',
   'doubt.interval': 'Diese Zeit ist auf einen Faktor drei nach oben und unten genau.',
   'doubt.carries':
-    'Der Bereich dieses Werts ist noch nicht bestimmt: Er ist ein Anhaltswert; entscheiden müssen Messungen von Ammoniak und Nitrit.',
+    'Zu diesem Wert wurde kein Bereich bestimmt: Er ist ein Anhaltswert; entscheiden müssen Messungen von Ammoniak und Nitrit.',
+
+  'doubt.carries.drawn': 'Das ist ein Anhaltswert; entscheiden müssen Messungen von Ammoniak und Nitrit.',
 
   'heading.water-path': 'Der Weg des Wassers',
   'drawing.found':

@@ -6,6 +6,7 @@ import { printer } from '@fettle/workflows/printing.ts';
 import { filterTitle, summarySentences } from '@fettle/workflows/report/summary.ts';
 import { type Dispatch, type SetStateAction, useState } from 'react';
 import { useSearchParams } from 'wouter';
+import { useDoubts } from '../../../computing/useDoubts.ts';
 import type { Quick } from '../../../computing/useQuick.ts';
 import { useWhole, type Whole } from '../../../computing/useWhole.ts';
 import { FindingEntry } from '../../../findings/FindingEntry.tsx';
@@ -17,6 +18,7 @@ import { Working } from '../../../findings/Working.tsx';
 import { asLabel } from '../../../forms/labels.ts';
 import { DirtOf } from '../../../plots/DirtOf.tsx';
 import { WaterPlots } from '../../../plots/WaterPlots.tsx';
+import { HowSure } from '../../../sure/HowSure.tsx';
 import type { JobAtWork } from '../jobAtWork.ts';
 import { lookedState, stateInWords, statesOf } from '../lookedState.ts';
 
@@ -121,6 +123,7 @@ export function Findings({ work }: { readonly work: JobAtWork }) {
   const { whole: computed, isBehind } = useWhole(readable, { system, state: looked });
   // Those of the state before are no figures of this one.
   const whole = computed && stateOf(computed) === looked ? computed : undefined;
+  const sureness = useDoubts(readable, looked, whole !== undefined && !isBehind);
   const [pointing, setPointing] = useState(nowhere);
   const section = quick && { places: quick.places, layout: quick.assessment.layout };
   const finding = (index: number | undefined): Finding | undefined =>
@@ -152,9 +155,13 @@ export function Findings({ work }: { readonly work: JobAtWork }) {
           />
           {whole === undefined ? null : (
             <>
-              <Summary job={whole} work={work} />
+              <Summary
+                job={typeof sureness === 'string' ? whole : { ...whole, doubts: sureness }}
+                work={work}
+              />
               <h3>Worst first</h3>
               <FindingList {...{ job: whole, work, section, pointing, setPointing }} />
+              <HowSure {...{ job: whole, sureness, looked, work }} />
               <Working job={whole} system={system} />
             </>
           )}
