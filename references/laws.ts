@@ -5,6 +5,7 @@ import { dirtLaws } from './registry/dirt.ts';
 import { elementLaws } from './registry/elements.ts';
 import { hydraulicsLaws } from './registry/hydraulics.ts';
 import { lifeLaws } from './registry/life.ts';
+import { lineupLaws } from './registry/lineup.ts';
 import { machineLaws } from './registry/machines.ts';
 import { packingLaws } from './registry/packing.ts';
 import { residenceLaws } from './registry/residence.ts';
@@ -27,4 +28,5 @@ export const laws: Registry = {
   ...residenceLaws,
   ...airAndGrainLaws,
   ...tankLaws,
+  ...lineupLaws,
 };

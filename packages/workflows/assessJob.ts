@@ -1,5 +1,6 @@
 import { type AssessOptions, assess } from '@fettle/engine/assessment/assess.ts';
 import type { Assessment, Finding } from '@fettle/engine/assessment/assessment.ts';
+import { usualConstants } from '@fettle/engine/assessment/constants.ts';
 import { powerW } from '@fettle/engine/assessment/cost.ts';
 import { findingsOf } from '@fettle/engine/assessment/findings/find.ts';
 import {
@@ -14,6 +15,9 @@ import { holdClaims } from '@fettle/engine/claims/holdClaims.ts';
 import type { Computed, Holding } from '@fettle/engine/claims/holding.ts';
 import { readClaims } from '@fettle/engine/claims/readClaims.ts';
 import { type Doubts, doubtOf } from '@fettle/engine/doubt/doubtOf.ts';
+import { tankBalance } from '@fettle/engine/lineup/tankBalance.ts';
+import { tankRanges } from '@fettle/engine/lineup/tankDoubt.ts';
+import type { TankOf } from '@fettle/engine/lineup/tankSaid.ts';
 import { bestShutoffTest } from '@fettle/engine/model/benchTests.ts';
 import type { Model } from '@fettle/engine/model/model.ts';
 import { statedShutoffHead } from '@fettle/engine/model/pump.ts';
@@ -35,6 +39,8 @@ export interface AssessedJob {
   readonly residence?: ResidenceFigures;
   /** How sure the figures are; absent where nothing was drawn. */
   readonly doubts?: Doubts;
+  /** Where the whole tank settles; absent where it was not asked for. */
+  readonly tank?: TankOf;
 }
 
 export interface AssessJobOptions extends AssessOptions {
@@ -42,6 +48,8 @@ export interface AssessJobOptions extends AssessOptions {
   readonly system?: System;
   /** Draws of everything that is not sure, 32 to 65,536; nothing is drawn where left out. */
   readonly draws?: number;
+  /** Also where the whole tank settles, with the nitrate that water changes are to hold. */
+  readonly tank?: { readonly nitrateTargetKgNPerM3?: number | undefined };
 }
 
 /** Draws for the ranges of one job that is looked at: docs/decisions/0022. */
@@ -49,6 +57,20 @@ export const USUAL_DRAWS = 256;
 
 /** How sure the figures of one job that is looked at are. */
 export const usualDoubts = (model: Model): Doubts => doubtOf(model, { draws: USUAL_DRAWS });
+
+/** Draws for the ranges of the tank: fewer, for each marches the filter's dirt anew. */
+const TANK_DRAWS = 48;
+
+const tankOf = (model: Model, { tank = {}, draws }: AssessJobOptions): TankOf => {
+  const { nitrateTargetKgNPerM3: target } = tank;
+  const asked = target === undefined ? {} : { nitrateTargetKgNPerM3: target };
+  return {
+    model,
+    balance: tankBalance(model, asked),
+    recoveryS: usualConstants.recoveryS,
+    ...(draws === undefined ? {} : { ranges: tankRanges(model, { ...asked, draws: TANK_DRAWS }) }),
+  };
+};
 
 /** The shut-off head that a claim may be held against: measured, or stated; an assumed one convicts nobody. */
 const shutoffOf = (model: Model): Pick<Computed, 'shutoffHeadM' | 'shutoffHeadMeasured'> => {
@@ -116,6 +138,7 @@ export const assessJob = (model: Model, options: AssessJobOptions = {}): Assesse
     comparisons: compareTests(model, assessment),
     ...(residence === undefined ? {} : { residence }),
     ...(model.dyeTests === undefined ? {} : { dye: compareDye(model) }),
+    ...(options.tank === undefined ? {} : { tank: tankOf(model, options) }),
     ...(draws === undefined
       ? {}
       : { doubts: doubtOf(model, { draws, ...(day === undefined ? {} : { day }) }) }),

@@ -1,5 +1,6 @@
 import type { Finding } from '@fettle/engine/assessment/assessment.ts';
 import { type ServedEffect, servedEffects } from '@fettle/engine/doubt/servedEffects.ts';
+import { NITRATE_PER_NITROGEN } from '@fettle/engine/lineup/tankBalance.ts';
 import type { Model } from '@fettle/engine/model/model.ts';
 import { assessDocument } from '@fettle/workflows/assessDocument.ts';
 import { assessJob, USUAL_DRAWS } from '@fettle/workflows/assessJob.ts';
@@ -10,7 +11,15 @@ import { printAssessment } from '../print/assessment.ts';
 import { progressLine } from '../print/progress.ts';
 import { type DataOptions, withDataOption } from '../records/dataFolder.ts';
 import { jobArgument, namedJob } from '../records/jobSource.ts';
-import { dayOption, openJob, resultOf, type StateOption, stateOption, withCommonOptions } from './common.ts';
+import {
+  dayOption,
+  numberBetween,
+  openJob,
+  resultOf,
+  type StateOption,
+  stateOption,
+  withCommonOptions,
+} from './common.ts';
 
 const SEVERITIES: readonly Finding['severity'][] = ['grave', 'marked', 'slight', 'note'];
 
@@ -18,6 +27,8 @@ interface AssessFlags extends CommonOptions, DataOptions, StateOption {
   readonly day?: number;
   readonly effects?: boolean;
   readonly failOn?: Finding['severity'];
+  /** Nitrate, mg/L as NO3. */
+  readonly nitrate?: number;
 }
 
 const reaches = (
@@ -41,12 +52,17 @@ const effectsOf = (model: Model, { effects, day }: AssessFlags): readonly Served
   return found;
 };
 
+/** The nitrate that is asked for, kg N/m³. */
+const nitrateTarget = ({ nitrate }: AssessFlags): number | undefined =>
+  nitrate === undefined ? undefined : (nitrate * 1e-3) / NITRATE_PER_NITROGEN;
+
 const run = async (word: string, flags: AssessFlags): Promise<void> => {
   const options = flags.day === undefined ? {} : { day: flags.day };
+  const tank = { nitrateTargetKgNPerM3: nitrateTarget(flags) };
   if (flags.json) {
     // JSON keeps its words in metric whatever the screen shows, so that it never depends on units.
     const { source } = await namedJob(word, flags);
-    const result = resultOf(assessDocument(source, { ...options, state: flags.state }));
+    const result = resultOf(assessDocument(source, { ...options, ...tank, state: flags.state }));
     const effects = flags.effects ? effectsOf((await openJob(word, flags)).model, flags) : undefined;
     writeJson(outputFor(flags), effects === undefined ? result : { ...result, effects });
     if (reaches(result.findings, flags.failOn)) process.exitCode = EXIT.findings;
@@ -54,7 +70,7 @@ const run = async (word: string, flags: AssessFlags): Promise<void> => {
   }
   const { model, units } = await openJob(word, flags);
   const output = outputFor(flags, units);
-  const job = assessJob(model, { ...options, system: output.system, draws: USUAL_DRAWS });
+  const job = assessJob(model, { ...options, tank, system: output.system, draws: USUAL_DRAWS });
   output.write(printAssessment(job, output, effectsOf(model, flags)));
   if (reaches(job.findings, flags.failOn)) process.exitCode = EXIT.findings;
 };
@@ -66,6 +82,12 @@ export const addAssess = (program: Command): void => {
     .argument('<job>', jobArgument)
     .addOption(dayOption())
     .addOption(stateOption())
+    .addOption(
+      new Option(
+        '--nitrate <mg/L>',
+        'nitrate as NO3 that water changes are to hold; 40 where left out (common practice, no source)',
+      ).argParser(numberBetween(1, 500)),
+    )
     .option('--effects', 'also find what each input makes of the range, alone and with others')
     .addOption(
       new Option('--fail-on <severity>', 'exit with 1 where a finding is at least this severe').choices(

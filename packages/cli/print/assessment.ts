@@ -3,6 +3,7 @@ import { printDay } from '@fettle/engine/quantities/printShort.ts';
 import type { AssessedJob } from '@fettle/workflows/assessJob.ts';
 import { type Print, printer } from '@fettle/workflows/printing.ts';
 import { assumedLines } from '@fettle/workflows/report/assumed.ts';
+import { balanceLines } from '@fettle/workflows/report/balance.ts';
 import { doubtSentences, doubtTable, effectsTable } from '@fettle/workflows/report/doubt.ts';
 import { dyeLines } from '@fettle/workflows/report/dye.ts';
 import {
@@ -74,6 +75,7 @@ export const printAssessment = (
       `Beds, on ${printDay(assessment.carries.day.dayS)} after cleaning`,
       printBeds(job, print),
     ),
+    ...section(output, 'The tank', lines(balanceLines(job, print))),
     ...section(output, 'Chemical media', lines(chemicalLines(job, print))),
     ...section(output, 'Bench tests', lines([...testLines(job, print), ...dyeLines(job)])),
     ...section(output, 'Claims', lines(claimLines(job))),

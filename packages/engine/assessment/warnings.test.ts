@@ -49,6 +49,15 @@ const cases: readonly (readonly [code: string, place: string, outside: Model, in
   ['pH-outside-kinetics', 'tank', withTank(good, { pH: 9 }), withTank(good, { pH: 8.4 })],
   ['no-feed-no-dirt', 'tank', withTank(good, { feedKgPerS: 0 }), good],
   ['kinetics-are-fresh-water', 'tank', withTank(good, { salinity: 35 }), withTank(good, { salinity: 0.5 })],
+  ['soft-acid-water', 'tank', withTank(good, { pH: 6.3 }), withTank(good, { pH: 6.6 })],
+  [
+    'soft-acid-water',
+    'tank',
+    withTank(good, { alkalinityKgPerM3: 0.01 }),
+    withTank(good, { alkalinityKgPerM3: 0.03 }),
+  ],
+  ['cold-water', 'tank', withTank(good, { temperatureK: 281 }), withTank(good, { temperatureK: 284 })],
+  ['sea-water-not-counted', 'tank', withTank(good, { salinity: 33 }), withTank(good, { salinity: 10 })],
   [
     'few-pieces-across',
     'basket-1/1',

@@ -18,6 +18,11 @@ const FEWEST_PIECES_ACROSS = 10;
 const LEAST_AFFINITY_SPEED = 1 / 3;
 /** Lifts shorter than those of the measurements that the law holds within a fifth, m. */
 const SHORT_LIFT_M = 2;
+/** Below this pH ripe tanks do more than the line drawn from warmer, harder water lets them; from memory. */
+const SOFT_ACID_PH = 6.5;
+/** Below this bacteria hardly grow and few beds were measured, K. */
+const COLD_K = 283.15;
+const SEA_SALINITY = 25;
 const DAY_S = 86_400;
 /** Filters are hardly opened more often than this, s (common practice, no source). */
 const SOONEST_PRACTICE_S = 7 * DAY_S;
@@ -56,6 +61,21 @@ const unfed = (compiled: Compiled): Warning[] => {
   if (compiled.model.tank.feedKgPerS > 0) return [];
   return [warning('no-feed-no-dirt', 'tank')];
 };
+
+/** Water in which tanks ripen although no bed was measured in it: acid, or nearly without alkalinity. */
+const softAcid = ({ model, constants }: Compiled): Warning[] =>
+  model.tank.pH >= SOFT_ACID_PH && model.tank.alkalinityKgPerM3 >= constants.leastAlkalinityKgPerM3
+    ? []
+    : [warning('soft-acid-water', 'tank', { acid: SOFT_ACID_PH })];
+
+const coldWater = ({ model }: Compiled): Warning[] =>
+  model.tank.temperatureK >= COLD_K
+    ? []
+    : [warning('cold-water', 'tank', { cold: { ...quantity(COLD_K, 'temperature'), digits: 2 } })];
+
+/** Water of a sea tank, in which much works that is not reckoned with. */
+const seaWater = ({ model }: Compiled): Warning[] =>
+  model.tank.salinity < SEA_SALINITY ? [] : [warning('sea-water-not-counted', 'tank')];
 
 const saltWater = (compiled: Compiled): Warning[] =>
   compiled.model.tank.salinity <= 1 ? [] : [warning('kinetics-are-fresh-water', 'tank')];
@@ -153,7 +173,10 @@ export const warningsOf = (
 ): Warning[] => [
   ...temperature(compiled),
   ...acidity(compiled),
+  ...softAcid(compiled),
+  ...coldWater(compiled),
   ...saltWater(compiled),
+  ...seaWater(compiled),
   ...unfed(compiled),
   ...thinAcross(compiled),
   ...bedLaws(compiled, state.cleanFlowM3PerS),

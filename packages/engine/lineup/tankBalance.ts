@@ -15,8 +15,10 @@ const DAY_S = 86_400;
 /** As in an assessment; the interval's end does not hang on it. */
 const DAY_OF_COMPARISON_S = 60 * DAY_S;
 
+/** Nitrate for nitrogen, kg/kg. */
+export const NITRATE_PER_NITROGEN = 62.004 / 14.007;
 /** Nitrogen in 40 mg/L of nitrate, kg N/m³: common practice, no source. */
-export const USUAL_NITRATE_TARGET = (40e-3 * 14.007) / 62.004;
+const USUAL_NITRATE_TARGET = 40e-3 / NITRATE_PER_NITROGEN;
 
 /** What the balance of a tank may be asked. */
 export interface TankBalanceOptions {

@@ -4,6 +4,7 @@ import { packedStates } from '@fettle/job/packedStates.ts';
 import { z } from 'zod';
 import type { AssessedJob } from '../assessJob.ts';
 import { assumedSchema, toAssumed } from './assumed.ts';
+import { balanceSchema, toBalance } from './balance.ts';
 import { carriesSchema, type Ranged, rangedBy, toCarries } from './carries.ts';
 import { claimSchema, toClaims } from './claims.ts';
 import { costSchema, toCost } from './cost.ts';
@@ -84,6 +85,9 @@ export const assessmentSchema = z.strictObject({
     })
     .meta({ description: 'By what share the feed carried would rise without each way in which dirt works.' }),
   site: siteSchema,
+  tank: balanceSchema.optional().meta({
+    description: 'Where the whole tank settles at its stated feed; absent where it was not asked for.',
+  }),
   solids: z.strictObject({ tank: figureSchema, caught: figureSchema }),
   uses: z.strictObject({ alkalinity: figureSchema, oxygen: figureSchema }),
   chemical: z
@@ -257,6 +261,7 @@ export const toAssessmentResult = (
       cleaning: figure(orderShares.cleaning, '1'),
     },
     site: toSite(assessment),
+    ...(job.tank === undefined ? {} : { tank: toBalance(job.tank, system) }),
     solids: { tank: figure(solids.tankKgPerM3, 'mg/L'), caught: figure(solids.caughtFraction, '1') },
     uses: { alkalinity: figure(uses.alkalinityKgPerS, 'g/d'), oxygen: figure(uses.oxygenKgPerS, 'g/d') },
     chemical: toChemical(assessment),

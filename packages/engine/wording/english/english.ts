@@ -1,4 +1,5 @@
 import type { Language } from '../language.ts';
+import { balanceSentences } from './balance.ts';
 import { claimSentences } from './claims.ts';
 import { doubtSentences } from './doubt.ts';
 import { drawingSentences } from './drawing.ts';
@@ -29,6 +30,7 @@ export const engineEnglish: Language = {
     ...residenceSentences,
     ...siteSentences,
     ...tankSentences,
+    ...balanceSentences,
   },
   names: {},
   marks: {

@@ -8,6 +8,12 @@ export const warningSentences: Readonly<Record<string, string>> = {
     'The tank is not fed, so no dirt is made: what the filter carries is that of clean media.',
   'warning.kinetics-are-fresh-water':
     'The rates of the bacteria were measured in fresh water; salted tanks ripen more slowly and may carry less.',
+  'warning.soft-acid-water':
+    'Below pH {acid}, or nearly without alkalinity, tanks ripen with other microbes than those that were measured (from memory): the filter may do more than is said, and does less at once when water changes bring the pH up. Nearly all ammonia is harmless ammonium there, until the pH rises.',
+  'warning.cold-water':
+    'Below {cold} few beds were measured, and bacteria hardly grow: after any cleaning or loss they take months to come back. Feed less in the cold.',
+  'warning.sea-water-not-counted':
+    'Live rock, deep sand and protein skimmers of a sea tank are not counted, nor what takes nitrate away there: the tank may stand better than is said.',
   'warning.few-pieces-across':
     'The chamber is only {pieces} pieces of {medium} wide: more water runs along its walls than is computed.',
   'warning.bed-outside-law':

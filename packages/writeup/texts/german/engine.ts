@@ -8,6 +8,12 @@ export const warningSentences: Readonly<Record<string, string>> = {
     'Im Becken wird nicht gefüttert, also entsteht kein Schmutz: Die Leistung gilt für saubere Medien.',
   'warning.kinetics-are-fresh-water':
     'Die Leistung der Bakterien wurde in Süßwasser gemessen; gesalzene Becken reifen langsamer und bewältigen womöglich weniger.',
+  'warning.soft-acid-water':
+    'Unter pH {acid} oder fast ohne Alkalinität reifen Becken mit anderen Mikroben als den gemessenen (aus dem Gedächtnis): Der Filter leistet womöglich mehr als gesagt, und auf einmal weniger, wenn ein Wasserwechsel den pH hebt. Fast alles ist dort harmloses Ammonium, bis der pH steigt.',
+  'warning.cold-water':
+    'Unter {cold} wurden kaum Schichten gemessen, und Bakterien wachsen kaum: Nach jeder Reinigung und jedem Verlust brauchen sie Monate. In der Kälte weniger füttern.',
+  'warning.sea-water-not-counted':
+    'Lebendgestein, tiefer Sand und Abschäumer eines Meerwasserbeckens sind nicht gezählt, auch nicht, was dort Nitrat abbaut: Das Becken steht womöglich besser da als gesagt.',
   'warning.few-pieces-across':
     'Die Kammer ist nur {pieces} Stücke „{medium}“ breit: An ihren Wänden läuft mehr Wasser als gerechnet.',
   'warning.bed-outside-law':

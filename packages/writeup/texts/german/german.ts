@@ -2,6 +2,7 @@ import type { Language } from '@fettle/engine/wording/language.ts';
 import { aboutTubeNames } from './aboutTube.ts';
 import { alterationSentences } from './alterations.ts';
 import { assumedNames } from './assumed.ts';
+import { balanceSentences } from './balance.ts';
 import { buildSentences } from './build.ts';
 import { cardSentences } from './cards.ts';
 import { careSentences } from './care.ts';
@@ -43,6 +44,7 @@ export const german: Language = {
     ...residenceSentences,
     ...siteSentences,
     ...rangeSentences,
+    ...balanceSentences,
     ...sheetSentences,
     ...figureSentences,
     ...cautionSentences,
