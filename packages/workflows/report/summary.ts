@@ -1,7 +1,6 @@
 import type { Assessment } from '@fettle/engine/assessment/assessment.ts';
 import { boundByAndWhy } from '@fettle/engine/assessment/boundBy.ts';
 import { intervalEnd } from '@fettle/engine/assessment/intervalEnd.ts';
-import { rangesToGoBy } from '@fettle/engine/doubt/doubtOf.ts';
 import { familyById } from '@fettle/engine/families/families.ts';
 import { printQuantity } from '@fettle/engine/quantities/printQuantity.ts';
 import { printDay } from '@fettle/engine/quantities/printShort.ts';
@@ -18,12 +17,12 @@ const flowSentence = ({ assessment }: AssessedJob, print: Print): string => {
 /** Whether it wants cleaning before the day of the comparison. */
 const isDueBefore = ({ cleaning, carries }: Assessment): boolean => cleaning.timeS < carries.day.dayS;
 
-/** The served volume with the range of its draws behind it, where some were drawn. */
+/** The served volume with its range, where some was drawn; it knows no more of the timed flow than the volume does. */
 const servedText = ({ assessment, doubts }: AssessedJob, { system }: Print): string => {
   const value = assessment.carries.day.servedM3.normal;
   const printable = { value, dimension: 'volume', system } as const;
   if (doubts === undefined) return printQuantity(printable);
-  const { low, high } = rangesToGoBy(doubts)['day.servedM3'];
+  const { low, high } = doubts.ranges['day.servedM3'];
   return printQuantity({ ...printable, low, high });
 };
 

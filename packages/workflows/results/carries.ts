@@ -1,5 +1,4 @@
 import type { Carries } from '@fettle/engine/assessment/assessment.ts';
-import { rangesToGoBy } from '@fettle/engine/doubt/doubtOf.ts';
 import type { CarriedState, OutcomeName } from '@fettle/engine/doubt/outcome.ts';
 import { z } from 'zod';
 import type { AssessedJob } from '../assessJob.ts';
@@ -24,7 +23,7 @@ export type Ranged = (si: number, unit: FixedUnit, name: OutcomeName) => Figure;
 export const rangedBy =
   ({ doubts }: AssessedJob): Ranged =>
   (si, unit, name) =>
-    withRange(figure(si, unit), doubts && rangesToGoBy(doubts)[name], unit);
+    withRange(figure(si, unit), doubts?.ranges[name], unit);
 
 /** What a packing carries, as it leaves. */
 export const toCarries = (
