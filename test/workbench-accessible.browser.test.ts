@@ -88,6 +88,12 @@ const states: readonly RoomState[] = [
   { state: 'the map of a hang-on-back box', path: '/jobs/2/map', first: drawn },
   { state: 'findings with their working', path: '/jobs/1/findings', first: found },
   {
+    state: 'findings with how sure they are',
+    path: '/jobs/1/findings',
+    first: (page) =>
+      page.getByRole('region', { name: 'How sure' }).getByRole('table').waitFor({ timeout: 60_000 }),
+  },
+  {
     state: 're-packing with a medium in hand',
     path: '/jobs/1/re-pack',
     first: async (page) => {
