@@ -42,7 +42,7 @@ const assessmentFigures = {
   },
   airLiftFlowRatio: {
     value: 1,
-    doubt: { kind: 'factor', size: 1.5 },
+    doubt: { kind: 'factor', size: 1.7 },
     source: {
       kind: 'memory',
       text: 'water of an air-lift against its law: measured in short tubes it gave up to 1.7 times as much as was measured',
