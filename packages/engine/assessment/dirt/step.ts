@@ -11,6 +11,8 @@ const DAY_S = 86_400;
 const LONGEST_STEP_S = 20 * DAY_S;
 const SHORTEST_STEP_S = 60;
 const GROWTH_PER_STEP = 0.3;
+/** A coarse march, of which many are made, takes steps of no less than this share of the time gone, where it is coarsest. */
+const COARSEST_SHARE = 0.03;
 /** Most by which the water's level may have to be corrected in the first half of a step, as the logarithm. */
 const MOST_CORRECTED = 0.05;
 /** A step may run past the point where a mat starts by this share of a full slice. */
@@ -84,17 +86,22 @@ const fillBeds = (marching: Marching, filling: Filling): number => {
   return corrected;
 };
 
+/** The shortest step from a time on, s. */
+const shortestStep = (refinement: number, timeS: number): number =>
+  Math.max(SHORTEST_STEP_S, COARSEST_SHARE * Math.max(0, 1 - refinement) * timeS);
+
 /** Takes the first half of the longest step that may be taken from a state into `middle`; returns the whole step, s. */
 const firstHalf = (marching: Marching, from: DirtState, mostS: number): number => {
   const { refinement } = marching.compiled;
   const byGrowth = GROWTH_PER_STEP / refinement / fastestGrowthPerS(marching, from);
-  let stepS = Math.min(mostS, Math.max(SHORTEST_STEP_S, Math.min(byGrowth, untilMatStarts(marching, from))));
+  const shortestS = shortestStep(refinement, from.timeS);
+  let stepS = Math.min(mostS, Math.max(shortestS, Math.min(byGrowth, untilMatStarts(marching, from))));
   const mostCorrected = MOST_CORRECTED / refinement;
   for (;;) {
     const half = { stepS: 0.5 * stepS, at: from, from, into: marching.middle };
     const corrected = fillBeds(marching, half);
-    if (corrected <= mostCorrected || stepS <= SHORTEST_STEP_S) return stepS;
-    stepS = Math.max(SHORTEST_STEP_S, stepS * Math.max(0.2, (0.8 * mostCorrected) / corrected));
+    if (corrected <= mostCorrected || stepS <= shortestS) return stepS;
+    stepS = Math.max(shortestS, stepS * Math.max(0.2, (0.8 * mostCorrected) / corrected));
   }
 };
 
