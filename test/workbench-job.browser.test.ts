@@ -121,6 +121,8 @@ describe('a filter is taken in', () => {
   test('the findings say in every printed digit what the command says of the same records', async () => {
     await goTo('Findings');
     await page.getByRole('heading', { name: 'Worst first' }).waitFor();
+    // Ranges come once they are drawn.
+    await page.locator('.inshort p', { hasText: /\(.+ to .+\) at a normal stock/ }).waitFor();
     const sentences = await page.locator('.inshort p').allTextContents();
     const findings = await page.locator('.finding .says').allTextContents();
     const { out } = await fettle('assess', '1', '--data', workbench.folder);

@@ -47,6 +47,7 @@ describe('a job is written up', () => {
     await typeInto(page.getByLabel('In its place'), '');
     await written()
       .getByText(/gave .* as found/)
+      .last()
       .waitFor();
     await whenSaved(page);
     expect((await recorded(workbench)).document.writeUp).toBeUndefined();
