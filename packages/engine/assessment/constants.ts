@@ -45,7 +45,7 @@ const assessmentFigures = {
     doubt: { kind: 'factor', size: 1.7 },
     source: {
       kind: 'memory',
-      text: 'water of an air-lift against its law: measured in short tubes it gave up to 1.7 times as much as was measured',
+      text: 'water of an air-lift against its law: measured in short tubes it gave up to 1.7 times as much as was measured (Goharzadeh 2014, references/goharzadeh-2014)',
     },
   },
   fittingLawRatio: {

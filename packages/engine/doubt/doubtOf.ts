@@ -1,12 +1,11 @@
 import { COMPARISON_DAY } from '../assessment/assess.ts';
 import type { Model } from '../model/model.ts';
 import type { InputKind } from './inputs.ts';
-import { drawnAt } from './inputs.ts';
 import { type Measurement, measureNext } from './measurements.ts';
 import { varianceGone } from './narrowing.ts';
 import { type OutcomeName, outcomeNames } from './outcome.ts';
 import { type Range, rangeOf } from './ranges.ts';
-import { type Sample, sampleOf } from './sample.ts';
+import { drawsOf, type Sample, sampleOf } from './sample.ts';
 import { drawsWorth, flowTestsOf, weightsByTests } from './tested.ts';
 
 export type Ranges = Readonly<Record<OutcomeName, Range>>;
@@ -71,12 +70,7 @@ const logarithms = (values: Float64Array): Float64Array => {
 
 const inputShares = (sample: Sample, of: { values: Float64Array; weights: Float64Array }) =>
   sample.inputs
-    .map(({ id, kind }, index) => {
-      const known = Float64Array.from(sample.kept, (draw) =>
-        drawnAt(sample.inputs[index]!, sample.points[draw * sample.inputs.length + index]!),
-      );
-      return { id, kind, share: varianceGone(of, known) };
-    })
+    .map(({ id, kind }, input) => ({ id, kind, share: varianceGone(of, drawsOf(sample, input)) }))
     .sort((one, other) => other.share - one.share);
 
 /**
@@ -105,7 +99,13 @@ export const doubtOf = (model: Model, options: DoubtOptions): Doubts => {
     unsolved: draws - sample.kept.length,
     ranges,
     ...(tests.length > 0
-      ? { tested: { tests: tests.map(({ id }) => id), agrees, ranges: rangesOf(sample, weights) } }
+      ? {
+          tested: {
+            tests: tests.map(({ id }) => id),
+            agrees,
+            ranges: agrees ? rangesOf(sample, weights) : ranges,
+          },
+        }
       : {}),
     inputs: inputShares(sample, served),
     measureNext: measureNext(sample, model, { ...served, seed: seed + 1000 }),

@@ -1,8 +1,7 @@
 import { isUsedUp } from '../model/medium.ts';
 import type { Model } from '../model/model.ts';
-import { drawnAt } from './inputs.ts';
 import { readings, varianceGone } from './narrowing.ts';
-import type { Sample } from './sample.ts';
+import { drawsOf, type Sample } from './sample.ts';
 
 /** Measurements that a technician can take; the language packs say what each is and how it is done. */
 export type MeasurementKind =
@@ -58,9 +57,6 @@ const kindOfField = (id: string): MeasurementKind | undefined => {
     return 'measure-the-part';
   return undefined;
 };
-
-const drawsOf = ({ inputs, points, kept }: Sample, index: number): Float64Array =>
-  Float64Array.from(kept, (draw) => drawnAt(inputs[index]!, points[draw * inputs.length + index]!));
 
 const ofInputs = (sample: Sample): readonly Candidate[] =>
   sample.inputs.flatMap(({ id, kind }, index): readonly Candidate[] => {

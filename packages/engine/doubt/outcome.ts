@@ -40,7 +40,7 @@ export const outcomeNames: readonly OutcomeName[] = [
 export type Outcome = Readonly<Record<OutcomeName, number>>;
 
 /** How fine a draw is marched, against 1 of an assessment: docs/decisions/0022. */
-const DRAW_REFINEMENT = 0.5;
+export const DRAW_REFINEMENT = 0.5;
 
 /** How a job is looked at for its ranges. */
 export interface Looking {

@@ -1,11 +1,11 @@
 import { compile } from '../assessment/compile.ts';
 import type { Constants } from '../assessment/constants.ts';
 import { type TankFigures, tankFigures } from '../assessment/tank/tankFigures.ts';
-import { drawingOf } from '../doubt/draws.ts';
 import { type UncertainInput, uncertainInputs } from '../doubt/inputs.ts';
+import { DRAW_REFINEMENT } from '../doubt/outcome.ts';
 import { type Range, rangeOf } from '../doubt/ranges.ts';
+import { drawnOutcomes } from '../doubt/sample.ts';
 import type { Model } from '../model/model.ts';
-import { latinHypercube } from '../numerics/latinHypercube.ts';
 import { sideBySide } from './stops.ts';
 import { type TankBalance, type TankBalanceOptions, tankBalanceOf } from './tankBalance.ts';
 
@@ -24,8 +24,6 @@ export const tankOutcomeNames = [
 export type TankOutcomeName = (typeof tankOutcomeNames)[number];
 export type TankRanges = Readonly<Record<TankOutcomeName, Range>>;
 
-/** As fine as the draws of an assessment are marched: docs/decisions/0022. */
-const DRAW_REFINEMENT = 0.5;
 const SEED = 1;
 
 const inputsOf = (model: Model): readonly UncertainInput[] => [
@@ -68,23 +66,17 @@ export const tankRanges = (
   { draws, ...options }: TankBalanceOptions & { readonly draws: number },
 ): TankRanges => {
   const inputs = inputsOf(model);
-  const points = latinHypercube({ points: draws, axes: inputs.length, seed: SEED });
-  const drawing = drawingOf(model, inputs);
-  // The figures of the tank lie on the shelf of the constants while they are drawn.
-  const drawn = drawing.constants as Constants & TankFigures;
-  const outcomes: Readonly<Record<TankOutcomeName, number>>[] = [];
-  for (let draw = 0; draw < draws; draw += 1) {
-    drawing.put(points, draw * inputs.length);
-    const result = compile(drawing.model, { constants: drawing.constants, refinement: DRAW_REFINEMENT });
-    if (!result.ok) continue;
+  const { outcomes } = drawnOutcomes({ model, inputs }, { draws, seed: SEED }, (drawing) => {
+    // The figures of the tank lie on the shelf of the constants while they are drawn.
+    const drawn = drawing.constants as Constants & TankFigures;
+    const result = compile(drawing.model, { constants: drawn, refinement: DRAW_REFINEMENT });
+    if (!result.ok) return undefined;
     const { temperatureK } = drawing.model.tank;
-    outcomes.push(
-      outcomesOf(
-        tankBalanceOf(result.compiled, { ...options, figures: drawn }),
-        sideBySide({ recoveryS: drawn.recoveryS, temperatureK }),
-      ),
+    return outcomesOf(
+      tankBalanceOf(result.compiled, { ...options, figures: drawn }),
+      sideBySide({ recoveryS: drawn.recoveryS, temperatureK }),
     );
-  }
+  });
   const weights = outcomes.map(() => 1);
   return Object.fromEntries(
     tankOutcomeNames.map((name) => [name, rangeOf({ values: outcomes.map((one) => one[name]), weights })]),

@@ -1,5 +1,5 @@
 import type { Compiled } from '../assessment/compiled.ts';
-import { type DirtState, heldKg } from '../assessment/dirt/state.ts';
+import { type DirtState, keptPerS } from '../assessment/dirt/state.ts';
 import { solveAt } from '../assessment/dirt/step.ts';
 import type { BacteriaShares } from '../assessment/life/bacteria.ts';
 import { decayPerFeed } from '../assessment/life/carries.ts';
@@ -46,7 +46,7 @@ export const workplaceOf = (compiled: Compiled, looking: TankLooking): Workplace
   const { figures, shares, dirt } = looking;
   const { tank } = compiled.model;
   solveAt(compiled, dirt);
-  const caughtKgPerS = heldKg(compiled, dirt).map((mass) => (dirt.timeS > 0 ? mass / dirt.timeS : 0));
+  const caughtKgPerS = keptPerS(compiled, dirt);
   const rates = ratesOf(compiled, shares, { caughtKgPerS, ageS: dirt.timeS, areaFactor: 1 });
   const rotting = tank.feedKgPerS * decayPerFeed(compiled, caughtKgPerS, dirt.timeS);
   const tanMadeKgPerS = ammoniaMadeIn(compiled);

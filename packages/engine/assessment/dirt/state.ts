@@ -42,6 +42,10 @@ export const bedHeldKg = (compiled: Compiled, { deposit, matKgPerM2 }: Laid, bed
 export const heldKg = (compiled: Compiled, state: Laid): number[] =>
   compiled.beds.map((_, bed) => bedHeldKg(compiled, state, bed));
 
+/** Solids that each bed has caught and kept since it was clean, on the mean of that time, kg/s. */
+export const keptPerS = (compiled: Compiled, dirt: DirtState): number[] =>
+  heldKg(compiled, dirt).map((mass) => (dirt.timeS > 0 ? mass / dirt.timeS : 0));
+
 /** Resistance of each bed against clean, by (1 + γσ)² slice by slice with its share of the clean one; no mat counted. */
 export const bedRatio = (compiled: Compiled, deposit: Float64Array, bed: number): number => {
   const { sliceStart, sliceShare } = compiled.grid;

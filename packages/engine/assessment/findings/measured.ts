@@ -5,6 +5,7 @@ import { quantity } from '../../wording/facts.ts';
 import { said } from '../../wording/said.ts';
 import { assess } from '../assess.ts';
 import type { Assessment, Carries } from '../assessment.ts';
+import { constantFigures } from '../constants.ts';
 import { HIDDEN_FROM } from '../intervalEnd.ts';
 import { type FindingRule, type Sighting, saysAndCure } from './rule.ts';
 
@@ -29,11 +30,8 @@ type Compared = Omit<Comparison, 'used'>;
 /** Until ranges are computed, a computed flow is taken to be this far off, as a share of it (from memory). */
 export const COMPUTED_DOUBT = 0.15;
 
-/**
- * Factor (95 %) within which the flow of an air-lift is computed: its law gave up to 1.7 times the flow that was measured
- * in short tubes (Goharzadeh 2014, references/goharzadeh-2014).
- */
-export const AIR_LIFT_FACTOR = 1.7;
+/** Factor (95 %) within which the flow of an air-lift is computed. */
+export const AIR_LIFT_FACTOR = constantFigures.airLiftFlowRatio.doubt.size;
 
 /** How far off a computed flow of a filter is taken to be, as a share of it. */
 export const flowDoubtRatio = ({ filter }: Pick<Model, 'filter'>): number =>

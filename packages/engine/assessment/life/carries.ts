@@ -1,7 +1,7 @@
 import { stockClasses } from '../../catalogue/stock.ts';
 import type { BindingLimit, Carries } from '../assessment.ts';
 import type { Compiled } from '../compiled.ts';
-import { type DirtState, heldKg } from '../dirt/state.ts';
+import { type DirtState, keptPerS } from '../dirt/state.ts';
 import { solveAt } from '../dirt/step.ts';
 import { filterFlow } from '../dirt/transport.ts';
 import { ammoniaPerFeed } from '../loads.ts';
@@ -84,7 +84,7 @@ interface Solved {
 const solveCarrying = (compiled: Compiled, shares: BacteriaShares, carrying: CarryingState): Solved => {
   const { dirt, flowsOf, decays } = carrying;
   solveAt(compiled, flowsOf);
-  const caughtKgPerS = heldKg(compiled, dirt).map((mass) => (dirt.timeS > 0 ? mass / dirt.timeS : 0));
+  const caughtKgPerS = keptPerS(compiled, dirt);
   const state = { caughtKgPerS, ageS: decays ? dirt.timeS : 0, areaFactor: 1 };
   const decayRatio = decayPerFeed(compiled, caughtKgPerS, state.ageS);
   return {

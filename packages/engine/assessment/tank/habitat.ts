@@ -4,7 +4,7 @@ import type { Model } from '../../model/model.ts';
 import { compiledOf } from '../compile.ts';
 import type { Compiled } from '../compiled.ts';
 import { march } from '../dirt/march.ts';
-import { heldKg } from '../dirt/state.ts';
+import { keptPerS } from '../dirt/state.ts';
 import { solveAt } from '../dirt/step.ts';
 import { bacteriaShares } from '../life/bacteria.ts';
 import { decayPerFeed } from '../life/carries.ts';
@@ -109,7 +109,7 @@ const dirtOf = (compiled: Compiled): Dirty => {
   return {
     // What cleaning costs is what a run tells; a bed that is thrown away before it ripens holds none in either.
     shares: { ...shares, cleaningFactor: shares.cleaningFactor.map((factor) => (factor > 0 ? 1 : 0)) },
-    caughtKgPerS: heldKg(compiled, dirt).map((mass) => (dirt.timeS > 0 ? mass / dirt.timeS : 0)),
+    caughtKgPerS: keptPerS(compiled, dirt),
     ageS: dirt.timeS,
   };
 };

@@ -1,7 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { leastSubstrateRittmannMcCarty1980 } from '../../laws/life/growth.ts';
 import type { Model } from '../../model/model.ts';
-import type { StiffSystem } from '../../numerics/rodas.ts';
 import { beginStiff, marchStiff } from '../../numerics/stiff.ts';
 import { assess } from '../assess.ts';
 import { compiledOf } from '../compile.ts';
@@ -14,6 +13,7 @@ import type { Happening, TankScenario } from './scenario.ts';
 import { stagedChanges } from './stagedChange.ts';
 import { forecastTank } from './tankForecast.ts';
 import { at, LEVELS, ledgerError } from './tankState.ts';
+import { heldAsStated } from './testing/heldAsStated.ts';
 
 const DAY_S = 86_400;
 
@@ -57,14 +57,7 @@ describe('agreement with the steady state', () => {
     const start = tank.march.y.slice();
     start[at.oxygen] = compiled.water.oxygenKgPerM3;
     // Oxygen and alkalinity are held where the assessment has them.
-    const held: StiffSystem = {
-      size: tank.system.size,
-      derivative: (time, y, into) => {
-        tank.system.derivative(time, y, into);
-        into[at.oxygen] = 0;
-        into[at.alkalinity] = 0;
-      },
-    };
+    const held = heldAsStated(tank);
     const settled = beginStiff(held, { time: 0, y: start }, tank.march.closeness);
     marchStiff(settled, 1000 * DAY_S);
     const { y } = settled;
